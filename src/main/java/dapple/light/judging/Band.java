@@ -1,0 +1,51 @@
+package dapple.light.judging;
+
+import dapple.light.quantity.Check;
+
+/**
+ * A range that a reading should lie in. A low limit of 0 is no limit: nothing lies below it.
+ *
+ * @param low at least 0, in the unit of the quantity
+ * @param high at least low
+ */
+public record Band(double low, double high) {
+    public Band {
+        Check.notNegative("low limit", low, "");
+        Check.within("high limit", high, low, Double.MAX_VALUE, "");
+    }
+
+    public static Band atMost(double high) {
+        return new Band(0, high);
+    }
+
+    /**
+     * Guarded acceptance [jcgm106]: on target when the whole interval is inside, too weak or too strong when it is
+     * wholly outside, borderline between. In a band that is finer than the meter the value alone decides.
+     */
+    Found judge(MeasuredAmount measured, MeterUncertainty meter) {
+        return meter.isCoarserThan(this)
+                ? new Found(byValue(measured.amount()), true)
+                : new Found(guarded(measured), false);
+    }
+
+    State byValue(double amount) {
+        if (amount < low) {
+            return State.TOO_WEAK;
+        }
+        return amount > high ? State.TOO_STRONG : State.ON_TARGET;
+    }
+
+    private State guarded(MeasuredAmount measured) {
+        if (measured.interval().high() < low) {
+            return State.TOO_WEAK;
+        }
+        if (measured.interval().low() > high) {
+            return State.TOO_STRONG;
+        }
+        boolean inside = measured.interval().low() >= low && measured.interval().high() <= high;
+        return inside ? State.ON_TARGET : State.BORDERLINE;
+    }
+
+    /** What a band alone says of a reading. */
+    record Found(State state, boolean finerThanMeter) {}
+}
