@@ -1,0 +1,38 @@
+package dapple.people;
+
+import jakarta.validation.Valid;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+
+/** One's own account: password, the colours of this device, sign out. */
+@Controller
+@Allowed(Action.KEEP_OWN_ACCOUNT)
+class AccountController {
+    private final People people;
+
+    AccountController(People people) {
+        this.people = people;
+    }
+
+    @GetMapping("/account")
+    String page(Model model) {
+        model.addAttribute("form", PasswordForm.empty());
+        return "people/account";
+    }
+
+    @PostMapping("/account")
+    String changePassword(
+            @AuthenticationPrincipal SignedIn me,
+            @Valid @ModelAttribute("form") PasswordForm form,
+            BindingResult errors) {
+        if (!errors.hasErrors() && !people.changePassword(me.personId(), form.oldPassword(), form.password())) {
+            errors.rejectValue("oldPassword", "people.old-password.wrong");
+        }
+        return errors.hasErrors() ? "people/account" : "redirect:/account?changed";
+    }
+}

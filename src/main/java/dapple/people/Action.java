@@ -1,0 +1,54 @@
+package dapple.people;
+
+import static dapple.people.Role.ADMINISTRATOR;
+import static dapple.people.Role.INSPECTOR;
+import static dapple.people.Role.KEEPER;
+import static dapple.people.Role.LIGHTING_LEAD;
+import static dapple.people.Role.MAINTENANCE;
+import static dapple.people.Role.SUPERVISOR;
+import static dapple.people.Role.VET;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Set;
+
+/** What can be done, and by whom. {@code docs/roles.md} is this table in words; a test keeps them the same. */
+public enum Action {
+    /** One's own password and devices. */
+    KEEP_OWN_ACCOUNT,
+    SEE_TODAY,
+    SEE_ENCLOSURES,
+    LOG_READINGS,
+    SEE_REVIEW,
+    SEE_ANIMALS,
+    MANAGE_PEOPLE;
+
+    private static final Map<Action, Set<Role>> ROLES = new EnumMap<>(Action.class);
+
+    static {
+        allow(KEEP_OWN_ACCOUNT, Role.values());
+        allow(SEE_TODAY, Role.values());
+        allow(SEE_ENCLOSURES, Role.values());
+        allow(LOG_READINGS, KEEPER, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE);
+        allow(SEE_REVIEW, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, MAINTENANCE, INSPECTOR);
+        allow(SEE_ANIMALS, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR);
+        allow(MANAGE_PEOPLE, ADMINISTRATOR);
+    }
+
+    private static void allow(Action action, Role... roles) {
+        Set<Role> allowed = EnumSet.noneOf(Role.class);
+        allowed.addAll(Arrays.asList(roles));
+        ROLES.put(action, allowed);
+    }
+
+    public boolean isAllowedTo(Role role) {
+        return ROLES.getOrDefault(this, Set.of()).contains(role);
+    }
+
+    boolean isAllowedToAny(Collection<Role> held) {
+        return held.stream().anyMatch(this::isAllowedTo);
+    }
+}

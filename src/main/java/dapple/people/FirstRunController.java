@@ -1,0 +1,64 @@
+package dapple.people;
+
+import dapple.site.NotFoundException;
+import dapple.site.Open;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.validation.Valid;
+import java.time.ZoneId;
+import java.util.List;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+
+/** The page on which an empty installation gets its site and its first administrator. */
+@Controller
+@Open
+class FirstRunController {
+    static final String PATH = "/first-run";
+
+    private final FirstRun firstRun;
+    private final SignInAttempts attempts;
+
+    FirstRunController(FirstRun firstRun, SignInAttempts attempts) {
+        this.firstRun = firstRun;
+        this.attempts = attempts;
+    }
+
+    @ModelAttribute("timeZones")
+    List<String> timeZones() {
+        return ZoneId.getAvailableZoneIds().stream().sorted().toList();
+    }
+
+    @GetMapping(PATH)
+    String page(Model model) {
+        requirePending();
+        model.addAttribute("form", FirstRunForm.empty());
+        return "people/first-run";
+    }
+
+    @PostMapping(PATH)
+    String begin(@Valid @ModelAttribute("form") FirstRunForm form, BindingResult errors, HttpServletRequest request) {
+        requirePending();
+        if (!errors.hasErrors() && !isCode(form.code(), request.getRemoteAddr())) {
+            errors.rejectValue("code", "first-run.code.wrong");
+        }
+        if (errors.hasErrors()) {
+            return "people/first-run";
+        }
+        firstRun.begin(form.siteName(), ZoneId.of(form.timeZone()), form.administrator());
+        return "redirect:/sign-in?begun";
+    }
+
+    private boolean isCode(String typed, String address) {
+        return attempts.mayTry(PATH, address) && firstRun.isCode(typed);
+    }
+
+    private void requirePending() {
+        if (!firstRun.isPending()) {
+            throw new NotFoundException();
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package dapple.people;
+
+import dapple.site.Author;
+import java.io.Serializable;
+import java.security.Principal;
+import java.time.ZoneId;
+import java.util.Set;
+
+/** The person who asks, at the site that they work at, with what the database says of them at this request. */
+public record SignedIn(
+        long personId, String signInName, String fullName, long siteId, String siteName, ZoneId zone, Set<Role> roles)
+        implements Principal, Author, Serializable {
+
+    @Override
+    public String getName() {
+        return signInName;
+    }
+
+    public boolean may(Action action) {
+        return action.isAllowedToAny(roles);
+    }
+
+    /** For templates, which know actions by name. */
+    public boolean may(String action) {
+        return may(Action.valueOf(action));
+    }
+}

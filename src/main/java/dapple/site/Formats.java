@@ -1,0 +1,73 @@
+package dapple.site;
+
+import dapple.light.quantity.Interval;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.springframework.stereotype.Component;
+
+/** How numbers and times are written on every page. */
+@Component
+public class Formats {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.UK);
+    private static final DateTimeFormatter LONG_DAY = DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.UK);
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
+    private static final DateTimeFormatter DAY_AND_TIME = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.UK);
+
+    /** A UV index, with one decimal. */
+    public String uvi(double index) {
+        return String.format(Locale.ROOT, "%.1f", index);
+    }
+
+    /** A limit, with as many decimals as it has, at least one and at most two. */
+    public String limit(double limit) {
+        boolean oneDecimal = Math.abs(limit * 10 - Math.rint(limit * 10)) < 1e-9;
+        return String.format(Locale.ROOT, oneDecimal ? "%.1f" : "%.2f", limit);
+    }
+
+    public String interval(Interval interval) {
+        return uvi(interval.low()) + " to " + uvi(interval.high());
+    }
+
+    /** Inner width, depth and height. */
+    public String size(double widthMetres, double depthMetres, double heightMetres) {
+        return String.format(Locale.ROOT, "%.2f × %.2f × %.2f m", widthMetres, depthMetres, heightMetres);
+    }
+
+    /** A share as whole percent. */
+    public String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f %%", share * 100);
+    }
+
+    public String day(LocalDate day) {
+        return DAY.format(day);
+    }
+
+    public String day(Instant at, ZoneId zone) {
+        return DAY.format(at.atZone(zone));
+    }
+
+    public String longDay(Instant at, ZoneId zone) {
+        return LONG_DAY.format(at.atZone(zone));
+    }
+
+    public String time(Instant at, ZoneId zone) {
+        return TIME.format(at.atZone(zone));
+    }
+
+    public String dayAndTime(Instant at, ZoneId zone) {
+        return DAY_AND_TIME.format(at.atZone(zone));
+    }
+
+    /** How long ago, in words: today, 1 day, 14 days; by days of the calendar. */
+    public String age(Instant since, Instant now, ZoneId zone) {
+        long days = now.atZone(zone).toLocalDate().toEpochDay()
+                - since.atZone(zone).toLocalDate().toEpochDay();
+        if (days <= 0) {
+            return "today";
+        }
+        return days == 1 ? "1 day" : days + " days";
+    }
+}

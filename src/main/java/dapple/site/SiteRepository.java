@@ -1,0 +1,5 @@
+package dapple.site;
+
+import org.springframework.data.jpa.repository.JpaRepository;
+
+interface SiteRepository extends JpaRepository<Site, Long> {}
