@@ -1,0 +1,4 @@
+package dapple.animal;
+
+/** An animal as other features see it. */
+public record AnimalFacts(long id, String accessionNumber, String name, long speciesId) {}

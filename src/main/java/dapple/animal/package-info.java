@@ -1,0 +1,2 @@
+/** Animals and their stays: who lived where, when. */
+package dapple.animal;

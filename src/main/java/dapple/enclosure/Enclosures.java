@@ -1,0 +1,109 @@
+package dapple.enclosure;
+
+import dapple.site.NotFoundException;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Rooms, enclosures and their measuring points. */
+@Service
+public class Enclosures {
+    private final RoomRepository rooms;
+    private final EnclosureRepository enclosures;
+    private final MeasuringPointRepository points;
+    private final PlannedOffRepository plannedOff;
+    private final Clock clock;
+
+    Enclosures(
+            RoomRepository rooms,
+            EnclosureRepository enclosures,
+            MeasuringPointRepository points,
+            PlannedOffRepository plannedOff,
+            Clock clock) {
+        this.rooms = rooms;
+        this.enclosures = enclosures;
+        this.points = points;
+        this.plannedOff = plannedOff;
+        this.clock = clock;
+    }
+
+    /** Adds a room, walked after those with a smaller number. */
+    @Transactional
+    public long addRoom(long siteId, String name, int walkingOrder) {
+        return rooms.save(new Room(siteId, name, walkingOrder)).id();
+    }
+
+    @Transactional
+    public long add(long siteId, long roomId, String code, int walkingOrder, Optional<InnerSize> size) {
+        Room room = rooms.findAtSite(siteId, roomId).orElseThrow(NotFoundException::new);
+        return enclosures
+                .save(new Enclosure(siteId, room, code, walkingOrder, size))
+                .id();
+    }
+
+    @Transactional
+    public PointFacts addPoint(long siteId, long enclosureId, NewPoint point) {
+        get(siteId, enclosureId);
+        int last = points.inUse(siteId, enclosureId).size();
+        return points.save(new MeasuringPoint(siteId, enclosureId, point, last)).facts();
+    }
+
+    /** Says that the lamps of an enclosure are off on purpose. */
+    @Transactional
+    public void planOff(long siteId, PlannedOffTime time, long personId) {
+        get(siteId, time.enclosureId());
+        plannedOff.save(new PlannedOff(siteId, time, clock.instant(), personId));
+    }
+
+    @Transactional(readOnly = true)
+    public List<EnclosureFacts> inWalkingOrder(long siteId) {
+        return enclosures.inWalkingOrder(siteId);
+    }
+
+    @Transactional(readOnly = true)
+    public EnclosureFacts get(long siteId, long enclosureId) {
+        return enclosures.findFacts(siteId, enclosureId).orElseThrow(NotFoundException::new);
+    }
+
+    @Transactional(readOnly = true)
+    public List<PointFacts> pointsOf(long siteId, long enclosureId) {
+        return points.inUse(siteId, enclosureId).stream()
+                .map(MeasuringPoint::facts)
+                .toList();
+    }
+
+    /** The points in use, by enclosure. */
+    @Transactional(readOnly = true)
+    public Map<Long, List<PointFacts>> pointsByEnclosure(long siteId) {
+        return points.inUseAtSite(siteId).stream()
+                .map(MeasuringPoint::facts)
+                .collect(Collectors.groupingBy(PointFacts::enclosureId));
+    }
+
+    /** All points that a site has or had, by id. */
+    @Transactional(readOnly = true)
+    public Map<Long, PointFacts> pointsById(long siteId) {
+        return points.all(siteId).stream()
+                .map(MeasuringPoint::facts)
+                .collect(Collectors.toMap(PointFacts::id, point -> point));
+    }
+
+    /** A point, in use or retired. */
+    @Transactional(readOnly = true)
+    public PointFacts point(long siteId, long pointId) {
+        return points.findAtSite(siteId, pointId).map(MeasuringPoint::facts).orElseThrow(NotFoundException::new);
+    }
+
+    /** Enclosures whose lamps are off on purpose at an instant. */
+    @Transactional(readOnly = true)
+    public Map<Long, PlannedOffTime> plannedOffAt(long siteId, Instant at) {
+        return plannedOff.at(siteId, at).stream()
+                .map(PlannedOff::time)
+                .collect(Collectors.toMap(PlannedOffTime::enclosureId, time -> time, (one, other) -> one));
+    }
+}

@@ -1,0 +1,25 @@
+package dapple.enclosure;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface MeasuringPointRepository extends JpaRepository<MeasuringPoint, Long> {
+    @Query("""
+            select p from MeasuringPoint p
+            where p.siteId = :siteId and p.enclosureId = :enclosureId and p.retiredAt is null
+            order by p.walkingOrder, p.id""")
+    List<MeasuringPoint> inUse(long siteId, long enclosureId);
+
+    @Query("""
+            select p from MeasuringPoint p where p.siteId = :siteId and p.retiredAt is null
+            order by p.enclosureId, p.walkingOrder, p.id""")
+    List<MeasuringPoint> inUseAtSite(long siteId);
+
+    @Query("select p from MeasuringPoint p where p.siteId = :siteId")
+    List<MeasuringPoint> all(long siteId);
+
+    @Query("select p from MeasuringPoint p where p.siteId = :siteId and p.id = :id")
+    Optional<MeasuringPoint> findAtSite(long siteId, long id);
+}

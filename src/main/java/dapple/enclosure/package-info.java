@@ -1,0 +1,2 @@
+/** Rooms, enclosures and the points where light is measured in them. */
+package dapple.enclosure;

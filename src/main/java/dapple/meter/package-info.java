@@ -1,0 +1,2 @@
+/** Meters and their calibrations. */
+package dapple.meter;

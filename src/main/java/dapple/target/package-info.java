@@ -1,0 +1,2 @@
+/** Species and their targets: what light they need, in versions, each number with its source. */
+package dapple.target;
