@@ -1,0 +1,90 @@
+package dapple.exposure;
+
+import dapple.animal.AnimalFacts;
+import dapple.animal.Animals;
+import dapple.enclosure.EnclosureFacts;
+import dapple.enclosure.Enclosures;
+import dapple.people.Action;
+import dapple.people.Allowed;
+import dapple.people.SignedIn;
+import dapple.reading.Readings;
+import dapple.target.Target;
+import dapple.target.Targets;
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The animals of a site, and one animal with the light measured where it lived. */
+@Controller
+@Allowed(Action.SEE_ANIMALS)
+@RequestMapping("/animals")
+class AnimalController {
+    private final Animals animals;
+    private final Enclosures enclosures;
+    private final Targets targets;
+    private final Readings readings;
+    private final Clock clock;
+
+    AnimalController(Animals animals, Enclosures enclosures, Targets targets, Readings readings, Clock clock) {
+        this.animals = animals;
+        this.enclosures = enclosures;
+        this.targets = targets;
+        this.readings = readings;
+        this.clock = clock;
+    }
+
+    @GetMapping
+    String list(@AuthenticationPrincipal SignedIn me, Model model) {
+        model.addAttribute("animals", animals.all(me.siteId()));
+        model.addAttribute("species", targets.speciesById(me.siteId()));
+        model.addAttribute("places", places(me.siteId()));
+        return "exposure/animals";
+    }
+
+    /** The enclosure that each animal is in now, by animal. */
+    private Map<Long, EnclosureFacts> places(long siteId) {
+        Map<Long, EnclosureFacts> byId = byId(siteId);
+        return animals.byEnclosure(siteId, clock.instant()).entrySet().stream()
+                .flatMap(entry -> entry.getValue().stream()
+                        .map(AnimalFacts::id)
+                        .map(animal -> Map.entry(animal, byId.get(entry.getKey()))))
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+    }
+
+    @GetMapping("/{animalId}")
+    String page(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long animalId,
+            @RequestParam(defaultValue = "1") int page,
+            Model model) {
+        AnimalFacts animal = animals.get(me.siteId(), animalId);
+        model.addAttribute("animal", animal);
+        model.addAttribute("species", targets.speciesById(me.siteId()).get(animal.speciesId()));
+        model.addAttribute("target", target(me.siteId(), animal.speciesId()));
+        model.addAttribute("stays", animals.staysOf(me.siteId(), animalId));
+        model.addAttribute("enclosures", byId(me.siteId()));
+        model.addAttribute(
+                "readings", readings.duringStays(me.siteId(), animalId, animal.speciesId(), Math.max(0, page - 1)));
+        return "exposure/animal";
+    }
+
+    private Optional<Target> target(long siteId, long speciesId) {
+        return Optional.ofNullable(
+                targets.inForce(siteId, List.of(speciesId), clock.instant()).get(speciesId));
+    }
+
+    private Map<Long, EnclosureFacts> byId(long siteId) {
+        return enclosures.inWalkingOrder(siteId).stream()
+                .collect(Collectors.toMap(EnclosureFacts::id, Function.identity()));
+    }
+}

@@ -1,0 +1,2 @@
+/** The light that an animal had: its page. */
+package dapple.exposure;

@@ -1,0 +1,72 @@
+package dapple.reading;
+
+import dapple.light.judging.Judgement;
+import dapple.light.judging.MeasuredAmount;
+import dapple.light.judging.State;
+import dapple.light.quantity.Interval;
+import dapple.light.quantity.Quantity;
+import java.time.Instant;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** A reading with its verdict for one species: what pages show. */
+public record JudgedReading(
+        long readingId,
+        long enclosureId,
+        long pointId,
+        long meterId,
+        long personId,
+        Quantity quantity,
+        Instant takenAt,
+        long verdictId,
+        Optional<Long> speciesId,
+        Optional<Long> targetVersionId,
+        MeasuredAmount measured,
+        Judgement judgement) {
+
+    /** Of the columns of a reading, its visit and a verdict, in the order in which the queries name them. */
+    JudgedReading(
+            long readingId,
+            long enclosureId,
+            long pointId,
+            long meterId,
+            long personId,
+            Quantity quantity,
+            Instant takenAt,
+            long verdictId,
+            @Nullable Long speciesId,
+            @Nullable Long targetVersionId,
+            @Nullable State state,
+            double amount,
+            double low,
+            double high,
+            boolean mayExceed,
+            boolean finerThanMeter,
+            boolean noGradient) {
+        this(
+                readingId,
+                enclosureId,
+                pointId,
+                meterId,
+                personId,
+                quantity,
+                takenAt,
+                verdictId,
+                Optional.ofNullable(speciesId),
+                Optional.ofNullable(targetVersionId),
+                new MeasuredAmount(amount, new Interval(low, high)),
+                new Judgement(Optional.ofNullable(state), mayExceed, finerThanMeter, noGradient));
+    }
+
+    public Optional<State> state() {
+        return judgement.state();
+    }
+
+    public double amount() {
+        return measured.amount();
+    }
+
+    public Interval interval() {
+        return measured.interval();
+    }
+}

@@ -1,0 +1,112 @@
+package dapple.reading;
+
+import dapple.enclosure.Facing;
+import dapple.light.quantity.Quantity;
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import jakarta.persistence.FetchType;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.ManyToOne;
+import java.time.Instant;
+import java.util.UUID;
+import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
+
+/** One value of one quantity at one point, as the meter showed it. Never edited. */
+@Entity
+@Immutable
+class Reading {
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    private long id;
+
+    private long siteId;
+
+    @ManyToOne(fetch = FetchType.LAZY)
+    @JoinColumn(name = "visit_id")
+    private Visit visit;
+
+    private long pointId;
+    private long meterId;
+
+    @Enumerated(EnumType.STRING)
+    private Quantity quantity;
+
+    private double amount;
+
+    @Enumerated(EnumType.STRING)
+    private Facing facing;
+
+    private Instant takenAt;
+    private Instant recordedAt;
+    private long recordedBy;
+    private UUID entryKey;
+    private @Nullable Long supersedesId;
+    private @Nullable String reason;
+
+    @SuppressWarnings("NullAway.Init")
+    protected Reading() {}
+
+    Reading(Visit visit, Entry entry, Quantity quantity, Facing facing, Recorded recorded) {
+        this.siteId = visit.siteId();
+        this.visit = visit;
+        this.pointId = entry.place().pointId();
+        this.meterId = entry.meterId();
+        this.quantity = quantity;
+        this.amount = entry.amount();
+        this.facing = facing;
+        this.takenAt = entry.takenAt();
+        this.recordedAt = recorded.at();
+        this.recordedBy = recorded.by();
+        this.entryKey = entry.key();
+    }
+
+    /** The same reading with another amount, in place of a mistyped one. */
+    Reading correctedBy(Correction correction, Recorded recorded) {
+        VisitPlace place = new VisitPlace(visit.entryKey(), visit.enclosureId(), pointId);
+        Entry entry = new Entry(correction.key(), place, meterId, correction.amount(), takenAt);
+        Reading corrected = new Reading(visit, entry, quantity, facing, recorded);
+        corrected.supersedesId = id;
+        corrected.reason = correction.reason();
+        return corrected;
+    }
+
+    long id() {
+        return id;
+    }
+
+    long siteId() {
+        return siteId;
+    }
+
+    Visit visit() {
+        return visit;
+    }
+
+    long pointId() {
+        return pointId;
+    }
+
+    long meterId() {
+        return meterId;
+    }
+
+    Quantity quantity() {
+        return quantity;
+    }
+
+    double amount() {
+        return amount;
+    }
+
+    Instant takenAt() {
+        return takenAt;
+    }
+
+    /** When and by whom something was written down. */
+    record Recorded(Instant at, long by) {}
+}

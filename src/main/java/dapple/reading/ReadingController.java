@@ -1,0 +1,81 @@
+package dapple.reading;
+
+import dapple.people.Action;
+import dapple.people.Allowed;
+import dapple.people.People;
+import dapple.people.SignedIn;
+import dapple.target.Targets;
+import jakarta.validation.Valid;
+import java.util.List;
+import java.util.Objects;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+
+/** What a reading was judged to be, shown to who took it; and its correction. */
+@Controller
+@Allowed(Action.LOG_READINGS)
+@RequestMapping("/readings/{readingId}")
+class ReadingController {
+    private final Readings readings;
+    private final VisitWalk walks;
+    private final ReadingLogging logging;
+    private final Targets targets;
+    private final People people;
+
+    ReadingController(Readings readings, VisitWalk walks, ReadingLogging logging, Targets targets, People people) {
+        this.readings = readings;
+        this.walks = walks;
+        this.logging = logging;
+        this.targets = targets;
+        this.people = people;
+    }
+
+    @GetMapping
+    String reply(@AuthenticationPrincipal SignedIn me, @PathVariable long readingId, Model model) {
+        show(me, readingId, model);
+        return "reading/reply";
+    }
+
+    @GetMapping("/correction")
+    String correcting(@AuthenticationPrincipal SignedIn me, @PathVariable long readingId, Model model) {
+        show(me, readingId, model);
+        model.addAttribute("form", CorrectionForm.empty());
+        return "reading/correction";
+    }
+
+    @PostMapping("/correction")
+    String correct(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long readingId,
+            @Valid @ModelAttribute("form") CorrectionForm form,
+            BindingResult errors,
+            Model model) {
+        if (errors.hasErrors()) {
+            show(me, readingId, model);
+            return "reading/correction";
+        }
+        Correction correction = new Correction(
+                Objects.requireNonNull(form.key()),
+                Objects.requireNonNull(form.amount()).doubleValue(),
+                form.reason().strip());
+        return "redirect:/readings/" + logging.correct(Visitor.of(me), readingId, correction);
+    }
+
+    private void show(SignedIn me, long readingId, Model model) {
+        List<ReadingView> judged = readings.judged(me.siteId(), readingId);
+        JudgedReading reading = judged.get(0).reading();
+        model.addAttribute("views", judged);
+        model.addAttribute("view", judged.get(0));
+        model.addAttribute("species", targets.speciesById(me.siteId()));
+        model.addAttribute("reader", people.names(me.siteId()).get(reading.personId()));
+        model.addAttribute(
+                "walk", walks.at(me.siteId(), reading.enclosureId(), readings.visitKey(me.siteId(), readingId)));
+    }
+}

@@ -1,0 +1,69 @@
+package dapple.reading;
+
+import dapple.light.quantity.Quantity;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.data.domain.Limit;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.Pageable;
+import org.springframework.data.jpa.repository.Query;
+import org.springframework.data.repository.Repository;
+
+/** Readings are added and read. There is no way here to change or delete one. */
+interface ReadingRepository extends Repository<Reading, Long> {
+    String JUDGED = "select new dapple.reading.JudgedReading(r.id, v.enclosureId, r.pointId, r.meterId, r.recordedBy, "
+            + "r.quantity, r.takenAt, d.id, d.speciesId, d.targetVersionId, d.state, d.amount, d.low, d.high, "
+            + "d.mayExceed, d.finerThanMeter, d.noGradient) ";
+    String CURRENT = "not exists (select 1 from Reading n where n.supersedesId = r.id) ";
+
+    Reading saveAndFlush(Reading reading);
+
+    @Query("select r from Reading r join fetch r.visit where r.siteId = :siteId and r.id = :id")
+    Optional<Reading> findAtSite(long siteId, long id);
+
+    @Query("select r from Reading r join fetch r.visit where r.entryKey = :key")
+    Optional<Reading> findByKey(UUID key);
+
+    @Query("select r from Reading r where r.visit.id = :visitId and " + CURRENT + "order by r.id")
+    List<Reading> currentOfVisit(long visitId);
+
+    @Query("select r from Reading r join r.visit v where r.siteId = :siteId and v.entryKey = :visitKey and " + CURRENT)
+    List<Reading> currentOfVisit(long siteId, UUID visitKey);
+
+    @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+            + "where r.pointId = :pointId and r.quantity = :quantity and " + CURRENT
+            + "order by r.takenAt desc, r.id desc, d.id")
+    List<JudgedReading> newestFirst(long pointId, Quantity quantity, Limit limit);
+
+    @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+            + "where r.siteId = :siteId and r.id = :readingId order by d.id")
+    List<JudgedReading> judged(long siteId, long readingId);
+
+    @Query(JUDGED + "from LatestReading l join Reading r on r.id = l.readingId join r.visit v "
+            + "join Verdict d on d.id = l.verdictId where l.siteId = :siteId")
+    List<JudgedReading> latestAtSite(long siteId);
+
+    @Query(JUDGED + "from LatestReading l join Reading r on r.id = l.readingId join r.visit v "
+            + "join Verdict d on d.id = l.verdictId where l.siteId = :siteId and l.enclosureId = :enclosureId")
+    List<JudgedReading> latestInEnclosure(long siteId, long enclosureId);
+
+    /** For one species, whatever else was judged for others; points that are judged for nobody included. */
+    @Query(
+            value = JUDGED
+                    + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+                    + "where r.siteId = :siteId and (d.speciesId = :speciesId or d.speciesId is null) and " + CURRENT
+                    + "and exists (select 1 from Stay s where s.animal.id = :animalId and s.enclosureId = v.enclosureId "
+                    + "and s.fromAt <= r.takenAt and (s.toAt is null or s.toAt > r.takenAt)) "
+                    + "order by r.takenAt desc, r.id desc",
+            countQuery = "select count(r) from Reading r join r.visit v "
+                    + "join Verdict d on d.readingId = r.id and d.replacedAt is null "
+                    + "where r.siteId = :siteId and (d.speciesId = :speciesId or d.speciesId is null) and " + CURRENT
+                    + "and exists (select 1 from Stay s where s.animal.id = :animalId and s.enclosureId = v.enclosureId "
+                    + "and s.fromAt <= r.takenAt and (s.toAt is null or s.toAt > r.takenAt))")
+    Page<JudgedReading> duringStays(long siteId, long animalId, long speciesId, Pageable page);
+
+    @Query("select max(r.takenAt) from Reading r where r.pointId = :pointId and r.takenAt < :before and " + CURRENT)
+    Optional<Instant> lastBefore(long pointId, Instant before);
+}

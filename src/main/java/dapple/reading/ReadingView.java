@@ -1,0 +1,62 @@
+package dapple.reading;
+
+import dapple.drawing.Gauge;
+import dapple.enclosure.PointFacts;
+import dapple.light.judging.Band;
+import dapple.light.judging.Limits;
+import dapple.light.judging.PointRole;
+import dapple.light.judging.State;
+import dapple.meter.MeterFacts;
+import dapple.target.Target;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.Optional;
+
+/**
+ * A reading as a page shows it: with its point, its meter, and the target that it was judged by.
+ *
+ * @param stateSince since when the point has been in this state, where that is known
+ */
+public record ReadingView(
+        JudgedReading reading,
+        PointFacts point,
+        MeterFacts meter,
+        Optional<Target> target,
+        Optional<Instant> stateSince) {
+
+    /** The gravest state first; what is not judged last. */
+    public static final Comparator<ReadingView> GRAVEST_FIRST =
+            Comparator.comparingInt(view -> view.state().map(State::ordinal).orElse(State.values().length));
+
+    public Optional<State> state() {
+        return reading.state();
+    }
+
+    /** Whether the reading may exceed a ceiling that its sentence does not speak of. */
+    public boolean mayExceedBesides() {
+        return reading.judgement().mayExceed()
+                && (point.role() == PointRole.BASKING || point.role() == PointRole.SHADE);
+    }
+
+    public Optional<Limits> limits() {
+        return target.flatMap(found -> found.limits(reading.quantity()));
+    }
+
+    /** Beside the limits that count at this point. */
+    public Optional<Gauge> gauge() {
+        return limits().map(limits -> Gauge.of(band(limits), limits.ceiling(), reading.measured()));
+    }
+
+    /** The band that counts at this point: a gradient point and the nearest reachable have the ceiling alone. */
+    public Band band() {
+        return band(limits().orElseThrow());
+    }
+
+    private Band band(Limits limits) {
+        return switch (point.role()) {
+            case BASKING -> limits.basking();
+            case SHADE -> Band.atMost(limits.shadeHigh());
+            case GRADIENT, NEAREST_REACHABLE, KEEPER -> Band.atMost(limits.ceiling());
+        };
+    }
+}

@@ -1,0 +1,122 @@
+package dapple.reading;
+
+import dapple.enclosure.Enclosures;
+import dapple.enclosure.PointFacts;
+import dapple.meter.MeterFacts;
+import dapple.meter.Meters;
+import dapple.reading.LatestReadingRepository.Since;
+import dapple.site.NotFoundException;
+import dapple.target.Target;
+import dapple.target.Targets;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.springframework.data.domain.Page;
+import org.springframework.data.domain.PageRequest;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Readings as pages show them. */
+@Service
+public class Readings {
+    /** Readings on one page of a history. */
+    public static final int PAGE_SIZE = 50;
+
+    private final ReadingRepository readings;
+    private final LatestReadingRepository latest;
+    private final Enclosures enclosures;
+    private final Meters meters;
+    private final Targets targets;
+
+    Readings(
+            ReadingRepository readings,
+            LatestReadingRepository latest,
+            Enclosures enclosures,
+            Meters meters,
+            Targets targets) {
+        this.readings = readings;
+        this.latest = latest;
+        this.enclosures = enclosures;
+        this.meters = meters;
+        this.targets = targets;
+    }
+
+    /** The newest reading of each point in use, by point. */
+    @Transactional(readOnly = true)
+    public Map<Long, ReadingView> latestAtSite(long siteId) {
+        return byPoint(siteId, readings.latestAtSite(siteId));
+    }
+
+    /** The newest reading of each point of one enclosure, by point. */
+    @Transactional(readOnly = true)
+    public Map<Long, ReadingView> latestIn(long siteId, long enclosureId) {
+        return byPoint(siteId, readings.latestInEnclosure(siteId, enclosureId));
+    }
+
+    private Map<Long, ReadingView> byPoint(long siteId, List<JudgedReading> newest) {
+        return views(siteId, newest).stream()
+                .collect(Collectors.toMap(view -> view.point().id(), view -> view));
+    }
+
+    /** What one reading was judged to be, for each species that it counts for; the gravest first. */
+    @Transactional(readOnly = true)
+    public List<ReadingView> judged(long siteId, long readingId) {
+        List<JudgedReading> found = readings.judged(siteId, readingId);
+        if (found.isEmpty()) {
+            throw new NotFoundException();
+        }
+        return views(siteId, found).stream().sorted(ReadingView.GRAVEST_FIRST).toList();
+    }
+
+    /** What was read where an animal lived while it lived there, judged for its species, newest first. */
+    @Transactional(readOnly = true)
+    public Page<ReadingView> duringStays(long siteId, long animalId, long speciesId, int page) {
+        Page<JudgedReading> found = readings.duringStays(siteId, animalId, speciesId, PageRequest.of(page, PAGE_SIZE));
+        Map<Long, ReadingView> views = views(siteId, found.getContent()).stream()
+                .collect(Collectors.toMap(view -> view.reading().verdictId(), view -> view));
+        return found.map(reading -> views.get(reading.verdictId()));
+    }
+
+    /** The key of the visit in which a reading was taken. */
+    @Transactional(readOnly = true)
+    public UUID visitKey(long siteId, long readingId) {
+        return readings.findAtSite(siteId, readingId)
+                .map(reading -> reading.visit().entryKey())
+                .orElseThrow(NotFoundException::new);
+    }
+
+    /** When a point was last read before an instant. */
+    @Transactional(readOnly = true)
+    public Optional<Instant> lastBefore(long pointId, Instant before) {
+        return readings.lastBefore(pointId, before);
+    }
+
+    private List<ReadingView> views(long siteId, List<JudgedReading> found) {
+        Map<Long, PointFacts> points = enclosures.pointsById(siteId);
+        Map<Long, MeterFacts> meterById = meters.byId(siteId);
+        Set<Long> targetIds =
+                found.stream().flatMap(one -> one.targetVersionId().stream()).collect(Collectors.toSet());
+        Map<Long, Target> targetById = targets.byId(siteId, targetIds);
+        Map<Long, Instant> since = latest.since(siteId).stream().collect(Collectors.toMap(Since::readingId, Since::at));
+        return found.stream()
+                .map(one -> new ReadingView(
+                        one,
+                        known(points, one.pointId()),
+                        known(meterById, one.meterId()),
+                        one.targetVersionId().map(targetById::get),
+                        Optional.ofNullable(since.get(one.readingId()))))
+                .toList();
+    }
+
+    private static <T> T known(Map<Long, T> byId, long id) {
+        T found = byId.get(id);
+        if (found == null) {
+            throw new NotFoundException();
+        }
+        return found;
+    }
+}

@@ -1,0 +1,2 @@
+/** Visits, readings, and what each reading was judged to be. */
+package dapple.reading;

@@ -1,0 +1,85 @@
+package dapple.review;
+
+import dapple.enclosure.EnclosureFacts;
+import dapple.enclosure.PlannedOffTime;
+import dapple.enclosure.PointFacts;
+import dapple.light.judging.State;
+import dapple.reading.ReadingView;
+import dapple.target.SpeciesFacts;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How one enclosure stands at an instant.
+ *
+ * @param points what was found at each of its points, the gravest first; empty where nothing is judged: no occupant,
+ *     or planned off
+ * @param plannedOff the time in which its lamps are off on purpose, if it is now
+ */
+public record Standing(
+        EnclosureFacts enclosure,
+        List<SpeciesFacts> species,
+        List<AtPoint> points,
+        Optional<PlannedOffTime> plannedOff) {
+
+    /** The state of the enclosure; none if nobody lives there. */
+    public Optional<State> state() {
+        if (species.isEmpty()) {
+            return Optional.empty();
+        }
+        if (plannedOff.isPresent()) {
+            return Optional.of(State.PLANNED_OFF);
+        }
+        return points.isEmpty()
+                ? Optional.of(State.STALE)
+                : Optional.of(points.get(0).state());
+    }
+
+    /** The point that decides the state. */
+    public Optional<AtPoint> deciding() {
+        return points.stream().findFirst();
+    }
+
+    /** Other points that are not on target. */
+    public List<AtPoint> also() {
+        return points.stream()
+                .skip(1)
+                .filter(point -> point.state() != State.ON_TARGET)
+                .toList();
+    }
+
+    public boolean needsSomebody() {
+        return state().filter(state -> state != State.ON_TARGET && state != State.PLANNED_OFF)
+                .isPresent();
+    }
+
+    /** The oldest of the newest readings of its points; none if a point was never read. */
+    public Optional<Instant> readSince() {
+        if (points.isEmpty() || points.stream().anyMatch(point -> point.view().isEmpty())) {
+            return Optional.empty();
+        }
+        return points.stream()
+                .flatMap(point -> point.view().stream())
+                .map(view -> view.reading().takenAt())
+                .min(Instant::compareTo);
+    }
+
+    /**
+     * What was found at one point.
+     *
+     * @param view its newest reading, if it has one
+     */
+    public record AtPoint(PointFacts point, State state, Optional<ReadingView> view) {
+        boolean mayExceed() {
+            return view.filter(found -> found.reading().judgement().mayExceed()).isPresent();
+        }
+
+        /** Since when the point is in this state; a stale one since it was last read. */
+        public Optional<Instant> since() {
+            return state == State.STALE
+                    ? view.map(found -> found.reading().takenAt())
+                    : view.flatMap(ReadingView::stateSince);
+        }
+    }
+}

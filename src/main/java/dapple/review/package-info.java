@@ -1,0 +1,2 @@
+/** Where every enclosure stands, and which need somebody. */
+package dapple.review;
