@@ -1,0 +1,49 @@
+package dapple.demo;
+
+import dapple.people.FirstRun;
+import dapple.people.NewPerson;
+import dapple.people.People;
+import dapple.people.Role;
+import dapple.site.SiteFacts;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.Set;
+import org.springframework.context.annotation.Profile;
+import org.springframework.stereotype.Component;
+
+/** The demo's invented people; all have the same password, which the sign-in page of this profile shows. */
+@Component
+@Profile("demo")
+class DemoTeam {
+    private static final String PASSWORD = "dapple";
+
+    private final FirstRun firstRun;
+    private final People people;
+
+    DemoTeam(FirstRun firstRun, People people) {
+        this.firstRun = firstRun;
+        this.people = people;
+    }
+
+    boolean isMissing() {
+        return firstRun.isPending();
+    }
+
+    Members join() {
+        SiteFacts site = firstRun.begin(
+                "Larkmoor Reptile Rescue",
+                ZoneId.of("Europe/London"),
+                new NewPerson("admin", "Marek Soltys", PASSWORD));
+        long keeper = add(site, "keeper", "Tamsin Vale", Role.KEEPER);
+        long supervisor = add(site, "supervisor", "Odile Renner", Role.SUPERVISOR);
+        add(site, "vet", "Ilse Quist", Role.VET);
+        return new Members(site.id(), keeper, supervisor);
+    }
+
+    private long add(SiteFacts site, String signInName, String name, Role role) {
+        return people.add(site.id(), new NewPerson(signInName, name, PASSWORD), Set.of(role), Optional.empty());
+    }
+
+    /** Those who act in the demo's story, by id. */
+    record Members(long siteId, long keeper, long supervisor) {}
+}

@@ -1,0 +1,2 @@
+/** The demo: an invented rescue with invented people, made on the first start of its profile. */
+package dapple.demo;

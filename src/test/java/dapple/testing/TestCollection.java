@@ -1,0 +1,153 @@
+package dapple.testing;
+
+import dapple.animal.AnimalFacts;
+import dapple.animal.Animals;
+import dapple.animal.Arrival;
+import dapple.animal.NewAnimal;
+import dapple.enclosure.Enclosures;
+import dapple.enclosure.Facing;
+import dapple.enclosure.NewPoint;
+import dapple.enclosure.PointFacts;
+import dapple.light.judging.PointRole;
+import dapple.light.quantity.Quantity;
+import dapple.meter.MeterFacts;
+import dapple.meter.Meters;
+import dapple.people.FirstRun;
+import dapple.people.NewPerson;
+import dapple.people.People;
+import dapple.people.Role;
+import dapple.people.SignedIn;
+import dapple.site.SiteFacts;
+import dapple.site.Sites;
+import dapple.target.Approval;
+import dapple.target.SpeciesFacts;
+import dapple.target.Targets;
+import dapple.target.UvZone;
+import dapple.target.ZoneLimits;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.springframework.boot.test.context.TestComponent;
+import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
+import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
+import org.springframework.test.web.servlet.request.RequestPostProcessor;
+
+/** Makes small collections to try things on: each its own site, so that tests do not see one another's. */
+@TestComponent
+public class TestCollection {
+    private static final AtomicInteger NUMBER = new AtomicInteger();
+    private static final String PASSWORD = "four plain words here";
+
+    private final FirstRun firstRun;
+    private final Sites sites;
+    private final People people;
+    private final Enclosures enclosures;
+    private final Meters meters;
+    private final Targets targets;
+    private final ZoneLimits zoneLimits;
+    private final Animals animals;
+    private final Clock clock;
+
+    TestCollection(
+            FirstRun firstRun,
+            Sites sites,
+            People people,
+            Enclosures enclosures,
+            Meters meters,
+            Targets targets,
+            ZoneLimits zoneLimits,
+            Animals animals,
+            Clock clock) {
+        this.firstRun = firstRun;
+        this.sites = sites;
+        this.people = people;
+        this.enclosures = enclosures;
+        this.meters = meters;
+        this.targets = targets;
+        this.zoneLimits = zoneLimits;
+        this.animals = animals;
+        this.clock = clock;
+    }
+
+    /** A site with nobody and nothing in it. */
+    public synchronized SiteFacts site() {
+        int number = NUMBER.incrementAndGet();
+        ZoneId zone = ZoneId.of("Europe/London");
+        NewPerson administrator = new NewPerson("first" + number, "First Administrator", PASSWORD);
+        return firstRun.isPending()
+                ? firstRun.begin("Site " + number, zone, administrator)
+                : sites.add("Site " + number, zone);
+    }
+
+    /** Somebody with these roles at a site. */
+    public SignedIn person(SiteFacts site, Role... roles) {
+        Set<Role> held = EnumSet.noneOf(Role.class);
+        held.addAll(Set.of(roles));
+        String name = "person" + NUMBER.incrementAndGet();
+        long id = people.add(site.id(), new NewPerson(name, "Name of " + name, PASSWORD), held, Optional.empty());
+        return new SignedIn(id, name, "Name of " + name, site.id(), site.name(), site.timeZone(), held);
+    }
+
+    /** The password of every person made here. */
+    public String password() {
+        return PASSWORD;
+    }
+
+    /** Signs a person in for one request. */
+    public RequestPostProcessor as(SignedIn person) {
+        return SecurityMockMvcRequestPostProcessors.authentication(
+                UsernamePasswordAuthenticationToken.authenticated(person, null, Set.of()));
+    }
+
+    public MeterFacts meter(SiteFacts site) {
+        return meters.add(site.id(), "M" + NUMBER.incrementAndGet(), "UV index meter", Quantity.UV_INDEX, 0.1);
+    }
+
+    public SpeciesFacts species(SiteFacts site, String scientificName) {
+        return targets.addSpecies(site.id(), scientificName, scientificName);
+    }
+
+    /** A species with the suggested limits of a zone, in force from now on. */
+    public SpeciesFacts species(SiteFacts site, SignedIn approver, String scientificName, UvZone zone) {
+        SpeciesFacts species = species(site, scientificName);
+        targets.approve(
+                site.id(), new Approval(species.id(), zone, zoneLimits.of(zone), approver.personId(), "for a test"));
+        return species;
+    }
+
+    /** An enclosure with one animal, and basking, gradient, shade and nearest reachable points. */
+    public Home home(SiteFacts site, SignedIn mover, SpeciesFacts species) {
+        int number = NUMBER.incrementAndGet();
+        long room = enclosures.addRoom(site.id(), "Room " + number, number);
+        long enclosure = enclosures.add(site.id(), room, "E" + number, number, Optional.empty());
+        AnimalFacts animal = animals.add(site.id(), new NewAnimal("2026-" + number, "Animal " + number, species.id()));
+        Instant hourAgo = clock.instant().minus(Duration.ofHours(1));
+        animals.move(site.id(), new Arrival(animal.id(), enclosure, hourAgo, mover.personId()));
+        return new Home(
+                enclosure,
+                animal,
+                point(site, enclosure, "P1", PointRole.BASKING),
+                point(site, enclosure, "P2", PointRole.GRADIENT),
+                point(site, enclosure, "P3", PointRole.SHADE),
+                point(site, enclosure, "P4", PointRole.NEAREST_REACHABLE));
+    }
+
+    public PointFacts point(SiteFacts site, long enclosure, String code, PointRole role) {
+        return enclosures.addPoint(
+                site.id(), enclosure, new NewPoint(code, "a place", role, Facing.STRONGEST, Optional.empty()));
+    }
+
+    /** An enclosure with its animal and its four points. */
+    public record Home(
+            long enclosureId,
+            AnimalFacts animal,
+            PointFacts basking,
+            PointFacts gradient,
+            PointFacts shade,
+            PointFacts nearest) {}
+}

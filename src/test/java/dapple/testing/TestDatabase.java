@@ -1,0 +1,35 @@
+package dapple.testing;
+
+import dapple.testing.PostgresServer.Address;
+import java.util.Map;
+import java.util.UUID;
+import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.core.env.MapPropertySource;
+
+/** Gives each application context an empty database: H2, or PostgreSQL with {@code -Ddapple.test.database=postgresql}. */
+public class TestDatabase implements ApplicationContextInitializer<ConfigurableApplicationContext> {
+    static boolean isPostgres() {
+        return "postgresql".equals(System.getProperty("dapple.test.database"));
+    }
+
+    @Override
+    public void initialize(ConfigurableApplicationContext context) {
+        context.getEnvironment()
+                .getPropertySources()
+                .addFirst(new MapPropertySource("test database", isPostgres() ? postgres() : h2()));
+    }
+
+    private static Map<String, Object> h2() {
+        return Map.of("spring.datasource.url", "jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
+    }
+
+    private static Map<String, Object> postgres() {
+        Address database = PostgresServer.freshDatabase();
+        return Map.of(
+                "spring.datasource.url", database.url(),
+                "spring.datasource.username", database.user(),
+                "spring.datasource.password", database.password(),
+                "spring.datasource.hikari.maximum-pool-size", 6);
+    }
+}
