@@ -6,11 +6,9 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import java.time.Instant;
 import java.util.UUID;
-import org.hibernate.annotations.Immutable;
 
 /** One person at one enclosure at one time. */
 @Entity
-@Immutable
 class Visit {
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)

@@ -119,6 +119,7 @@ class VisitController {
         model.addAttribute("lastRead", readings.lastBefore(pointId, clock.instant()));
         model.addAttribute("meters", inUse);
         model.addAttribute("outcomes", Outcome.values());
+        model.addAttribute("unreadKey", UUID.randomUUID());
         model.addAttribute("chosenMeter", chosen((EntryForm) model.getAttribute("form"), inUse));
         return "reading/ask";
     }

@@ -15,6 +15,9 @@ public final class VisitJudging {
     /** Brightest over darkest judged point below which a visit shows no gradient: 3 (common practice, no source). */
     public static final double LEAST_GRADIENT = 3;
 
+    /** Readings are decimal: 0.6 is three times 0.2, though not to the last bit. */
+    private static final double ROUNDING = 1e-9;
+
     private final List<PointReading> readings;
     private final Limits limits;
 
@@ -91,7 +94,8 @@ public final class VisitJudging {
                 .filter(reading -> reading.role() != PointRole.KEEPER)
                 .mapToDouble(VisitJudging::amount)
                 .summaryStatistics();
-        return darkest(PointRole.SHADE).filter(shade -> judged.getMax() < LEAST_GRADIENT * judged.getMin());
+        return darkest(PointRole.SHADE)
+                .filter(shade -> judged.getMax() < LEAST_GRADIENT * judged.getMin() * (1 - ROUNDING));
     }
 
     private Optional<PointReading> brightest(PointRole role) {

@@ -15,9 +15,4 @@ public record Interval(double low, double high) {
     public boolean contains(double amount) {
         return amount >= low && amount <= high;
     }
-
-    /** Whether the other interval lies in this one, touching ends included. */
-    public boolean encloses(Interval other) {
-        return other.low >= low && other.high <= high;
-    }
 }

@@ -1,0 +1,222 @@
+package dapple.people;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+
+import dapple.meter.MeterFacts;
+import dapple.site.Open;
+import dapple.site.SiteFacts;
+import dapple.testing.PagesTest;
+import dapple.testing.TestCollection;
+import dapple.testing.TestCollection.Home;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.core.annotation.AnnotatedElementUtils;
+import org.springframework.http.HttpMethod;
+import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
+import org.springframework.web.bind.annotation.RequestMethod;
+import org.springframework.web.method.HandlerMethod;
+import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
+import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
+
+/** Walks every route with every role, signed out, and with a person of another site. */
+@PagesTest
+class RoutesPagesTest {
+    private static final Pattern VARIABLE = Pattern.compile("\\{(\\w+)}");
+
+    @Autowired
+    private TestCollection collection;
+
+    @Autowired
+    private RequestMappingHandlerMapping requestMappingHandlerMapping;
+
+    @Autowired
+    private MockMvc pages;
+
+    private SiteFacts site;
+    private Map<String, String> values = Map.of();
+
+    @BeforeEach
+    void furnish() throws Exception {
+        site = collection.site();
+        SignedIn keeper = collection.person(site, Role.KEEPER);
+        Home home = collection.home(site, keeper, collection.species(site, "Pogona vitticeps"));
+        values = Map.of(
+                "enclosureId", String.valueOf(home.enclosureId()),
+                "pointId", String.valueOf(home.basking().id()),
+                "animalId", String.valueOf(home.animal().id()),
+                "personId", String.valueOf(collection.person(site, Role.KEEPER).personId()),
+                "visitKey", UUID.randomUUID().toString(),
+                "readingId", reading(keeper, home, collection.meter(site)));
+    }
+
+    private String reading(SignedIn keeper, Home home, MeterFacts meter) throws Exception {
+        String path = "/enclosures/" + home.enclosureId() + "/visits/" + UUID.randomUUID() + "/points/"
+                + home.basking().id();
+        String redirect = pages.perform(MockMvcRequestBuilders.post(path)
+                        .param("key", UUID.randomUUID().toString())
+                        .param("meterId", String.valueOf(meter.id()))
+                        .param("amount", "3.4")
+                        .with(csrf())
+                        .with(collection.as(keeper)))
+                .andReturn()
+                .getResponse()
+                .getRedirectedUrl();
+        return Optional.ofNullable(redirect).orElseThrow().replace("/readings/", "");
+    }
+
+    @Test
+    void everyRouteNamesItsActionOrIsOpen() {
+        assertThat(routes())
+                .isNotEmpty()
+                .allMatch(route -> route.isOpen() || route.action().isPresent());
+    }
+
+    @Test
+    void everyPathVariableIsTried() {
+        assertThat(routes().stream().flatMap(route -> route.variables().stream()))
+                .allMatch(values::containsKey);
+    }
+
+    @Test
+    void everyRoleTakesWhatItsActionsAllowAndNothingElse() throws Exception {
+        for (Role role : Role.values()) {
+            for (Route route : routes()) {
+                SignedIn person = collection.person(site, role);
+                int status = ask(route, Optional.of(person)).getStatus();
+                boolean allowed = route.isOpen()
+                        || route.action()
+                                .filter(action -> action.isAllowedTo(role))
+                                .isPresent();
+                if (allowed) {
+                    assertThat(status).as(role + " " + route).isNotIn(401, 403, 500);
+                } else {
+                    assertThat(status).as(role + " " + route).isEqualTo(403);
+                }
+            }
+        }
+    }
+
+    @Test
+    void whoIsSignedOutIsAskedToSignIn() throws Exception {
+        for (Route route : routes()) {
+            MockHttpServletResponse response = ask(route, Optional.empty());
+            if (route.isOpen()) {
+                assertThat(response.getStatus()).as(route.toString()).isNotIn(401, 403, 500);
+            } else {
+                assertThat(response.getRedirectedUrl()).as(route.toString()).endsWith("/sign-in");
+            }
+        }
+    }
+
+    @Test
+    void nothingOfASiteIsFoundFromAnother() throws Exception {
+        SiteFacts elsewhere = collection.site();
+        for (Route route : routes()) {
+            if (!route.variables().isEmpty()) {
+                SignedIn stranger = collection.person(elsewhere, Role.values());
+                assertThat(ask(route, Optional.of(stranger)).getStatus())
+                        .as(route.toString())
+                        .isEqualTo(404);
+            }
+        }
+    }
+
+    @Test
+    void nothingIsPostedWithoutItsToken() throws Exception {
+        SignedIn person = collection.person(site, Role.values());
+        for (Route route : routes()) {
+            if (route.method() == RequestMethod.POST) {
+                int status = pages.perform(request(route).with(collection.as(person)))
+                        .andReturn()
+                        .getResponse()
+                        .getStatus();
+                assertThat(status).as(route.toString()).isEqualTo(403);
+            }
+        }
+    }
+
+    @Test
+    void whatNoControllerAnswersIsNotFound() throws Exception {
+        SignedIn person = collection.person(site, Role.values());
+        assertThat(pages.perform(MockMvcRequestBuilders.get("/nothing/here").with(collection.as(person)))
+                        .andReturn()
+                        .getResponse()
+                        .getStatus())
+                .isEqualTo(404);
+    }
+
+    private MockHttpServletResponse ask(Route route, Optional<SignedIn> person) throws Exception {
+        MockHttpServletRequestBuilder request = request(route).with(csrf());
+        person.ifPresent(present -> request.with(collection.as(present)));
+        return pages.perform(request).andReturn().getResponse();
+    }
+
+    private MockHttpServletRequestBuilder request(Route route) {
+        String path = VARIABLE.matcher(route.pattern()).replaceAll(found -> values.getOrDefault(found.group(1), "?"));
+        return MockMvcRequestBuilders.request(HttpMethod.valueOf(route.method().name()), path)
+                .param("key", UUID.randomUUID().toString())
+                .param("outcome", "COULD_NOT_REACH")
+                .param("amount", "3.4")
+                .param("reason", "for a test");
+    }
+
+    private List<Route> routes() {
+        return requestMappingHandlerMapping.getHandlerMethods().entrySet().stream()
+                .filter(entry -> entry.getValue().getBeanType().getPackageName().startsWith("dapple"))
+                .flatMap(entry -> Route.of(entry.getKey(), entry.getValue()))
+                .sorted(Comparator.comparing(Route::toString))
+                .toList();
+    }
+
+    /** One method on one path. */
+    private record Route(RequestMethod method, String pattern, HandlerMethod handler) {
+        static Stream<Route> of(RequestMappingInfo mapping, HandlerMethod handler) {
+            Set<RequestMethod> methods = mapping.getMethodsCondition().getMethods();
+            return mapping.getPatternValues().stream()
+                    .flatMap(pattern -> methods.stream().map(method -> new Route(method, pattern, handler)));
+        }
+
+        boolean isOpen() {
+            return AnnotatedElementUtils.hasAnnotation(handler.getMethod(), Open.class)
+                    || AnnotatedElementUtils.hasAnnotation(handler.getBeanType(), Open.class);
+        }
+
+        Optional<Action> action() {
+            return Stream.of(handler.getMethod(), handler.getBeanType())
+                    .flatMap(place ->
+                            Optional.ofNullable(AnnotatedElementUtils.findMergedAnnotation(place, Allowed.class))
+                                    .stream())
+                    .map(Allowed::value)
+                    .findFirst();
+        }
+
+        List<String> variables() {
+            List<String> found = new ArrayList<>();
+            Matcher matcher = VARIABLE.matcher(pattern);
+            while (matcher.find()) {
+                found.add(matcher.group(1));
+            }
+            return found;
+        }
+
+        @Override
+        public String toString() {
+            return method + " " + pattern;
+        }
+    }
+}

@@ -1,0 +1,113 @@
+package dapple.target;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dapple.light.judging.Band;
+import dapple.light.judging.Limits;
+import dapple.light.quantity.Quantity;
+import dapple.people.Role;
+import dapple.people.SignedIn;
+import dapple.site.NotFoundException;
+import dapple.site.SiteFacts;
+import dapple.testing.StorageTest;
+import dapple.testing.TestCollection;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+@StorageTest
+class TargetsStorageTest {
+    private static final UvZone ZONE_2 = new UvZone(2, LightMethod.SUNBEAM);
+    private static final UvZone ZONE_3 = new UvZone(3, LightMethod.SUNBEAM);
+
+    @Autowired
+    private TestCollection collection;
+
+    @Autowired
+    private Targets targets;
+
+    @Autowired
+    private ZoneLimits zoneLimits;
+
+    @Autowired
+    private Clock clock;
+
+    private SiteFacts site;
+    private SignedIn approver;
+    private SpeciesFacts species;
+
+    @BeforeEach
+    void furnish() {
+        site = collection.site();
+        approver = collection.person(site, Role.SUPERVISOR);
+        species = collection.species(site, "Pogona vitticeps");
+    }
+
+    @Test
+    void hasNoneBeforeTheFirstApproval() {
+        assertThat(inForce(clock.instant())).isEmpty();
+    }
+
+    @Test
+    void holdsFromItsApproval() {
+        Target approved = approve(ZONE_3);
+        assertThat(inForce(approved.approvedAt())).contains(approved);
+    }
+
+    @Test
+    void isNeverBackdated() {
+        Target approved = approve(ZONE_3);
+        assertThat(inForce(approved.approvedAt().minusNanos(1000))).isEmpty();
+    }
+
+    @Test
+    void givesWayToTheNextVersion() {
+        approve(ZONE_2);
+        Target next = approve(ZONE_3);
+        assertThat(inForce(next.approvedAt())).contains(next);
+    }
+
+    @Test
+    void staysInForceForThePastWhenAVersionFollows() {
+        Target first = approve(ZONE_2);
+        Instant between = first.approvedAt();
+        approve(ZONE_3);
+        assertThat(inForce(between)).contains(first);
+    }
+
+    @Test
+    void countsItsVersions() {
+        approve(ZONE_2);
+        assertThat(approve(ZONE_3).number()).isEqualTo(2);
+    }
+
+    @Test
+    void keepsTheLimitsOfItsZone() {
+        approve(ZONE_3);
+        assertThat(inForce(clock.instant()).flatMap(target -> target.limits(Quantity.UV_INDEX)))
+                .contains(new Limits(new Band(2.9, 7.4), 0.29, 8.0));
+    }
+
+    @Test
+    void knowsNoSpeciesOfAnotherSite() {
+        SiteFacts elsewhere = collection.site();
+        Approval approval =
+                new Approval(species.id(), ZONE_3, zoneLimits.of(ZONE_3), approver.personId(), "for a test");
+        assertThatThrownBy(() -> targets.approve(elsewhere.id(), approval)).isInstanceOf(NotFoundException.class);
+    }
+
+    private Target approve(UvZone zone) {
+        return targets.approve(
+                site.id(), new Approval(species.id(), zone, zoneLimits.of(zone), approver.personId(), "for a test"));
+    }
+
+    private Optional<Target> inForce(Instant at) {
+        return Optional.ofNullable(
+                targets.inForce(site.id(), List.of(species.id()), at).get(species.id()));
+    }
+}
