@@ -38,6 +38,7 @@ class EnclosureController {
         model.addAttribute("points", enclosures.pointsOf(me.siteId(), enclosureId));
         model.addAttribute("latest", readings.latestIn(me.siteId(), enclosureId));
         model.addAttribute("animals", animals.inEnclosure(me.siteId(), enclosureId, clock.instant()));
+        model.addAttribute("staleAfterDays", Standings.STALE_AFTER.toDays());
         return "overview/enclosure";
     }
 }

@@ -1,9 +1,10 @@
 package dapple.reading;
 
 import dapple.light.judging.State;
+import dapple.target.SourceMark;
 import org.springframework.stereotype.Component;
 
-/** Which mark and which colour class stand for a state or an outcome; the word always stands beside them. */
+/** Which mark and which colour class stand for a state, an outcome or a source; the word always stands beside them. */
 @Component
 public class Marks {
     /** Address of the mark in the page's sprite. */
@@ -26,6 +27,14 @@ public class Marks {
             case LAMP_OUT -> "#lamp-out";
             case COULD_NOT_REACH -> "#no-reach";
             case ANIMAL_IN_THE_WAY -> "#animal";
+        };
+    }
+
+    /** Published, or assumed: by practice or from memory. */
+    public String of(SourceMark mark) {
+        return switch (mark) {
+            case PUBLISHED, PUBLISHED_SECONDARY -> "#published";
+            case COMMON_PRACTICE, FROM_MEMORY -> "#assumed";
         };
     }
 

@@ -28,7 +28,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class Standings {
     /** Age from which a reading says nothing of today: 21 days (common practice, no source). */
-    static final Duration STALE_AFTER = Duration.ofDays(21);
+    public static final Duration STALE_AFTER = Duration.ofDays(21);
 
     private static final Comparator<AtPoint> GRAVEST_FIRST = Comparator.comparing(AtPoint::state)
             .thenComparing(AtPoint::mayExceed, Comparator.reverseOrder())

@@ -4,7 +4,7 @@ import dapple.light.quantity.Check;
 import java.util.Locale;
 
 /**
- * A UV zone, 1 to 4, offered by a method. Not every zone has limits for both methods.
+ * A UV zone, 1 to 4 [ferguson2010; baines2016], offered by a method. Not every zone has limits for both methods.
  *
  * @param number 1 (crepuscular or shade dweller) to 4 (mid-day sun basker)
  */

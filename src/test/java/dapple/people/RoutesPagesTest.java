@@ -95,8 +95,8 @@ class RoutesPagesTest {
     @Test
     void everyRoleTakesWhatItsActionsAllowAndNothingElse() throws Exception {
         for (Role role : Role.values()) {
+            SignedIn person = collection.person(site, role);
             for (Route route : routes()) {
-                SignedIn person = collection.person(site, role);
                 int status = ask(route, Optional.of(person)).getStatus();
                 boolean allowed = route.isOpen()
                         || route.action()
@@ -125,10 +125,9 @@ class RoutesPagesTest {
 
     @Test
     void nothingOfASiteIsFoundFromAnother() throws Exception {
-        SiteFacts elsewhere = collection.site();
+        SignedIn stranger = collection.person(collection.site(), Role.values());
         for (Route route : routes()) {
             if (!route.variables().isEmpty()) {
-                SignedIn stranger = collection.person(elsewhere, Role.values());
                 assertThat(ask(route, Optional.of(stranger)).getStatus())
                         .as(route.toString())
                         .isEqualTo(404);

@@ -39,7 +39,7 @@ public final class VisitJudging {
         return found;
     }
 
-    /** The safe side rules at a ceiling: a reading at or above it is over it, whatever its uncertainty. */
+    /** The safe side rules at a ceiling: a reading at or above it is over it, whatever its uncertainty (common practice). */
     private Judgement judged(PointReading reading) {
         if (reading.role() == PointRole.KEEPER) {
             return Judgement.none();
