@@ -12,7 +12,5 @@ public enum Caution {
     /** Mains electricity in damp places. */
     MAINS,
     /** A number is no diagnosis: the vet decides. */
-    VET,
-    /** Broken lamps: mercury, and arcs without their filter. */
-    BROKEN_LAMP
+    VET
 }

@@ -1,0 +1,100 @@
+package dapple.reading;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+
+import dapple.meter.MeterFacts;
+import dapple.people.Role;
+import dapple.people.SignedIn;
+import dapple.site.Caution;
+import dapple.site.SiteFacts;
+import dapple.target.LightMethod;
+import dapple.target.UvZone;
+import dapple.testing.PagesTest;
+import dapple.testing.TestCollection;
+import dapple.testing.TestCollection.Home;
+import java.time.Clock;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.MessageSource;
+import org.springframework.test.web.servlet.MockMvc;
+
+/** Which cautions stand beside which decision. A page that lets people near a lamp belongs in here. */
+@PagesTest
+class CautionPagesTest {
+    @Autowired
+    private TestCollection collection;
+
+    @Autowired
+    private ReadingLogging logging;
+
+    @Autowired
+    private MessageSource messages;
+
+    @Autowired
+    private MockMvc pages;
+
+    @Autowired
+    private Clock clock;
+
+    private SignedIn supervisor;
+    private MeterFacts meter;
+    private Home home;
+
+    @BeforeEach
+    void furnish() {
+        SiteFacts site = collection.site();
+        supervisor = collection.person(site, Role.SUPERVISOR);
+        meter = collection.meter(site);
+        home = collection.home(
+                site,
+                supervisor,
+                collection.species(site, supervisor, "Pogona vitticeps", new UvZone(3, LightMethod.SUNBEAM)));
+    }
+
+    @Test
+    void whoReadsAtALampIsWarnedOfItsLightAndHeat() throws Exception {
+        String ask = "/enclosures/" + home.enclosureId() + "/visits/" + UUID.randomUUID() + "/points/"
+                + home.basking().id();
+        assertThat(cautions(ask)).isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT));
+    }
+
+    @Test
+    void whoSwitchesALampOffIsWarnedOfEverything() throws Exception {
+        assertThat(cautions("/readings/" + read(9.1))).isEqualTo(EnumSet.allOf(Caution.class));
+    }
+
+    @Test
+    void whoReadsOnTargetIsNotWarnedAgain() throws Exception {
+        assertThat(cautions("/readings/" + read(4.5))).isEmpty();
+    }
+
+    @Test
+    void whoLooksAtAnAnimalIsSentToTheVet() throws Exception {
+        assertThat(cautions("/animals/" + home.animal().id())).isEqualTo(EnumSet.of(Caution.VET));
+    }
+
+    private long read(double uvi) {
+        VisitPlace place = new VisitPlace(
+                UUID.randomUUID(), home.enclosureId(), home.basking().id());
+        return logging.log(
+                Visitor.of(supervisor), new Entry(UUID.randomUUID(), place, meter.id(), uvi, clock.instant()));
+    }
+
+    private Set<Caution> cautions(String path) throws Exception {
+        String page = pages.perform(get(path).with(collection.as(supervisor)))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        return Arrays.stream(Caution.values())
+                .filter(caution -> page.contains(messages.getMessage("caution." + caution.name(), null, Locale.UK)))
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Caution.class)));
+    }
+}
