@@ -64,16 +64,19 @@ public class Standings {
 
     /** One enclosure alone. */
     @Transactional(readOnly = true)
-    public Standing of(long siteId, long enclosureId) {
+    public EnclosureNow of(long siteId, long enclosureId) {
         Instant now = clock.instant();
+        List<PointFacts> points = enclosures.pointsOf(siteId, enclosureId);
+        List<AnimalFacts> living = animals.inEnclosure(siteId, enclosureId, now);
+        Map<Long, ReadingView> latest = readings.latestIn(siteId, enclosureId);
         Known known = new Known(
                 now,
-                Map.of(enclosureId, enclosures.pointsOf(siteId, enclosureId)),
-                Map.of(enclosureId, animals.inEnclosure(siteId, enclosureId, now)),
+                Map.of(enclosureId, points),
+                Map.of(enclosureId, living),
                 targets.speciesById(siteId),
-                readings.latestIn(siteId, enclosureId),
+                latest,
                 enclosures.plannedOffAt(siteId, now));
-        return known.standing(enclosures.get(siteId, enclosureId));
+        return new EnclosureNow(known.standing(enclosures.get(siteId, enclosureId)), points, latest, living);
     }
 
     /** What is known of a site at an instant. */
