@@ -53,7 +53,7 @@ class CrashIT {
             atLast = LeftBehind.in(data, scratch);
         }
         rounds.forEach(round -> System.out.println("CrashIT: killed after " + round.newlyAcknowledged()
-                + " acknowledged readings, " + round.lost().size() + " of all lost"));
+                + " acknowledged readings, of which " + round.lost().size() + " are lost"));
     }
 
     /** On what the last kill has left; what was sent before it is sent once more. */
