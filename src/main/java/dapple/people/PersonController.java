@@ -51,7 +51,7 @@ class PersonController {
             BindingResult errors,
             Model model,
             HttpServletResponse response) {
-        if (me.personId() == personId && !form.roles().contains(Role.ADMINISTRATOR)) {
+        if (!errors.hasErrors() && me.personId() == personId && !form.roles().contains(Role.ADMINISTRATOR)) {
             errors.rejectValue("roles", "people.roles.own-administrator");
         }
         if (errors.hasErrors()) {

@@ -1,0 +1,48 @@
+package dapple.browser;
+
+import java.util.UUID;
+import org.springframework.boot.test.context.TestComponent;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Finds the demo's things by the names that people use. */
+@TestComponent
+class DemoIds {
+    private final JdbcClient database;
+
+    DemoIds(JdbcClient database) {
+        this.database = database;
+    }
+
+    long enclosure(String code) {
+        return id("select id from enclosure where code = ?", code);
+    }
+
+    long animal(String name) {
+        return id("select id from animal where name = ?", name);
+    }
+
+    long person(String signInName) {
+        return id("select id from person where sign_in_name = ?", signInName);
+    }
+
+    long point(String enclosure, String point) {
+        return id("select id from measuring_point where enclosure_id = ? and code = ?", enclosure(enclosure), point);
+    }
+
+    /** The newest reading at a point. */
+    long reading(String enclosure, String point) {
+        return id("select max(id) from reading where point_id = ?", point(enclosure, point));
+    }
+
+    /** The visit in which the newest reading at a point was taken. */
+    UUID visit(String enclosure, String point) {
+        return database.sql("select v.entry_key from visit v join reading r on r.visit_id = v.id where r.id = ?")
+                .param(reading(enclosure, point))
+                .query(UUID.class)
+                .single();
+    }
+
+    private long id(String query, Object... names) {
+        return database.sql(query).params(names).query(Long.class).single();
+    }
+}

@@ -1,0 +1,113 @@
+package dapple.browser;
+
+import java.util.List;
+import java.util.UUID;
+
+/** Every page of the program, as the demo's people see it: the table to which a new page is added. */
+final class DemoViews {
+    private static final String NOBODY = "";
+    private static final String TAKE_BACK_ROLES =
+            "document.querySelectorAll('[name=roles]').forEach(box => box.checked = false);";
+    private static final String MAKE_STALE = "document.querySelector('[name=version]').value = 99;";
+    private static final String AIM_AT = "document.querySelector('form.panel').action = arguments[0];";
+
+    private final DemoIds ids;
+
+    DemoViews(DemoIds ids) {
+        this.ids = ids;
+    }
+
+    /** One view at least of every route; each is named for its route. */
+    List<View> routes() {
+        String enclosure = "/enclosures/" + ids.enclosure("E07");
+        String visit = enclosure + "/visits/" + ids.visit("E07", "P1");
+        return List.of(
+                View.of("/", "keeper", "/"),
+                View.of("/account", "keeper", "/account"),
+                View.of("/animals", "vet", "/animals"),
+                View.of("/animals/{animalId}", "vet", "/animals/" + ids.animal("Thistle")),
+                View.of("/enclosures/{enclosureId}", "supervisor", enclosure),
+                View.of("/enclosures/{enclosureId}/visit", "keeper", enclosure + "/visit"),
+                View.of("/enclosures/{enclosureId}/visits/{visitKey}", "keeper", visit),
+                View.of(
+                        "/enclosures/{enclosureId}/visits/{visitKey}/points/{pointId}",
+                        "keeper",
+                        ask(UUID.randomUUID())),
+                View.of("/people", "admin", "/people"),
+                View.of("/people/new", "admin", "/people/new"),
+                View.of("/people/{personId}", "admin", person("keeper")),
+                View.of("/readings/{readingId}", "keeper", reading("E07", "P1")),
+                View.of("/readings/{readingId}/correction", "keeper", reading("E07", "P1") + "/correction"),
+                View.of("/reset", NOBODY, "/reset"),
+                View.of("/review", "supervisor", "/review"),
+                View.of("/sign-in", NOBODY, "/sign-in"));
+    }
+
+    /** The same routes when something is different: another state of things, a form that comes back, an error. */
+    List<View> others() {
+        return List.of(
+                View.of("a reply over the ceiling", "keeper", reading("E05", "P1")),
+                View.of("a reply on target", "keeper", reading("E01", "P1")),
+                View.of("a reply without target", "keeper", reading("E08", "P1")),
+                View.of(
+                        "a visit not begun",
+                        "keeper",
+                        "/enclosures/" + ids.enclosure("E05") + "/visits/" + UUID.randomUUID()),
+                View.of("an enclosure over the ceiling", "keeper", "/enclosures/" + ids.enclosure("E05")),
+                View.of("an enclosure planned off", "keeper", "/enclosures/" + ids.enclosure("E12")),
+                View.of("an enclosure for an administrator", "admin", "/enclosures/" + ids.enclosure("E08")),
+                View.of("an animal without target", "vet", "/animals/" + ids.animal("Fennel")),
+                View.of("a second page of readings", "vet", "/animals/" + ids.animal("Thistle") + "?page=2"),
+                View.of("one's own person", "admin", person("admin")),
+                View.of("sign in again", NOBODY, "/sign-in?again"),
+                View.of("sign in later", NOBODY, "/sign-in?wait"),
+                View.of("signed out", NOBODY, "/sign-in?out"),
+                View.of("password changed", "keeper", "/account?changed"));
+    }
+
+    List<View> wrongForms() {
+        return List.of(
+                View.of("no number", "keeper", ask(UUID.randomUUID()))
+                        .then(browser -> browser.type("amount", "much").press("Log much")),
+                View.of("a number with a comma", "keeper", reading("E07", "P1") + "/correction")
+                        .then(browser -> browser.type("amount", "3,4").press("Store the correction")),
+                View.of("no correction", "keeper", reading("E07", "P1") + "/correction")
+                        .then(browser -> browser.press("Store the correction")),
+                View.of("no password", "keeper", "/account").then(browser -> browser.press("Change the password")),
+                View.of("no code", NOBODY, "/reset").then(browser -> browser.press("Set the password")),
+                View.of("no new person", "admin", "/people/new").then(browser -> browser.press("Add")),
+                View.of("a person without roles", "admin", person("keeper")).then(browser -> {
+                    browser.run(TAKE_BACK_ROLES);
+                    browser.press("Save");
+                }),
+                View.of("a person changed meanwhile", "admin", person("keeper"))
+                        .withStatus(409)
+                        .then(browser -> {
+                            browser.run(MAKE_STALE);
+                            browser.press("Save");
+                        }));
+    }
+
+    List<View> errors() {
+        return List.of(
+                View.of("403", "keeper", "/people").withStatus(403),
+                View.of("404", "keeper", "/nothing/here").withStatus(404),
+                View.of("404 of another's animal", "vet", "/animals/999999").withStatus(404),
+                View.of("409", "admin", person("admin")).withStatus(409).then(browser -> {
+                    browser.run(AIM_AT, person("admin") + "/deactivation");
+                    browser.press("Save");
+                }));
+    }
+
+    private String ask(UUID visit) {
+        return "/enclosures/" + ids.enclosure("E07") + "/visits/" + visit + "/points/" + ids.point("E07", "P1");
+    }
+
+    private String reading(String enclosure, String point) {
+        return "/readings/" + ids.reading(enclosure, point);
+    }
+
+    private String person(String signInName) {
+        return "/people/" + ids.person(signInName);
+    }
+}

@@ -1,0 +1,109 @@
+package dapple.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.beans.factory.annotation.Qualifier;
+import org.springframework.web.bind.annotation.RequestMethod;
+import org.springframework.web.method.HandlerMethod;
+import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
+import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
+
+/** Every page can be used by everybody, on a phone and at a desk, by day and in the night house. */
+@BrowserTest
+class EveryPageIT {
+    /** Routes that are tried elsewhere, and where. */
+    private static final Map<String, String> ELSEWHERE = Map.of(
+            "/first-run", "FirstRunIT, on an empty installation",
+            "/review/standing", "a part of /review; SliceIT, which has it renew itself");
+
+    @Autowired
+    private Browser browser;
+
+    @Autowired
+    private DemoIds ids;
+
+    @Autowired
+    @Qualifier("requestMappingHandlerMapping")
+    private RequestMappingHandlerMapping routes;
+
+    @AfterEach
+    void backToDay() {
+        browser.scheme("day");
+    }
+
+    @Test
+    void everyRouteIsTried() {
+        Set<String> tried = new TreeSet<>(ELSEWHERE.keySet());
+        new DemoViews(ids).routes().forEach(view -> tried.add(view.name()));
+        assertThat(tried)
+                .as("a new page gets a line in DemoViews, by which it is tried with all the others")
+                .isEqualTo(pages());
+    }
+
+    /** What our own controllers answer to GET. */
+    private Set<String> pages() {
+        return routes.getHandlerMethods().entrySet().stream()
+                .filter(route -> isOurs(route.getValue()) && isGet(route.getKey()))
+                .flatMap(route -> route.getKey().getPatternValues().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static boolean isOurs(HandlerMethod method) {
+        return method.getBeanType().getPackageName().startsWith("dapple");
+    }
+
+    private static boolean isGet(RequestMappingInfo route) {
+        Set<RequestMethod> methods = route.getMethodsCondition().getMethods();
+        return methods.isEmpty() || methods.contains(RequestMethod.GET);
+    }
+
+    @TestFactory
+    Stream<DynamicTest> everyPageKeepsTheRules() {
+        DemoViews views = new DemoViews(ids);
+        return Stream.of(views.routes(), views.others(), views.wrongForms(), views.errors())
+                .flatMap(List::stream)
+                .map(view -> DynamicTest.dynamicTest(view.name(), () -> keepsTheRules(view)));
+    }
+
+    /** Comes to the page once, in the night house, then looks at it in both schemes and at both sizes. */
+    private void keepsTheRules(View view) {
+        SoftAssertions found = new SoftAssertions();
+        browser.at(390, 844).scheme("night").complaints();
+        view.show(browser);
+        found.assertThat(browser.status()).as(view.name() + ": status").isEqualTo(view.status());
+        found.assertThat(browser.run("return document.documentElement.dataset.scheme;"))
+                .isEqualTo("night");
+        found.assertThat(PageRules.brokenBy(browser))
+                .as(view.name() + ": phone, night")
+                .isEmpty();
+        browser.at(1280, 800);
+        found.assertThat(PageRules.brokenBy(browser))
+                .as(view.name() + ": desk, night")
+                .isEmpty();
+        browser.run("document.documentElement.dataset.scheme = 'day';");
+        found.assertThat(PageRules.brokenBy(browser))
+                .as(view.name() + ": desk, day")
+                .isEmpty();
+        browser.at(390, 844);
+        found.assertThat(PageRules.brokenBy(browser))
+                .as(view.name() + ": phone, day")
+                .isEmpty();
+        found.assertThat(browser.complaints())
+                .filteredOn(complaint -> !complaint.contains("status of " + view.status()))
+                .as(view.name() + ": console")
+                .isEmpty();
+        found.assertAll();
+    }
+}
