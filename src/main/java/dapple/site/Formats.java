@@ -36,9 +36,9 @@ public class Formats {
         return String.format(Locale.ROOT, "%.2f × %.2f × %.2f m", widthMetres, depthMetres, heightMetres);
     }
 
-    /** A share as whole percent. */
+    /** A share as whole percent, the number and its sign never on two lines. */
     public String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f %%", share * 100);
+        return String.format(Locale.ROOT, "%.0f\u00a0%%", share * 100);
     }
 
     public String day(LocalDate day) {
@@ -69,5 +69,11 @@ public class Formats {
             return "today";
         }
         return days == 1 ? "1 day" : days + " days";
+    }
+
+    /** When it was, in words: today, 1 day ago, 14 days ago. */
+    public String ago(Instant at, Instant now, ZoneId zone) {
+        String age = age(at, now, zone);
+        return age.equals("today") ? age : age + " ago";
     }
 }

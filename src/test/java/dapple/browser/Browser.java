@@ -12,6 +12,7 @@ import java.util.stream.StreamSupport;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -200,7 +201,7 @@ class Browser implements DisposableBean {
 
     private WebDriverWait patience() {
         WebDriverWait wait = new WebDriverWait(driver, PATIENCE);
-        wait.ignoring(org.openqa.selenium.StaleElementReferenceException.class);
+        wait.ignoring(StaleElementReferenceException.class);
         return wait;
     }
 
@@ -242,10 +243,6 @@ class Browser implements DisposableBean {
 
     byte[] picture() {
         return driver.getScreenshotAs(OutputType.BYTES);
-    }
-
-    ChromeDriver driver() {
-        return driver;
     }
 
     @Override

@@ -59,8 +59,8 @@ class SliceIT {
 
     @ParameterizedTest
     @CsvSource({
-        "390, 844, E01, Juniper, 1.7, 1.4 to 2.0, 'Target 2.9 to 7.4: short by 1.2 (41 %).'",
-        "1280, 800, E03, Saffron, 1.7, 1.4 to 2.0, 'Target 4.5 to 8.0: short by 2.8 (62 %).'"
+        "390, 844, E01, Juniper, 1.7, 1.4 to 2.0, 'Target 2.9 to 7.4: short by 1.2 (41\u00a0%).'",
+        "1280, 800, E03, Saffron, 1.7, 1.4 to 2.0, 'Target 4.5 to 8.0: short by 2.8 (62\u00a0%).'"
     })
     void aWeakReadingComesToTheSupervisorAndTheVet(
             int width, int height, String enclosure, String animal, String typed, String interval, String verdict) {

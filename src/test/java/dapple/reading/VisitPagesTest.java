@@ -77,7 +77,7 @@ class VisitPagesTest {
                 .orElseThrow();
         pages.perform(get(reply).with(collection.as(keeper)))
                 .andExpect(content().string(containsString("too weak")))
-                .andExpect(content().string(containsString("Target 2.9 to 7.4: short by 1.2 (41 %).")));
+                .andExpect(content().string(containsString("Target 2.9 to 7.4: short by 1.2 (41\u00a0%).")));
     }
 
     @Test

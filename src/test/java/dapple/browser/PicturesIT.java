@@ -1,0 +1,105 @@
+package dapple.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** Makes the pictures of docs/pictures.md: run docs/pictures.sh. */
+@BrowserTest
+@EnabledIfSystemProperty(named = "pictures", matches = "true")
+class PicturesIT {
+    private static final Path FOLDER = Path.of("docs", "pictures");
+    private static final int TALLEST_PHONE = 1600;
+    private static final int TALLEST_DESK = 900;
+    private static final int LARGEST_BYTES = 150_000;
+
+    /** A4 at 96 pixels an inch. */
+    private static final int A4_WIDTH = 794;
+
+    private static final int A4_HEIGHT = 1123;
+
+    @Autowired
+    private Browser browser;
+
+    @Autowired
+    private DemoIds ids;
+
+    @BeforeAll
+    static void makeFolder() throws IOException {
+        Files.createDirectories(FOLDER);
+    }
+
+    @AfterEach
+    void backToDay() {
+        browser.scheme("day").command("Emulation.setEmulatedMedia", Map.of("media", ""));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"phone, 390, 844", "desktop, 1280, 800"})
+    void eachPage(String device, int width, int height) throws IOException {
+        browser.at(width, height).scheme("day");
+        picture("sign-in-" + device, width, page -> page.signOut().open("/sign-in"));
+        picture("today-" + device, width, page -> page.signInAs("keeper").open("/"));
+        picture(
+                "visit-ask-" + device,
+                width,
+                page -> page.open(ask("E07")).press("3").press(".").press("1"));
+        picture("visit-reply-" + device, width, page -> page.open("/readings/" + ids.reading("E07", "P1")));
+        picture("visit-stop-" + device, width, page -> page.open("/readings/" + ids.reading("E05", "P1")));
+        picture("account-" + device, width, page -> page.open("/account"));
+        picture("review-" + device, width, page -> page.signInAs("supervisor").open("/review"));
+        picture("enclosure-" + device, width, page -> page.open("/enclosures/" + ids.enclosure("E07")));
+        picture("animal-" + device, width, page -> page.signInAs("vet").open("/animals/" + ids.animal("Thistle")));
+        picture("people-" + device, width, page -> page.signInAs("admin").open("/people"));
+    }
+
+    @Test
+    void theNightHouse() throws IOException {
+        browser.at(390, 844).scheme("night");
+        picture("review-night-phone", 390, page -> page.signInAs("supervisor").open("/review"));
+        picture("visit-ask-night-phone", 390, page -> page.signInAs("keeper").open(ask("E07")));
+    }
+
+    @Test
+    void thePrintedSheet() throws IOException {
+        browser.at(A4_WIDTH, A4_HEIGHT).scheme("day").command("Emulation.setEmulatedMedia", Map.of("media", "print"));
+        browser.signInAs("vet").open("/animals/" + ids.animal("Thistle")).at(A4_WIDTH, A4_HEIGHT);
+        browser.run("document.body.style.padding = '14mm';");
+        store("animal-print");
+    }
+
+    private String ask(String enclosure) {
+        return "/enclosures/" + ids.enclosure(enclosure) + "/visits/" + UUID.randomUUID() + "/points/"
+                + ids.point(enclosure, "P1");
+    }
+
+    /** The whole page, or as much of it as a long screen holds. */
+    private void picture(String name, int width, Consumer<Browser> way) throws IOException {
+        boolean phone = width < 640;
+        int screen = phone ? 844 : 800;
+        int tallest = phone ? TALLEST_PHONE : TALLEST_DESK;
+        way.accept(browser.at(width, screen));
+        Object tall = browser.run("return document.documentElement.scrollHeight;");
+        browser.at(width, Math.min(tallest, Math.max(screen, ((Number) tall).intValue())));
+        store(name);
+    }
+
+    private void store(String name) throws IOException {
+        browser.run("return document.fonts.ready.then(() => true);");
+        byte[] picture = browser.picture();
+        assertThat(picture.length).as(name + " is small enough for the docs").isLessThan(LARGEST_BYTES);
+        Files.write(FOLDER.resolve(name + ".png"), picture);
+    }
+}
