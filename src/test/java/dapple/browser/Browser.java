@@ -13,6 +13,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.TimeoutException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -220,8 +221,17 @@ class Browser implements DisposableBean {
         return Optional.ofNullable(driver.getCurrentUrl()).orElse("").substring(home.length());
     }
 
-    /** The HTTP status of the page. */
-    int status() {
+    /** The HTTP status of the page that is reached in the end; a pressed button may still be on its way. */
+    int status(int expected) {
+        try {
+            patience().until(unused -> status() == expected);
+        } catch (TimeoutException neverReached) {
+            return status();
+        }
+        return expected;
+    }
+
+    private int status() {
         return ((Number) run("return performance.getEntriesByType('navigation')[0].responseStatus;")).intValue();
     }
 
