@@ -13,7 +13,6 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
-import org.openqa.selenium.TimeoutException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -160,7 +159,9 @@ class Browser implements DisposableBean {
     Browser press(By where) {
         WebElement found = patience().until(unused -> visible(where).orElse(null));
         driver.executeScript("arguments[0].scrollIntoView({block: 'center'});", found);
+        Leaving leaving = Leaving.by(driver, found);
         found.click();
+        leaving.await(patience());
         return this;
     }
 
@@ -221,17 +222,8 @@ class Browser implements DisposableBean {
         return Optional.ofNullable(driver.getCurrentUrl()).orElse("").substring(home.length());
     }
 
-    /** The HTTP status of the page that is reached in the end; a pressed button may still be on its way. */
-    int status(int expected) {
-        try {
-            patience().until(unused -> status() == expected);
-        } catch (TimeoutException neverReached) {
-            return status();
-        }
-        return expected;
-    }
-
-    private int status() {
+    /** The HTTP status of the page. */
+    int status() {
         return ((Number) run("return performance.getEntriesByType('navigation')[0].responseStatus;")).intValue();
     }
 

@@ -82,9 +82,7 @@ class EveryPageIT {
         SoftAssertions found = new SoftAssertions();
         browser.at(390, 844).scheme("night").complaints();
         view.show(browser);
-        found.assertThat(browser.status(view.status()))
-                .as(view.name() + ": status")
-                .isEqualTo(view.status());
+        found.assertThat(browser.status()).as(view.name() + ": status").isEqualTo(view.status());
         found.assertThat(browser.run("return document.documentElement.dataset.scheme;"))
                 .isEqualTo("night");
         found.assertThat(PageRules.brokenBy(browser))
