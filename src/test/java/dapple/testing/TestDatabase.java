@@ -3,11 +3,15 @@ package dapple.testing;
 import dapple.testing.PostgresServer.Address;
 import java.util.Map;
 import java.util.UUID;
+import org.springframework.boot.test.util.TestPropertyValues;
 import org.springframework.context.ApplicationContextInitializer;
 import org.springframework.context.ConfigurableApplicationContext;
 import org.springframework.core.env.MapPropertySource;
 
-/** Gives each application context an empty database: H2, or PostgreSQL with {@code -Ddapple.test.database=postgresql}. */
+/**
+ * Gives each application context an empty database: H2, or PostgreSQL with {@code -Ddapple.test.database=postgresql}; and
+ * checks every query at the start.
+ */
 public class TestDatabase implements ApplicationContextInitializer<ConfigurableApplicationContext> {
     static boolean isPostgres() {
         return "postgresql".equals(System.getProperty("dapple.test.database"));
@@ -18,6 +22,8 @@ public class TestDatabase implements ApplicationContextInitializer<ConfigurableA
         context.getEnvironment()
                 .getPropertySources()
                 .addFirst(new MapPropertySource("test database", isPostgres() ? postgres() : h2()));
+        TestPropertyValues.of("spring.data.jpa.repositories.bootstrap-mode=default")
+                .applyTo(context);
     }
 
     private static Map<String, Object> h2() {
