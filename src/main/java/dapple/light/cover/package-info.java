@@ -1,0 +1,2 @@
+/** What lies between lamps and places: mesh, sheets, panes. */
+package dapple.light.cover;

@@ -1,0 +1,135 @@
+package dapple.light.field;
+
+import dapple.light.field.Quadrature.Allowed;
+import dapple.light.geometry.Bounds;
+import dapple.light.geometry.Solid;
+import dapple.light.geometry.Vec;
+import dapple.light.quantity.Quantity;
+import java.util.List;
+
+/**
+ * The light of one lamp with an emission of 1, at one place at a time. Not for two threads at once: each has its own.
+ */
+final class UnitField {
+    /** Accuracy of the rough value that a shaded one is measured by. */
+    private static final double ROUGH = 0.02;
+
+    /** What is deeper in shade than this share of the unshaded value need not be known more closely. */
+    private static final double DEEP_SHADE = 0.01;
+
+    /** Gauss rule of three nodes. */
+    private static final double[] THIRDS = {-0.774596669241483377, 0, 0.774596669241483377};
+
+    private static final double[] WEIGHTS = {5.0 / 9, 8.0 / 9, 5.0 / 9};
+    private static final int PARTS = 6;
+
+    private final Emitter emitter;
+    private final Bounds bounds;
+    private final List<Vec> hull;
+    private final Paths paths;
+    private final ChordLight chords;
+    private final Quadrature across = new Quadrature();
+    private final Tally rough = new Tally();
+    private double floor;
+
+    UnitField(Emitter emitter, List<Solid> solids, List<Screen> screens) {
+        this.emitter = emitter;
+        this.bounds = emitter.bounds();
+        this.hull = emitter.hull();
+        this.paths = new Paths(solids, screens);
+        this.chords = new ChordLight(paths);
+    }
+
+    /**
+     * Adds the light of the lamp.
+     *
+     * @param accuracy largest relative error that is accepted
+     * @return the estimated error of what the view asks
+     */
+    double light(Vec place, Quantity quantity, View view, double accuracy, Tally into) {
+        chords.look(view);
+        floor = 0;
+        paths.choose(place, bounds, quantity);
+        if (paths.isShaded()) {
+            floor = DEEP_SHADE * unshaded(place, quantity, view);
+            paths.choose(place, bounds, quantity);
+        }
+        return integrate(place, view, accuracy, floor, into);
+    }
+
+    /** The value that the error of the last answer is measured by at least: a share of the unshaded one. */
+    double floor() {
+        return floor;
+    }
+
+    /** Roughly what would arrive with no solid between. */
+    double unshaded(Vec place, Quantity quantity, View view) {
+        chords.look(view);
+        paths.choose(place, bounds, quantity);
+        paths.solidCount = 0;
+        rough.clear();
+        integrate(place, view, ROUGH, 0, rough);
+        return Math.abs(view.figure(rough));
+    }
+
+    List<Vec> hull() {
+        return hull;
+    }
+
+    /** The lamp alone, with nothing between. */
+    double alone(Vec place, View view, double accuracy, Tally into) {
+        chords.look(view);
+        paths.clear(place, Quantity.UV_INDEX);
+        return integrate(place, view, accuracy, 0, into);
+    }
+
+    /**
+     * The light as a few beams, roughly: enough to look for the plane that has most.
+     *
+     * @param scale strength of the lamp
+     */
+    void beams(Vec place, Quantity quantity, double scale, List<Vec> into) {
+        chords.look(View.VECTOR);
+        paths.choose(place, bounds, quantity);
+        double low = emitter.low(place);
+        double high = emitter.high(place);
+        boolean point = emitter instanceof Emitter.Point;
+        boolean single = point || emitter instanceof Emitter.Tube;
+        int slices = single ? 1 : THIRDS.length;
+        int parts = point ? 1 : PARTS;
+        for (int slice = 0; slice < slices && high > low; slice++) {
+            double at = single ? 0 : (low + high) / 2 + (high - low) / 2 * THIRDS[slice];
+            double weight = single ? scale : scale * (high - low) / 2 * WEIGHTS[slice];
+            for (int part = 0; part < parts; part++) {
+                chords.window((double) part / parts, (part + 1.0) / parts);
+                rough.clear();
+                emitter.chord(at, chords, ROUGH, rough);
+                if (rough.round > 0) {
+                    into.add(new Vec(weight * rough.x, weight * rough.y, weight * rough.z));
+                }
+            }
+        }
+    }
+
+    private double integrate(Vec place, View view, double accuracy, double floor, Tally into) {
+        if (emitter instanceof Emitter.Tube || emitter instanceof Emitter.Point) {
+            emitter.chord(0, chords, accuracy, into);
+            return 0;
+        }
+        double low = emitter.low(place);
+        double high = emitter.high(place);
+        if (!(high > low)) {
+            return 0;
+        }
+        boolean shaded = paths.isShaded();
+        return across.integrate(
+                (at, slice) -> emitter.chord(at, chords, accuracy / 10, slice),
+                low,
+                high,
+                view,
+                shaded ? Rule.FIFTEEN : Rule.SEVEN,
+                shaded ? 2 : 1,
+                new Allowed(accuracy, floor),
+                into);
+    }
+}

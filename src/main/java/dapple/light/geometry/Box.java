@@ -1,0 +1,93 @@
+package dapple.light.geometry;
+
+/** A box, turned about the vertical through its centre. */
+public final class Box implements Solid {
+    private final Vec centre;
+    private final Vec half;
+    private final double cos;
+    private final double sin;
+    private final Bounds bounds;
+
+    private Box(Vec least, Vec greatest, double yawDegrees) {
+        this.centre = least.plus(greatest).times(0.5);
+        this.half = greatest.minus(least).times(0.5);
+        this.cos = Math.cos(Math.toRadians(yawDegrees));
+        this.sin = Math.sin(Math.toRadians(yawDegrees));
+        double reachX = Math.abs(cos) * half.x() + Math.abs(sin) * half.y();
+        double reachY = Math.abs(sin) * half.x() + Math.abs(cos) * half.y();
+        Vec reach = new Vec(reachX, reachY, half.z());
+        this.bounds = new Bounds(centre.minus(reach), centre.plus(reach));
+    }
+
+    /**
+     * A box by its corners before turning.
+     *
+     * @param yawDegrees counter-clockwise seen from above
+     * @throws IllegalArgumentException unless greatest is above least in x, y and z
+     */
+    public static Box of(Vec least, Vec greatest, double yawDegrees) {
+        Vec size = greatest.minus(least);
+        if (!(size.x() > 0 && size.y() > 0 && size.z() > 0) || !Double.isFinite(yawDegrees) || !size.isFinite()) {
+            throw new IllegalArgumentException("a box must have a size, was " + least + " to " + greatest);
+        }
+        return new Box(least, greatest, yawDegrees);
+    }
+
+    private Vec local(Vec place) {
+        Vec way = place.minus(centre);
+        return new Vec(cos * way.x() + sin * way.y(), cos * way.y() - sin * way.x(), way.z());
+    }
+
+    @Override
+    public boolean holds(Vec place) {
+        Vec at = local(place);
+        return Math.abs(at.x()) < half.x() - TOUCH
+                && Math.abs(at.y()) < half.y() - TOUCH
+                && Math.abs(at.z()) < half.z() - TOUCH;
+    }
+
+    @Override
+    public Bounds bounds() {
+        return bounds;
+    }
+
+    @Override
+    public boolean shadow(Vec from, Vec a, Vec b, Shadow shadow) {
+        Vec r = local(from);
+        Vec p = local(a).minus(r);
+        Vec q = local(b).minus(r);
+        shadow.begin();
+        return shadow.keep(half.x() - TOUCH - r.x(), p.x(), q.x())
+                && shadow.keep(half.x() - TOUCH + r.x(), -p.x(), -q.x())
+                && shadow.keep(half.y() - TOUCH - r.y(), p.y(), q.y())
+                && shadow.keep(half.y() - TOUCH + r.y(), -p.y(), -q.y())
+                && shadow.keep(half.z() - TOUCH - r.z(), p.z(), q.z())
+                && shadow.keep(half.z() - TOUCH + r.z(), -p.z(), -q.z())
+                && shadow.measure();
+    }
+
+    @Override
+    public boolean blocks(Vec from, Vec to) {
+        Vec r = local(from);
+        Vec way = local(to).minus(r);
+        double enter = 0;
+        double leave = 1;
+        double[] starts = {r.x(), r.y(), r.z()};
+        double[] ways = {way.x(), way.y(), way.z()};
+        double[] halves = {half.x(), half.y(), half.z()};
+        for (int axis = 0; axis < 3; axis++) {
+            double reach = halves[axis] - TOUCH;
+            if (ways[axis] == 0) {
+                if (Math.abs(starts[axis]) >= reach) {
+                    return false;
+                }
+            } else {
+                double one = (-reach - starts[axis]) / ways[axis];
+                double other = (reach - starts[axis]) / ways[axis];
+                enter = Math.max(enter, Math.min(one, other));
+                leave = Math.min(leave, Math.max(one, other));
+            }
+        }
+        return enter < leave;
+    }
+}
