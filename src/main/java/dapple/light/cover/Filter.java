@@ -156,7 +156,8 @@ public sealed interface Filter {
         /** A plane whose axes are x and y where it is horizontal, else chosen. */
         public static Plane of(Vec point, Vec normal, Optional<Rectangle> over) {
             boolean level = Math.hypot(normal.unit().x(), normal.unit().y()) <= LEVEL;
-            return new Plane(point, normal, level ? new Vec(1, 0, 0) : normal.unit().anyPerpendicular(), over);
+            return new Plane(
+                    point, normal, level ? new Vec(1, 0, 0) : normal.unit().anyPerpendicular(), over);
         }
 
         public Vec across() {

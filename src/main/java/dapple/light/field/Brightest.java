@@ -44,7 +44,13 @@ final class Brightest {
             double scale = lamp.scales().getOrDefault(quantity, 0.0);
             if (scale > 0) {
                 tally.clear();
-                field.unit(index).light(place, lamp.channel(quantity), view, field.scene().accuracy(), tally);
+                field.unit(index)
+                        .light(
+                                place,
+                                lamp.channel(quantity),
+                                view,
+                                field.scene().accuracy(),
+                                tally);
                 x += scale * tally.x;
                 y += scale * tally.y;
                 z += scale * tally.z;

@@ -88,19 +88,20 @@ final class ChordLight {
         add(a, b, c, accuracy, into);
     }
 
-    /** A point with a beam: f(cos θ)/r². */
-    void addPoint(Vec source, Vec towards, Beam ofPoint, Tally into) {
+    /** A point with a beam: c · f(cos θ)/r². */
+    void addPoint(Vec source, Vec towards, Beam ofPoint, double c, Tally into) {
         Vec way = source.minus(paths.place);
         double far = way.length();
         Vec direction = far > 0 ? way.times(1 / far) : way;
         if (view.isClipped() && !(direction.dot(view.facing()) > 0)) {
             return;
         }
-        double light = ofPoint.towards(-direction.dot(towards)) / (far * far);
+        double light = c * ofPoint.towards(-direction.dot(towards)) / (far * far);
         if (!(light > 0)) {
             return;
         }
         light *= paths.share(source, direction);
+        hidesAnything |= light == 0;
         into.x += light * direction.x();
         into.y += light * direction.y();
         into.z += light * direction.z();

@@ -134,8 +134,7 @@ sealed interface Emitter {
             Vec middle = centre.plus(normal.times(cylinder.radius()));
             Vec half = cylinder.along().times(cylinder.length() / 2);
             double height = distance * Math.cos(at) - cylinder.radius();
-            chords.addDiffuse(
-                    middle.minus(half), middle.plus(half), cylinder.radius() * height, accuracy, into);
+            chords.addDiffuse(middle.minus(half), middle.plus(half), cylinder.radius() * height, accuracy, into);
         }
     }
 
@@ -232,7 +231,11 @@ sealed interface Emitter {
     }
 
     /** A face of which every element has the beam; its intensity on the axis is 1 as a whole. */
-    record Reflector(Plate plate, Beam beam) implements Emitter {
+    record Reflector(Plate plate, Beam beam, Vec across, Vec other) implements Emitter {
+        Reflector(Plate plate, Beam beam) {
+            this(plate, beam, plate.across(), plate.aim().cross(plate.across()));
+        }
+
         @Override
         public Bounds bounds() {
             return plate.bounds();
@@ -257,6 +260,16 @@ sealed interface Emitter {
         public void chord(double at, ChordLight chords, double accuracy, Tally into) {
             double perLength = Math.cos(at) / (Math.PI * plate.radius());
             chords.addBeam(plate.start(at), plate.end(at), perLength, beam, plate.aim(), accuracy, into);
+        }
+
+        /** The light of the face by a cubature rule. */
+        void points(FaceRule rule, ChordLight chords, Tally into) {
+            for (int index = 0; index < rule.weights.length; index++) {
+                Vec place = plate.centre()
+                        .plus(across.times(plate.radius() * rule.places[index][0]))
+                        .plus(other.times(plate.radius() * rule.places[index][1]));
+                chords.addPoint(place, plate.aim(), beam, rule.weights[index], into);
+            }
         }
     }
 
@@ -284,7 +297,7 @@ sealed interface Emitter {
 
         @Override
         public void chord(double at, ChordLight chords, double accuracy, Tally into) {
-            chords.addPoint(centre, aim, beam, into);
+            chords.addPoint(centre, aim, beam, 1, into);
         }
     }
 }

@@ -58,7 +58,8 @@ public final class Field {
             return facing(receiver.place(), direction.normal());
         }
         if (facing instanceof Facing.TowardsLamp towards) {
-            return facing(receiver.place(), lamp(towards.id()).minus(receiver.place()).unit());
+            return facing(
+                    receiver.place(), lamp(towards.id()).minus(receiver.place()).unit());
         }
         return brightest(receiver.place());
     }

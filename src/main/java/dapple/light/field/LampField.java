@@ -24,8 +24,9 @@ final class LampField {
         this.lamp = lamp;
         this.emitter = Emitter.of(lamp);
         Map<Quantity, List<Output>> outputs = new EnumMap<>(Quantity.class);
-        lamp.outputs().forEach(output ->
-                outputs.computeIfAbsent(output.quantity(), unused -> new ArrayList<>()).add(output));
+        lamp.outputs()
+                .forEach(output -> outputs.computeIfAbsent(output.quantity(), unused -> new ArrayList<>())
+                        .add(output));
         outputs.forEach((quantity, all) -> scales.put(quantity, scale(all)));
         channels(filters);
     }

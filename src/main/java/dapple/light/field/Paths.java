@@ -13,6 +13,7 @@ final class Paths {
     final Solid[] solids;
     final Screen[] screens;
     int solidCount;
+    private boolean dark;
     int screenCount;
     Quantity quantity = Quantity.UV_INDEX;
     Vec place = Vec.UP;
@@ -24,24 +25,58 @@ final class Paths {
         this.screens = new Screen[allScreens.length];
     }
 
-    /** Chooses what can matter between a place and a lamp within bounds. */
-    void choose(Vec from, Bounds lamp, Quantity asked) {
+    /** Chooses what can matter between a place and a lamp within a hull. */
+    void choose(Vec from, Bounds lamp, List<Vec> hull, Quantity asked) {
         place = from;
         quantity = asked;
+        dark = false;
         solidCount = 0;
         for (Solid solid : allSolids) {
-            if (solid.bounds().meetsHullOf(lamp, from)) {
+            if (solid.bounds().meetsHullOf(lamp, from) && solid.canShade(from, hull)) {
                 solids[solidCount++] = solid;
+                dark = dark || hidesAll(solid, hull);
             }
         }
         screenCount = allScreens.length;
         System.arraycopy(allScreens, 0, screens, 0, screenCount);
     }
 
+    /** What a convex solid hides is convex: it hides all that lies between corners that it hides. */
+    private boolean hidesAll(Solid solid, List<Vec> hull) {
+        for (int index = 0; index < hull.size(); index++) {
+            if (!solid.blocks(place, hull.get(index))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether one solid hides the whole lamp. */
+    boolean isDark() {
+        return dark;
+    }
+
+    /** Whether each screen is crossed by the paths to all corners or to none. */
+    boolean isEven(List<Vec> hull) {
+        for (int index = 0; index < screenCount; index++) {
+            boolean first = screens[index].isCrossed(place, hull.get(0));
+            if (!first && screens[index].isLimited()) {
+                return false;
+            }
+            for (int corner = 1; corner < hull.size(); corner++) {
+                if (screens[index].isCrossed(place, hull.get(corner)) != first) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
     /** Nothing between: for a lamp alone, and for the value that a shaded one is measured by. */
     void clear(Vec from, Quantity asked) {
         place = from;
         quantity = asked;
+        dark = false;
         solidCount = 0;
         screenCount = 0;
     }

@@ -26,7 +26,14 @@ final class Quadrature {
      * @return the estimated error
      */
     double integrate(
-            Slices slices, double low, double high, View view, Rule start, int leastPieces, Allowed allowed, Tally result) {
+            Slices slices,
+            double low,
+            double high,
+            View view,
+            Rule start,
+            int leastPieces,
+            Allowed allowed,
+            Tally result) {
         int pieces = leastPieces;
         double error = lookAtAll(slices, low, high, view, start, pieces);
         if (start != Rule.FIFTEEN && error > allowed.error(total(view, pieces))) {
@@ -104,7 +111,8 @@ final class Quadrature {
             }
         }
         double spread = Math.max((most - least) * half, ROUNDING * Math.abs(view.figure(sum)));
-        errors[piece] = spread == 0 ? 0 : spread * Math.min(1, Math.pow(200 * view.difference(sum, inner) / spread, 1.5));
+        errors[piece] =
+                spread == 0 ? 0 : spread * Math.min(1, Math.pow(200 * view.difference(sum, inner) / spread, 1.5));
         return errors[piece];
     }
 

@@ -18,6 +18,11 @@ final class Screen {
         return filter;
     }
 
+    /** Whether it is but a rectangle of its plane, which paths between those to the corners of a lamp may cross. */
+    boolean isLimited() {
+        return plane.over().isPresent();
+    }
+
     /** Whether a path between two places crosses it. A path that ends on the plane does not. */
     boolean isCrossed(Vec from, Vec to) {
         double start = plane.height(from);
@@ -64,7 +69,14 @@ final class Screen {
 
     /** Keeps what crosses the plane on the inner side of one edge: linear along the segment. */
     private static boolean cutSide(
-            double[] crossed, double side, double start, double atA, double atB, double room, double wayA, double wayB) {
+            double[] crossed,
+            double side,
+            double start,
+            double atA,
+            double atB,
+            double room,
+            double wayA,
+            double wayB) {
         return cut(crossed, side * (room * (start - atA) + start * wayA), side * (room * (start - atB) + start * wayB));
     }
 

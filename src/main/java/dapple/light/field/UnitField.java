@@ -18,10 +18,11 @@ final class UnitField {
     private static final double DEEP_SHADE = 0.01;
 
     /** Gauss rule of three nodes. */
-    private static final double[] THIRDS = {-0.774596669241483377, 0, 0.774596669241483377};
+    private static final double[] THIRDS = {-Math.sqrt(0.6), 0, Math.sqrt(0.6)};
 
     private static final double[] WEIGHTS = {5.0 / 9, 8.0 / 9, 5.0 / 9};
     private static final int PARTS = 6;
+    private static final FaceRule[] BETTER = {FaceRule.SEVEN, FaceRule.TWELVE};
 
     private final Emitter emitter;
     private final Bounds bounds;
@@ -30,6 +31,8 @@ final class UnitField {
     private final ChordLight chords;
     private final Quadrature across = new Quadrature();
     private final Tally rough = new Tally();
+    private final Tally coarse = new Tally();
+    private final Tally fine = new Tally();
     private double floor;
 
     UnitField(Emitter emitter, List<Solid> solids, List<Screen> screens) {
@@ -49,10 +52,14 @@ final class UnitField {
     double light(Vec place, Quantity quantity, View view, double accuracy, Tally into) {
         chords.look(view);
         floor = 0;
-        paths.choose(place, bounds, quantity);
+        paths.choose(place, bounds, hull, quantity);
+        if (paths.isDark()) {
+            floor = DEEP_SHADE * unshaded(place, quantity, view);
+            return 0;
+        }
         if (paths.isShaded()) {
             floor = DEEP_SHADE * unshaded(place, quantity, view);
-            paths.choose(place, bounds, quantity);
+            paths.choose(place, bounds, hull, quantity);
         }
         return integrate(place, view, accuracy, floor, into);
     }
@@ -65,7 +72,7 @@ final class UnitField {
     /** Roughly what would arrive with no solid between. */
     double unshaded(Vec place, Quantity quantity, View view) {
         chords.look(view);
-        paths.choose(place, bounds, quantity);
+        paths.choose(place, bounds, hull, quantity);
         paths.solidCount = 0;
         rough.clear();
         integrate(place, view, ROUGH, 0, rough);
@@ -90,7 +97,7 @@ final class UnitField {
      */
     void beams(Vec place, Quantity quantity, double scale, List<Vec> into) {
         chords.look(View.VECTOR);
-        paths.choose(place, bounds, quantity);
+        paths.choose(place, bounds, hull, quantity);
         double low = emitter.low(place);
         double high = emitter.high(place);
         boolean point = emitter instanceof Emitter.Point;
@@ -111,7 +118,7 @@ final class UnitField {
         }
     }
 
-    private double integrate(Vec place, View view, double accuracy, double floor, Tally into) {
+    private double integrate(Vec place, View view, double accuracy, double least, Tally into) {
         if (emitter instanceof Emitter.Tube || emitter instanceof Emitter.Point) {
             emitter.chord(0, chords, accuracy, into);
             return 0;
@@ -122,6 +129,12 @@ final class UnitField {
             return 0;
         }
         boolean shaded = paths.isShaded();
+        if (!shaded && emitter instanceof Emitter.Reflector face && paths.isEven(hull)) {
+            double error = cubature(face, view, accuracy, into);
+            if (error >= 0) {
+                return error;
+            }
+        }
         return across.integrate(
                 (at, slice) -> emitter.chord(at, chords, accuracy / 10, slice),
                 low,
@@ -129,7 +142,29 @@ final class UnitField {
                 view,
                 shaded ? Rule.FIFTEEN : Rule.SEVEN,
                 shaded ? 2 : 1,
-                new Allowed(accuracy, floor),
+                new Allowed(accuracy, least),
                 into);
+    }
+
+    /**
+     * A small or distant face by rules of rising degree until two of them agree; the difference is far more than the
+     * error of the better one.
+     *
+     * @return the difference, −1 if none was small enough
+     */
+    private double cubature(Emitter.Reflector face, View view, double accuracy, Tally into) {
+        coarse.clear();
+        face.points(FaceRule.FOUR, chords, coarse);
+        for (FaceRule rule : BETTER) {
+            fine.clear();
+            face.points(rule, chords, fine);
+            double difference = view.difference(coarse, fine);
+            if (difference <= accuracy * Math.abs(view.figure(fine)) && view.isWholeIn(hull, paths.place)) {
+                into.add(fine, 1);
+                return difference;
+            }
+            coarse.set(fine);
+        }
+        return -1;
     }
 }

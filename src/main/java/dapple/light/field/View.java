@@ -1,6 +1,7 @@
 package dapple.light.field;
 
 import dapple.light.geometry.Vec;
+import java.util.List;
 
 /**
  * What is asked of the light at a place: on a plane facing a direction, from all round, or as a vector.
@@ -26,6 +27,19 @@ record View(Kind kind, Vec facing) {
 
     boolean isClipped() {
         return kind == Kind.PLANE;
+    }
+
+    /** Whether everything within a hull lies in front of the plane, so that nothing of it is cut off. */
+    boolean isWholeIn(List<Vec> hull, Vec place) {
+        if (kind != Kind.PLANE) {
+            return true;
+        }
+        for (int index = 0; index < hull.size(); index++) {
+            if (!(hull.get(index).minus(place).dot(facing) > 0)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The figure that accuracy is asked of. */

@@ -6,9 +6,12 @@ public record Bounds(Vec least, Vec greatest) {
         Vec least = places[0];
         Vec greatest = places[0];
         for (Vec place : places) {
-            least = new Vec(Math.min(least.x(), place.x()), Math.min(least.y(), place.y()), Math.min(least.z(), place.z()));
+            least = new Vec(
+                    Math.min(least.x(), place.x()), Math.min(least.y(), place.y()), Math.min(least.z(), place.z()));
             greatest = new Vec(
-                    Math.max(greatest.x(), place.x()), Math.max(greatest.y(), place.y()), Math.max(greatest.z(), place.z()));
+                    Math.max(greatest.x(), place.x()),
+                    Math.max(greatest.y(), place.y()),
+                    Math.max(greatest.z(), place.z()));
         }
         return new Bounds(least, greatest);
     }

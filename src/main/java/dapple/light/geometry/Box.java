@@ -1,5 +1,7 @@
 package dapple.light.geometry;
 
+import java.util.List;
+
 /** A box, turned about the vertical through its centre. */
 public final class Box implements Solid {
     private final Vec centre;
@@ -49,6 +51,26 @@ public final class Box implements Solid {
     @Override
     public Bounds bounds() {
         return bounds;
+    }
+
+    @Override
+    public boolean canShade(Vec from, List<Vec> hull) {
+        Vec at = local(from);
+        int outside = sides(at);
+        for (int index = 0; index < hull.size() && outside != 0; index++) {
+            outside &= sides(local(hull.get(index)));
+        }
+        return outside == 0;
+    }
+
+    /** The sides that a place lies in front of, a bit each. */
+    private int sides(Vec at) {
+        return (at.x() >= half.x() - TOUCH ? 1 : 0)
+                | (at.x() <= TOUCH - half.x() ? 2 : 0)
+                | (at.y() >= half.y() - TOUCH ? 4 : 0)
+                | (at.y() <= TOUCH - half.y() ? 8 : 0)
+                | (at.z() >= half.z() - TOUCH ? 16 : 0)
+                | (at.z() <= TOUCH - half.z() ? 32 : 0);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package dapple.light.geometry;
 
+import java.util.List;
+
 /** An opaque, black, convex solid. Touching it is not shading: only what passes strictly through it is shaded. */
 public sealed interface Solid permits Box, UprightCylinder, Capsule {
     /** How far a solid is shrunk so that what only touches it is not shaded: 1 nm. */
@@ -18,6 +20,14 @@ public sealed interface Solid permits Box, UprightCylinder, Capsule {
      * @return whether anything is hidden
      */
     boolean shadow(Vec from, Vec a, Vec b, Shadow shadow);
+
+    /**
+     * Whether it may stand between a place and anything within a hull; true in doubt. False where a plane along one of
+     * its sides has the place and the whole hull in front of it.
+     */
+    default boolean canShade(Vec from, List<Vec> hull) {
+        return true;
+    }
 
     /** Whether the way between two places passes strictly through it. */
     boolean blocks(Vec from, Vec to);

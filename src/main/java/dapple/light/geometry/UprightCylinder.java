@@ -23,7 +23,8 @@ public final class UprightCylinder implements Solid {
      * @param radius above 0, m
      */
     public static UprightCylinder of(Vec base, double height, double radius) {
-        boolean sized = height > 0 && height < Double.POSITIVE_INFINITY && radius > 0 && radius < Double.POSITIVE_INFINITY;
+        boolean sized =
+                height > 0 && height < Double.POSITIVE_INFINITY && radius > 0 && radius < Double.POSITIVE_INFINITY;
         if (!sized || !base.isFinite()) {
             throw new IllegalArgumentException("a cylinder must have a size, was " + height + " by " + radius);
         }

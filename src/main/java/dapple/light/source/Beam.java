@@ -38,16 +38,19 @@ public sealed interface Beam {
         }
     }
 
-    /**
-     * Relative intensities at ascending angles, linear between, 0 beyond the last and from 90°.
-     *
-     * @param thetaDegrees ascending from 0
-     * @param relative at least 0, 1 at the first
-     */
-    record Table(double[] thetaDegrees, double[] relative) implements Beam {
-        public Table {
-            thetaDegrees = thetaDegrees.clone();
-            relative = relative.clone();
+    /** Relative intensities at ascending angles, linear between, 0 beyond the last and from 90°. */
+    final class Table implements Beam {
+        private final double[] thetaDegrees;
+        private final double[] relative;
+
+        /**
+         * A beam as a table.
+         *
+         * @param thetaDegrees ascending from 0, at most 180
+         * @param relative at least 0, 1 at the first
+         * @throws IllegalArgumentException if the table is not like this
+         */
+        public Table(double[] thetaDegrees, double[] relative) {
             if (thetaDegrees.length != relative.length || thetaDegrees.length < 2) {
                 throw new IllegalArgumentException("a beam table must have two angles or more, each with an intensity");
             }
@@ -60,6 +63,8 @@ public sealed interface Beam {
                     throw new IllegalArgumentException("the angles of a beam table must ascend to at most 180°");
                 }
             }
+            this.thetaDegrees = thetaDegrees.clone();
+            this.relative = relative.clone();
         }
 
         @Override
@@ -73,38 +78,12 @@ public sealed interface Beam {
                 return relative[found];
             }
             int above = -found - 1;
-            if (above == thetaDegrees.length) {
-                return 0;
-            }
+            return above == thetaDegrees.length ? 0 : between(above, theta);
+        }
+
+        private double between(int above, double theta) {
             double share = (theta - thetaDegrees[above - 1]) / (thetaDegrees[above] - thetaDegrees[above - 1]);
             return relative[above - 1] + share * (relative[above] - relative[above - 1]);
-        }
-
-        @Override
-        public double[] thetaDegrees() {
-            return thetaDegrees.clone();
-        }
-
-        @Override
-        public double[] relative() {
-            return relative.clone();
-        }
-
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Table table
-                    && Arrays.equals(thetaDegrees, table.thetaDegrees)
-                    && Arrays.equals(relative, table.relative);
-        }
-
-        @Override
-        public int hashCode() {
-            return 31 * Arrays.hashCode(thetaDegrees) + Arrays.hashCode(relative);
-        }
-
-        @Override
-        public String toString() {
-            return "Table" + Arrays.toString(thetaDegrees) + Arrays.toString(relative);
         }
     }
 }
