@@ -22,6 +22,10 @@ final class UnitField {
 
     private static final double[] WEIGHTS = {5.0 / 9, 8.0 / 9, 5.0 / 9};
     private static final int PARTS = 6;
+
+    /** Asked no closer than this, a shaded source is tried with the shorter rule first. */
+    private static final double COARSE = 0.002;
+
     private static final FaceRule[] BETTER = {FaceRule.SEVEN, FaceRule.TWELVE};
 
     private final Emitter emitter;
@@ -140,7 +144,7 @@ final class UnitField {
                 low,
                 high,
                 view,
-                shaded ? Rule.FIFTEEN : Rule.SEVEN,
+                shaded && accuracy < COARSE ? Rule.FIFTEEN : Rule.SEVEN,
                 shaded ? 2 : 1,
                 new Allowed(accuracy, least),
                 into);

@@ -4,6 +4,12 @@ import java.util.List;
 
 /** A box, turned about the vertical through its centre. */
 public final class Box implements Solid {
+    /** Corners that an edge joins differ in one bit. */
+    private static final int[][] EDGES = {
+        {0, 1}, {2, 3}, {4, 5}, {6, 7}, {0, 2}, {1, 3}, {4, 6}, {5, 7}, {0, 4}, {1, 5}, {2, 6}, {3, 7}
+    };
+
+    private final Vec[] corners;
     private final Vec centre;
     private final Vec half;
     private final double cos;
@@ -19,6 +25,7 @@ public final class Box implements Solid {
         double reachY = Math.abs(sin) * half.x() + Math.abs(cos) * half.y();
         Vec reach = new Vec(reachX, reachY, half.z());
         this.bounds = new Bounds(centre.minus(reach), centre.plus(reach));
+        this.corners = corners();
     }
 
     /**
@@ -60,7 +67,18 @@ public final class Box implements Solid {
         for (int index = 0; index < hull.size() && outside != 0; index++) {
             outside &= sides(local(hull.get(index)));
         }
-        return outside == 0;
+        return outside == 0 && !Cones.areParted(from, corners, EDGES, hull);
+    }
+
+    private Vec[] corners() {
+        Vec[] found = new Vec[8];
+        for (int index = 0; index < found.length; index++) {
+            double x = (index & 1) == 0 ? -half.x() : half.x();
+            double y = (index & 2) == 0 ? -half.y() : half.y();
+            double z = (index & 4) == 0 ? -half.z() : half.z();
+            found[index] = centre.plus(new Vec(cos * x - sin * y, sin * x + cos * y, z));
+        }
+        return found;
     }
 
     /** The sides that a place lies in front of, a bit each. */
