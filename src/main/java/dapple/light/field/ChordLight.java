@@ -76,16 +76,16 @@ final class ChordLight {
     }
 
     /** A chord whose light is c·(P − R)/r⁴ per length. */
-    void addDiffuse(Vec a, Vec b, double c, double accuracy, Tally into) {
+    void addDiffuse(Vec middle, Vec axis, double ofLength, double c, double accuracy, Tally into) {
         beam = null;
-        add(a, b, c, accuracy, into);
+        add(middle, axis, ofLength, c, accuracy, into);
     }
 
     /** A chord of a face with a beam: c · f(cos θ) · (P − R)/r³ per length. */
-    void addBeam(Vec a, Vec b, double c, Beam ofElements, Vec towards, double accuracy, Tally into) {
+    void addBeam(Emitter.Plate face, double at, double c, Beam ofElements, double accuracy, Tally into) {
         beam = ofElements;
-        aim = towards;
-        add(a, b, c, accuracy, into);
+        aim = face.aim();
+        add(face.middle(at), face.along(), face.length(at), c, accuracy, into);
     }
 
     /** A point with a beam: c · f(cos θ)/r². */
@@ -108,46 +108,62 @@ final class ChordLight {
         into.round += light;
     }
 
-    private void add(Vec a, Vec b, double c, double accuracy, Tally into) {
-        coefficient = c;
-        measure(a, b);
-        if (!(distance > NO_DISTANCE) || !(c > 0)) {
+    private void add(Vec middle, Vec axis, double ofLength, double c, double accuracy, Tally into) {
+        if (!measure(middle, axis, ofLength) || !(c > 0)) {
             return;
         }
+        coefficient = c;
         double low = windowLow;
         double high = windowHigh;
         if (view.isClipped()) {
-            double atA = view.facing().dot(a.minus(paths.place));
-            double atB = view.facing().dot(b.minus(paths.place));
+            double atA =
+                    distance * view.facing().dot(radial) + start * view.facing().dot(along);
+            double atB = atA + length * view.facing().dot(along);
             if (atA <= 0 && atB <= 0) {
                 return;
             }
             low = atA < 0 ? Math.max(low, atA / (atA - atB)) : low;
             high = atB < 0 ? Math.min(high, atA / (atA - atB)) : high;
         }
-        cutCount = 0;
-        hiddenCount = 0;
         activeCount = 0;
-        cut(low);
-        cut(high);
-        hide(a, b);
-        boolean screened = screen(a, b);
-        if (hiddenCount == 0 && !screened) {
+        if (paths.solidCount == 0 && paths.screenCount == 0) {
             piece(low, high, 1, accuracy, into);
         } else {
-            pieces(low, high, accuracy, into);
+            between(middle, low, high, accuracy, into);
         }
     }
 
-    private void measure(Vec a, Vec b) {
-        Vec way = b.minus(a);
-        length = way.length();
-        along = way.times(1 / length);
-        Vec toA = a.minus(paths.place);
-        start = toA.dot(along);
-        Vec foot = toA.minus(along.times(start));
-        distance = foot.length();
-        radial = distance > NO_DISTANCE ? foot.times(1 / distance) : radial;
+    private void between(Vec middle, double low, double high, double accuracy, Tally into) {
+        cutCount = 0;
+        hiddenCount = 0;
+        cut(low);
+        cut(high);
+        Vec half = along.times(length / 2);
+        Vec a = middle.minus(half);
+        Vec b = middle.plus(half);
+        hide(a, b);
+        screen(a, b);
+        pieces(low, high, accuracy, into);
+    }
+
+    /** The foot of the perpendicular and its distance; whether there is one. */
+    private boolean measure(Vec middle, Vec axis, double ofLength) {
+        double x = middle.x() - paths.place.x();
+        double y = middle.y() - paths.place.y();
+        double z = middle.z() - paths.place.z();
+        double onAxis = x * axis.x() + y * axis.y() + z * axis.z();
+        x -= onAxis * axis.x();
+        y -= onAxis * axis.y();
+        z -= onAxis * axis.z();
+        distance = Math.sqrt(x * x + y * y + z * z);
+        along = axis;
+        length = ofLength;
+        start = onAxis - ofLength / 2;
+        if (!(distance > NO_DISTANCE)) {
+            return false;
+        }
+        radial = new Vec(x / distance, y / distance, z / distance);
+        return true;
     }
 
     private void cut(double at) {
@@ -168,19 +184,16 @@ final class ChordLight {
         }
     }
 
-    private boolean screen(Vec a, Vec b) {
-        boolean any = false;
+    private void screen(Vec a, Vec b) {
         for (int index = 0; index < paths.screenCount; index++) {
             boolean crossed = paths.screens[index].crossing(paths.place, a, b, interval);
             screenLow[index] = crossed ? interval[0] : 2;
             screenHigh[index] = crossed ? interval[1] : 2;
             if (crossed) {
-                any = true;
                 cut(interval[0]);
                 cut(interval[1]);
             }
         }
-        return any;
     }
 
     private void pieces(double low, double high, double accuracy, Tally into) {

@@ -18,13 +18,19 @@ sealed interface Emitter {
     /** Corners of a convex hull around everything that emits. */
     List<Vec> hull();
 
-    /** The range of the coordinate across the source that a place can see; empty when high is not above low. */
-    double low(Vec place);
+    /** The source as one place sees it. */
+    Seen from(Vec place);
 
-    double high(Vec place);
+    /** The chords of a source that a place can see. */
+    interface Seen {
+        /** The range of the coordinate across the source; nothing is seen when high is not above low. */
+        double low();
 
-    /** The light of the chord at a coordinate, per unit of the coordinate. */
-    void chord(double at, ChordLight chords, double accuracy, Tally into);
+        double high();
+
+        /** The light of the chord at a coordinate, per unit of the coordinate. */
+        void chord(double at, ChordLight chords, double accuracy, Tally into);
+    }
 
     static Emitter of(Lamp lamp) {
         Source source = lamp.source();
@@ -62,26 +68,33 @@ sealed interface Emitter {
             return List.of(end(-1), end(1));
         }
 
-        @Override
-        public double low(Vec place) {
-            return 0;
-        }
-
-        @Override
-        public double high(Vec place) {
-            return 1;
-        }
-
         /** The azimuth of a place around the axis is the same for all elements, and so is what the reflector gives. */
         @Override
-        public void chord(double at, ChordLight chords, double accuracy, Tally into) {
-            Vec way = chords.place().minus(centre);
-            Vec out = way.minus(line.along().times(way.dot(line.along())));
+        public Seen from(Vec place) {
+            Vec out = outOf(line.along(), place.minus(centre));
             double distance = out.length();
             double towards = line.reflector()
                     .map(reflector -> distance > 0 ? reflector.towards(out.dot(aim) / distance) : 0)
                     .orElse(1.0);
-            chords.addDiffuse(end(-1), end(1), distance * towards, accuracy, into);
+            return new SeenTube(this, distance * towards);
+        }
+    }
+
+    /** A thin tube from a place. */
+    record SeenTube(Tube tube, double strength) implements Seen {
+        @Override
+        public double low() {
+            return 0;
+        }
+
+        @Override
+        public double high() {
+            return 1;
+        }
+
+        @Override
+        public void chord(double at, ChordLight chords, double accuracy, Tally into) {
+            chords.addDiffuse(tube.centre(), tube.line().along(), tube.line().length(), strength, accuracy, into);
         }
     }
 
@@ -108,33 +121,36 @@ sealed interface Emitter {
                     centre.minus(along).minus(side).minus(other));
         }
 
-        private Vec out(Vec place) {
-            Vec way = place.minus(centre);
-            return way.minus(cylinder.along().times(way.dot(cylinder.along())));
-        }
-
         @Override
-        public double low(Vec place) {
-            return -high(place);
+        public Seen from(Vec place) {
+            Vec out = outOf(cylinder.along(), place.minus(centre));
+            double distance = out.length();
+            double high = distance > cylinder.radius() ? Math.acos(cylinder.radius() / distance) : 0;
+            Vec towards = distance > 0 ? out.times(1 / distance) : out;
+            return new SeenRound(this, distance, towards, cylinder.along().cross(towards), high);
         }
+    }
 
+    /** A cylinder from a place at a distance from its axis. */
+    record SeenRound(Round round, double distance, Vec towards, Vec aside, double high) implements Seen {
         @Override
-        public double high(Vec place) {
-            double distance = out(place).length();
-            return distance > cylinder.radius() ? Math.acos(cylinder.radius() / distance) : 0;
+        public double low() {
+            return -high;
         }
 
         @Override
         public void chord(double at, ChordLight chords, double accuracy, Tally into) {
-            Vec out = out(chords.place());
-            double distance = out.length();
-            Vec towards = out.times(1 / distance);
-            Vec aside = cylinder.along().cross(towards);
-            Vec normal = towards.times(Math.cos(at)).plus(aside.times(Math.sin(at)));
-            Vec middle = centre.plus(normal.times(cylinder.radius()));
-            Vec half = cylinder.along().times(cylinder.length() / 2);
-            double height = distance * Math.cos(at) - cylinder.radius();
-            chords.addDiffuse(middle.minus(half), middle.plus(half), cylinder.radius() * height, accuracy, into);
+            Source.Cylinder cylinder = round.cylinder();
+            double cos = Math.cos(at);
+            double radius = cylinder.radius();
+            double up = radius * cos;
+            double over = radius * Math.sin(at);
+            Vec middle = new Vec(
+                    round.centre().x() + up * towards.x() + over * aside.x(),
+                    round.centre().y() + up * towards.y() + over * aside.y(),
+                    round.centre().z() + up * towards.z() + over * aside.z());
+            double strength = radius * (distance * cos - radius);
+            chords.addDiffuse(middle, cylinder.along(), cylinder.length(), strength, accuracy, into);
         }
     }
 
@@ -156,33 +172,36 @@ sealed interface Emitter {
             return List.of(
                     centre.plus(half).plus(side),
                     centre.plus(half).minus(side),
-                    centre.minus(half).plus(side),
-                    centre.minus(half).minus(side));
+                    centre.minus(half).minus(side),
+                    centre.minus(half).plus(side));
         }
 
         @Override
-        public double low(Vec place) {
-            return -high(place);
+        public Seen from(Vec place) {
+            double height = aim.dot(place.minus(centre));
+            return new SeenPanel(this, across(), height, height > 0 ? rectangle.width() / 2 : 0);
         }
+    }
 
+    /** A rectangle from a place at a height over its plane. */
+    record SeenPanel(Panel panel, Vec across, double height, double high) implements Seen {
         @Override
-        public double high(Vec place) {
-            return aim.dot(place.minus(centre)) > 0 ? rectangle.width() / 2 : 0;
+        public double low() {
+            return -high;
         }
 
         @Override
         public void chord(double at, ChordLight chords, double accuracy, Tally into) {
-            Vec middle = centre.plus(across().times(at));
-            Vec half = rectangle.along().times(rectangle.length() / 2);
-            double height = aim.dot(chords.place().minus(centre));
-            chords.addDiffuse(middle.minus(half), middle.plus(half), height, accuracy, into);
+            Source.Rectangle rectangle = panel.rectangle();
+            Vec middle = panel.centre().plus(across.times(at));
+            chords.addDiffuse(middle, rectangle.along(), rectangle.length(), height, accuracy, into);
         }
     }
 
     /** A disc: parallel chords, by the angle whose sine is their distance from the middle over the radius. */
-    record Plate(Vec centre, Vec aim, double radius) implements Emitter {
-        Vec across() {
-            return aim.anyPerpendicular();
+    record Plate(Vec centre, Vec aim, double radius, Vec across, Vec along) implements Emitter {
+        Plate(Vec centre, Vec aim, double radius) {
+            this(centre, aim, radius, aim.anyPerpendicular(), aim.cross(aim.anyPerpendicular()));
         }
 
         @Override
@@ -192,50 +211,55 @@ sealed interface Emitter {
 
         @Override
         public List<Vec> hull() {
-            Vec side = across().times(radius);
-            Vec other = aim.cross(side);
+            Vec side = across.times(radius);
+            Vec other = along.times(radius);
             return List.of(
                     centre.plus(side).plus(other),
                     centre.plus(side).minus(other),
-                    centre.minus(side).plus(other),
-                    centre.minus(side).minus(other));
+                    centre.minus(side).minus(other),
+                    centre.minus(side).plus(other));
+        }
+
+        /** Height of a place over the plane of the disc, m. */
+        double height(Vec place) {
+            return aim.dot(place.minus(centre));
+        }
+
+        Vec middle(double at) {
+            return centre.plus(across.times(radius * Math.sin(at)));
+        }
+
+        double length(double at) {
+            return 2 * radius * Math.cos(at);
         }
 
         @Override
-        public double low(Vec place) {
-            return -high(place);
+        public Seen from(Vec place) {
+            return new SeenPlate(this, height(place));
+        }
+    }
+
+    /** A disc from a place at a height over its plane. */
+    record SeenPlate(Plate plate, double height) implements Seen {
+        @Override
+        public double low() {
+            return -high();
         }
 
         @Override
-        public double high(Vec place) {
-            return aim.dot(place.minus(centre)) > 0 ? Math.PI / 2 : 0;
-        }
-
-        Vec start(double at) {
-            return centre.plus(across().times(radius * Math.sin(at))).minus(half(at));
-        }
-
-        Vec end(double at) {
-            return centre.plus(across().times(radius * Math.sin(at))).plus(half(at));
-        }
-
-        private Vec half(double at) {
-            return aim.cross(across()).times(radius * Math.cos(at));
+        public double high() {
+            return height > 0 ? Math.PI / 2 : 0;
         }
 
         @Override
         public void chord(double at, ChordLight chords, double accuracy, Tally into) {
-            double height = aim.dot(chords.place().minus(centre));
-            chords.addDiffuse(start(at), end(at), height * radius * Math.cos(at), accuracy, into);
+            double strength = height * plate.radius() * Math.cos(at);
+            chords.addDiffuse(plate.middle(at), plate.along(), plate.length(at), strength, accuracy, into);
         }
     }
 
     /** A face of which every element has the beam; its intensity on the axis is 1 as a whole. */
-    record Reflector(Plate plate, Beam beam, Vec across, Vec other) implements Emitter {
-        Reflector(Plate plate, Beam beam) {
-            this(plate, beam, plate.across(), plate.aim().cross(plate.across()));
-        }
-
+    record Reflector(Plate plate, Beam beam) implements Emitter {
         @Override
         public Bounds bounds() {
             return plate.bounds();
@@ -247,34 +271,38 @@ sealed interface Emitter {
         }
 
         @Override
-        public double low(Vec place) {
-            return plate.low(place);
-        }
-
-        @Override
-        public double high(Vec place) {
-            return plate.high(place);
-        }
-
-        @Override
-        public void chord(double at, ChordLight chords, double accuracy, Tally into) {
-            double perLength = Math.cos(at) / (Math.PI * plate.radius());
-            chords.addBeam(plate.start(at), plate.end(at), perLength, beam, plate.aim(), accuracy, into);
+        public Seen from(Vec place) {
+            return new SeenReflector(this, plate.height(place) > 0 ? Math.PI / 2 : 0);
         }
 
         /** The light of the face by a cubature rule. */
         void points(FaceRule rule, ChordLight chords, Tally into) {
             for (int index = 0; index < rule.weights.length; index++) {
                 Vec place = plate.centre()
-                        .plus(across.times(plate.radius() * rule.places[index][0]))
-                        .plus(other.times(plate.radius() * rule.places[index][1]));
+                        .plus(plate.across().times(plate.radius() * rule.places[index][0]))
+                        .plus(plate.along().times(plate.radius() * rule.places[index][1]));
                 chords.addPoint(place, plate.aim(), beam, rule.weights[index], into);
             }
         }
     }
 
+    /** A face with a beam from a place. */
+    record SeenReflector(Reflector face, double high) implements Seen {
+        @Override
+        public double low() {
+            return -high;
+        }
+
+        @Override
+        public void chord(double at, ChordLight chords, double accuracy, Tally into) {
+            Plate plate = face.plate();
+            double strength = Math.cos(at) / (Math.PI * plate.radius());
+            chords.addBeam(plate, at, strength, face.beam(), accuracy, into);
+        }
+    }
+
     /** A point with a beam. */
-    record Point(Vec centre, Vec aim, Beam beam) implements Emitter {
+    record Point(Vec centre, Vec aim, Beam beam) implements Emitter, Seen {
         @Override
         public Bounds bounds() {
             return Bounds.around(centre);
@@ -286,12 +314,17 @@ sealed interface Emitter {
         }
 
         @Override
-        public double low(Vec place) {
+        public Seen from(Vec place) {
+            return this;
+        }
+
+        @Override
+        public double low() {
             return 0;
         }
 
         @Override
-        public double high(Vec place) {
+        public double high() {
             return 1;
         }
 
@@ -299,5 +332,10 @@ sealed interface Emitter {
         public void chord(double at, ChordLight chords, double accuracy, Tally into) {
             chords.addPoint(centre, aim, beam, 1, into);
         }
+    }
+
+    private static Vec outOf(Vec axis, Vec way) {
+        double onAxis = way.dot(axis);
+        return new Vec(way.x() - onAxis * axis.x(), way.y() - onAxis * axis.y(), way.z() - onAxis * axis.z());
     }
 }

@@ -102,8 +102,9 @@ final class UnitField {
     void beams(Vec place, Quantity quantity, double scale, List<Vec> into) {
         chords.look(View.VECTOR);
         paths.choose(place, bounds, hull, quantity);
-        double low = emitter.low(place);
-        double high = emitter.high(place);
+        Emitter.Seen seen = emitter.from(place);
+        double low = seen.low();
+        double high = seen.high();
         boolean point = emitter instanceof Emitter.Point;
         boolean single = point || emitter instanceof Emitter.Tube;
         int slices = single ? 1 : THIRDS.length;
@@ -114,7 +115,7 @@ final class UnitField {
             for (int part = 0; part < parts; part++) {
                 chords.window((double) part / parts, (part + 1.0) / parts);
                 rough.clear();
-                emitter.chord(at, chords, ROUGH, rough);
+                seen.chord(at, chords, ROUGH, rough);
                 if (rough.round > 0) {
                     into.add(new Vec(weight * rough.x, weight * rough.y, weight * rough.z));
                 }
@@ -123,12 +124,13 @@ final class UnitField {
     }
 
     private double integrate(Vec place, View view, double accuracy, double least, Tally into) {
+        Emitter.Seen seen = emitter.from(place);
         if (emitter instanceof Emitter.Tube || emitter instanceof Emitter.Point) {
-            emitter.chord(0, chords, accuracy, into);
+            seen.chord(0, chords, accuracy, into);
             return 0;
         }
-        double low = emitter.low(place);
-        double high = emitter.high(place);
+        double low = seen.low();
+        double high = seen.high();
         if (!(high > low)) {
             return 0;
         }
@@ -140,7 +142,7 @@ final class UnitField {
             }
         }
         return across.integrate(
-                (at, slice) -> emitter.chord(at, chords, accuracy / 10, slice),
+                (at, slice) -> seen.chord(at, chords, accuracy / 10, slice),
                 low,
                 high,
                 view,
