@@ -1,0 +1,39 @@
+package dapple.light.spectrum;
+
+/**
+ * A range of wavelengths whose power is told. An end that two bands share belongs to the longer one [iso21348]; 100, 400
+ * and 3000 nm, where no such band goes on, belong to theirs. Ultraviolet A and visible overlap from 380 to 400 nm.
+ */
+public enum SpectralBand {
+    UVC("uvc", 100, below(280)),
+    UVB("uvb", 280, below(315)),
+    UVA("uva", 315, 400),
+    VISIBLE("visible", 380, below(780)),
+    IR_A("irA", 780, below(1400)),
+    IR_B("irB", 1400, 3000),
+    /** What does not reach the ground, 100 to 290 nm; part of the bands above. */
+    BELOW_290("below290", 100, below(290));
+
+    private final String code;
+    private final double lowNanometres;
+    private final double highNanometres;
+
+    SpectralBand(String code, double lowNanometres, double highNanometres) {
+        this.code = code;
+        this.lowNanometres = lowNanometres;
+        this.highNanometres = highNanometres;
+    }
+
+    /** The name in documents. */
+    public String code() {
+        return code;
+    }
+
+    double wattsPerSquareMetre(Spectrum spectrum) {
+        return Weight.oneFrom(lowNanometres, highNanometres).of(spectrum);
+    }
+
+    private static double below(double nanometres) {
+        return Math.nextDown(nanometres);
+    }
+}

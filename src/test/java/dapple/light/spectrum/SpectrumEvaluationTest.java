@@ -1,0 +1,250 @@
+package dapple.light.spectrum;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import dapple.light.spectrum.KeeperLimit.Binding;
+import dapple.light.spectrum.Spectrum.Sample;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class SpectrumEvaluationTest {
+    private static final SpectrumTables TABLES = SharedTables.all();
+    private static final SpectrumEvaluation EVALUATION = new SpectrumEvaluation(TABLES);
+    private static final SpectrumSummary SUN = EVALUATION.of(TABLES.sun().spectrum());
+
+    /** Only the last bits of products and sums may differ. */
+    private static final double ROUNDING = 1e-12;
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "sun-published.csv", useHeadersInDisplayName = true)
+    void judgesTheStandardSunAsPublished(String quantity, double amount, double tolerance, String source) {
+        assertThat(ofTheSun(quantity)).as(source).isCloseTo(amount, within(tolerance));
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "sun-kept.csv", useHeadersInDisplayName = true)
+    void judgesTheStandardSunAsBefore(String quantity, double amount, String source) {
+        assertThat(ofTheSun(quantity)).as(source).isCloseTo(amount, within(ROUNDING * amount));
+    }
+
+    private static double ofTheSun(String quantity) {
+        return switch (quantity) {
+            case "uv_index" -> SUN.uvIndex().index();
+            case "erythemal_watts_per_square_metre" -> SUN.erythemal().wattsPerSquareMetre();
+            case "illuminance_lux" -> SUN.illuminanceLux();
+            case "actinic_over_erythemal" ->
+                SUN.actinicWattsPerSquareMetre() / SUN.erythemal().wattsPerSquareMetre();
+            case "vitamin_d3_watts_per_square_metre" -> SUN.vitaminD3WattsPerSquareMetre();
+            case "uvb_percent" -> 100 * SUN.band(SpectralBand.UVB).share();
+            case "uva_percent" -> 100 * SUN.band(SpectralBand.UVA).share();
+            case "visible_percent" -> 100 * SUN.band(SpectralBand.VISIBLE).share();
+            case "ir_a_percent" -> 100 * SUN.band(SpectralBand.IR_A).share();
+            case "ir_b_percent" -> 100 * SUN.band(SpectralBand.IR_B).share();
+            case "uvb_watts_per_square_metre" -> SUN.band(SpectralBand.UVB).wattsPerSquareMetre();
+            case "uva_watts_per_square_metre" -> SUN.band(SpectralBand.UVA).wattsPerSquareMetre();
+            case "total_watts_per_square_metre" -> SUN.totalWattsPerSquareMetre();
+            case "sed_per_hour" -> SUN.sedPerHour();
+            case "uva_eye_seconds" -> 60 * SUN.keeperLimit().uvaEyeMinutes().orElseThrow();
+            default -> throw new IllegalArgumentException("unknown quantity " + quantity);
+        };
+    }
+
+    /** Direct sunlight of the same standard, by another program: UV index 2.070. */
+    @Test
+    void judgesTheDirectSunAsPublished() {
+        Spectrum direct = SharedTables.sun("direct_circumsolar_W_m2_nm");
+        assertThat(EVALUATION.of(direct).uvIndex().index()).isCloseTo(2.070, within(0.0005));
+    }
+
+    @Test
+    void bindsTheEyesFirstInSunlight() {
+        assertThat(SUN.keeperLimit().binding()).contains(Binding.UVA_EYE);
+        assertThat(SUN.keeperLimit().minutes()).isEqualTo(SUN.keeperLimit().uvaEyeMinutes());
+    }
+
+    @Test
+    void comparesTheSunWithItselfAsOne() {
+        assertThat(SUN.sunName()).contains("G173");
+        for (SpectralBand band : List.of(
+                SpectralBand.UVB, SpectralBand.UVA, SpectralBand.VISIBLE, SpectralBand.IR_A, SpectralBand.IR_B)) {
+            assertThat(SUN.band(band).overSun().orElseThrow()).isCloseTo(1, within(ROUNDING));
+        }
+    }
+
+    @Test
+    void comparesWithTheSunOnlyWhereItHasPower() {
+        assertThat(SUN.band(SpectralBand.UVC).overSun()).isEmpty();
+        assertThat(SUN.band(SpectralBand.BELOW_290).overSun()).isEmpty();
+    }
+
+    @Test
+    void saysHowManyTimesMoreOfABandThereIsThanInTheSun() {
+        SpectrumSummary tenthOfUvb =
+                EVALUATION.of(new Spectrum(List.of(), List.of(new Spectrum.Line(300, 1), new Spectrum.Line(600, 9))));
+        assertThat(tenthOfUvb.band(SpectralBand.UVB).overSun().orElseThrow())
+                .isCloseTo(0.1 / SUN.band(SpectralBand.UVB).share(), withinPercentage(1e-9));
+    }
+
+    /** UV index 1 is 0.025 W/m² [who2002], a standard erythema dose 100 J/m² [isocie17166]; the weight at 280 nm is 1. */
+    @Test
+    void givesNineTenthsOfAStandardDoseInAnHourAtUvIndexOne() {
+        SpectrumSummary one = EVALUATION.of(Spectra.line(280, 0.025));
+        assertThat(one.uvIndex().index()).isCloseTo(1, within(ROUNDING));
+        assertThat(one.sedPerHour()).isCloseTo(0.9, within(ROUNDING));
+        assertThat(one.sedPerHour() * 100).isCloseTo(0.025 * 3600, within(1e-10));
+    }
+
+    /** The peak of V(λ): 683 lm/W [bipm2019]. */
+    @Test
+    void gives683LumensForAWattAtThePeakOfVision() {
+        assertThat(EVALUATION.of(Spectra.line(555, 2)).illuminanceLux()).isCloseTo(1366, within(1e-9));
+    }
+
+    /** A germicidal line of 1 W/m²: 0.5 actinic (IEC 62471), so that 30 J/m² take a minute; erythema weight 1. */
+    @Test
+    void judgesAGermicidalLine() {
+        SpectrumSummary line = EVALUATION.of(Spectra.line(254, 1));
+        assertThat(line.actinicWattsPerSquareMetre()).isCloseTo(0.5, within(ROUNDING));
+        assertThat(line.keeperLimit().minutes().orElseThrow()).isCloseTo(1, within(ROUNDING));
+        assertThat(line.keeperLimit().binding()).contains(Binding.ACTINIC);
+        assertThat(line.keeperLimit().uvaEyeMinutes()).isEmpty();
+        assertThat(line.uvIndex().index()).isCloseTo(40, within(ROUNDING));
+        assertThat(line.band(SpectralBand.UVC).share()).isEqualTo(1);
+        assertThat(line.band(SpectralBand.BELOW_290).wattsPerSquareMetre()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "100, UVC",
+        "279.999, UVC",
+        "280, UVB",
+        "314.999, UVB",
+        "315, UVA",
+        "379.999, UVA",
+        "400.001, VISIBLE",
+        "779.999, VISIBLE",
+        "780, IR_A",
+        "1400, IR_B",
+        "3000, IR_B"
+    })
+    void countsALineOnABorderOnce(double nanometres, SpectralBand expected) {
+        SpectrumSummary line = EVALUATION.of(Spectra.line(nanometres, 1));
+        assertThat(line.bands())
+                .filteredOn(band -> band.band() != SpectralBand.BELOW_290 && band.wattsPerSquareMetre() > 0)
+                .extracting(BandShare::band)
+                .containsExactly(expected);
+    }
+
+    @Test
+    void countsALineFrom380To400NanometresAsUltravioletAndAsVisible() {
+        SpectrumSummary line = EVALUATION.of(Spectra.line(400, 1));
+        assertThat(line.band(SpectralBand.UVA).share()).isEqualTo(1);
+        assertThat(line.band(SpectralBand.VISIBLE).share()).isEqualTo(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"289.999, true", "290, false"})
+    void warnsOfPowerBelow290Nanometres(double nanometres, boolean warns) {
+        Spectrum spectrum =
+                new Spectrum(List.of(), List.of(new Spectrum.Line(nanometres, 0.02), new Spectrum.Line(500, 0.98)));
+        List<String> warnings = EVALUATION.of(spectrum).warnings();
+        String begin = "Power below 290 nm: 0.0200 W/m², 2.00 % of the whole.";
+        assertThat(warnings.stream().anyMatch(warning -> warning.startsWith(begin)))
+                .isEqualTo(warns);
+    }
+
+    @Test
+    void doesNotTakeTheSunForAFaultyLamp() {
+        assertThat(SUN.warnings()).noneMatch(warning -> warning.contains("290")).hasSize(2);
+    }
+
+    @Test
+    void saysThatVitaminD3IsUnverifiedAndThatBandsOverlap() {
+        assertThat(SUN.warnings())
+                .anyMatch(warning -> warning.contains("unverified transcription"))
+                .anyMatch(warning -> warning.contains("do not add up"));
+    }
+
+    @Test
+    void saysHowFarTheSamplesReachAndThatOneAloneIsNothing() {
+        Sample first = new Sample(280, 1);
+        assertThat(EVALUATION
+                        .of(new Spectrum(List.of(first, new Sample(400, 1)), List.of()))
+                        .warnings())
+                .anyMatch(warning -> warning.startsWith("The samples reach from 280.0 to 400.0 nm."));
+        assertThat(EVALUATION.of(new Spectrum(List.of(first), List.of())).warnings())
+                .anyMatch(warning -> warning.startsWith("One sample alone"));
+    }
+
+    @Test
+    void findsNothingInNothing() {
+        SpectrumSummary nothing = EVALUATION.of(Spectra.empty());
+        assertThat(amounts(nothing)).containsOnly(0.0);
+        assertThat(nothing.keeperLimit().minutes()).isEmpty();
+        assertThat(nothing.keeperLimit().binding()).isEmpty();
+        assertThat(nothing.bands()).allMatch(band -> band.overSun().isEmpty());
+        assertThat(nothing.warnings()).noneMatch(warning -> warning.contains("290"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("dapple.light.spectrum.Spectra#seeded()")
+    void isLinearInTheSpectrum(Spectrum spectrum) {
+        List<Double> once = amounts(EVALUATION.of(spectrum));
+        List<Double> thrice = amounts(EVALUATION.of(Spectra.scaled(spectrum, 3)));
+        for (int index = 0; index < once.size(); index++) {
+            assertThat(thrice.get(index)).isCloseTo(3 * once.get(index), within(ROUNDING * (1 + once.get(index))));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("dapple.light.spectrum.Spectra#seeded()")
+    void givesOnlyNumbersThatCanBe(Spectrum spectrum) {
+        SpectrumSummary summary = EVALUATION.of(spectrum);
+        assertThat(amounts(summary)).allMatch(amount -> amount >= 0 && amount < Double.POSITIVE_INFINITY);
+        assertThat(summary.bands()).allMatch(band -> band.share() >= 0 && band.share() <= 1);
+    }
+
+    @Test
+    void staysFiniteAtTheLargestAmounts() {
+        List<Sample> samples = new ArrayList<>();
+        for (double nanometres = 1; nanometres <= 1e6; nanometres *= 1.5) {
+            samples.add(new Sample(nanometres, 1e12));
+        }
+        assertThat(amounts(EVALUATION.of(new Spectrum(samples, List.of())))).allMatch(Double::isFinite);
+    }
+
+    /** A black body at 2856 K [planck1901]: 16.4 lm/W and 37 % of the power in 780 to 1400 nm, by another program. */
+    @Test
+    void judgesABlackBody() {
+        SpectrumSummary filament = EVALUATION.of(Spectra.blackBody(2856));
+        assertThat(filament.illuminanceLux() / filament.totalWattsPerSquareMetre())
+                .isCloseTo(16.4, within(0.05));
+        assertThat(filament.band(SpectralBand.IR_A).share()).isCloseTo(0.37, within(0.005));
+    }
+
+    @Test
+    void findsAllOfABlackBody() {
+        assertThat(EVALUATION.of(Spectra.blackBody(2856)).totalWattsPerSquareMetre())
+                .isCloseTo(1, within(5e-5));
+    }
+
+    private static List<Double> amounts(SpectrumSummary summary) {
+        List<Double> amounts = new ArrayList<>(List.of(
+                summary.uvIndex().index(),
+                summary.erythemal().wattsPerSquareMetre(),
+                summary.vitaminD3WattsPerSquareMetre(),
+                summary.actinicWattsPerSquareMetre(),
+                summary.illuminanceLux(),
+                summary.totalWattsPerSquareMetre(),
+                summary.sedPerHour()));
+        summary.bands().forEach(band -> amounts.add(band.wattsPerSquareMetre()));
+        return amounts;
+    }
+}
