@@ -37,6 +37,7 @@ class ArchitectureTest {
             List.of("reading"),
             List.of("review", "exposure"),
             List.of("overview"),
+            List.of("api"),
             List.of("demo"));
 
     private static final JavaClasses CLASSES = new ClassFileImporter()

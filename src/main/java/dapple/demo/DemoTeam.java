@@ -1,6 +1,8 @@
 package dapple.demo;
 
 import dapple.people.FirstRun;
+import dapple.people.KeyOwner;
+import dapple.people.Keys;
 import dapple.people.NewPerson;
 import dapple.people.People;
 import dapple.people.Role;
@@ -11,18 +13,22 @@ import java.util.Set;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
-/** The demo's invented people; all have the same password, which the sign-in page of this profile shows. */
+/** The demo's invented people; all have the same password, which the sign-in page of this
+ * profile shows, and the keeper's program has the key {@code demo}. */
 @Component
 @Profile("demo")
 class DemoTeam {
     private static final String PASSWORD = "dapple";
+    private static final String KEY = "demo";
 
     private final FirstRun firstRun;
     private final People people;
+    private final Keys keys;
 
-    DemoTeam(FirstRun firstRun, People people) {
+    DemoTeam(FirstRun firstRun, People people, Keys keys) {
         this.firstRun = firstRun;
         this.people = people;
+        this.keys = keys;
     }
 
     boolean isMissing() {
@@ -37,6 +43,7 @@ class DemoTeam {
         long keeper = add(site, "keeper", "Tamsin Vale", Role.KEEPER);
         long supervisor = add(site, "supervisor", "Odile Renner", Role.SUPERVISOR);
         add(site, "vet", "Ilse Quist", Role.VET);
+        keys.keep(new KeyOwner(site.id(), keeper), "Demo", KEY);
         return new Members(site.id(), keeper, supervisor);
     }
 

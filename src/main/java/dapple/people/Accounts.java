@@ -45,6 +45,14 @@ class Accounts {
         return people.findWithMemberships(personId).flatMap(this::signedIn);
     }
 
+    /** The person as they are now at one site, empty when they may no longer be there. */
+    @Transactional(readOnly = true)
+    public Optional<SignedIn> asOfNow(long personId, long siteId) {
+        return people.findWithMemberships(personId)
+                .filter(person -> person.deactivatedAt().isEmpty())
+                .flatMap(person -> at(sites.get(siteId), person));
+    }
+
     private Optional<SignedIn> signedIn(Person person) {
         if (person.deactivatedAt().isPresent()) {
             return Optional.empty();

@@ -24,7 +24,9 @@ public enum Action {
     LOG_READINGS,
     SEE_REVIEW,
     SEE_ANIMALS,
-    MANAGE_PEOPLE;
+    MANAGE_PEOPLE,
+    /** Through a program with a key of one's own. */
+    USE_ENGINE;
 
     private static final Map<Action, Set<Role>> ROLES = new EnumMap<>(Action.class);
 
@@ -36,6 +38,7 @@ public enum Action {
         allow(SEE_REVIEW, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, MAINTENANCE, INSPECTOR);
         allow(SEE_ANIMALS, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR);
         allow(MANAGE_PEOPLE, ADMINISTRATOR);
+        allow(USE_ENGINE, Role.values());
     }
 
     private static void allow(Action action, Role... roles) {

@@ -3,8 +3,13 @@ package dapple.people;
 import jakarta.servlet.DispatcherType;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.core.annotation.Order;
 import org.springframework.security.authentication.LockedException;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configurers.CsrfConfigurer;
+import org.springframework.security.config.annotation.web.configurers.LogoutConfigurer;
+import org.springframework.security.config.annotation.web.configurers.RequestCacheConfigurer;
+import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.crypto.factory.PasswordEncoderFactories;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
@@ -22,6 +27,22 @@ class SecurityRules {
     @Bean
     PasswordEncoder passwordEncoder() {
         return PasswordEncoderFactories.createDelegatingPasswordEncoder();
+    }
+
+    /** Programs: a key with each request, no session, no cookie, and so nothing to forge. */
+    @Bean
+    @Order(1)
+    SecurityFilterChain programs(HttpSecurity http, KeyAccess keys, RouteAccess routes) {
+        http.securityMatcher("/api/**")
+                .csrf(CsrfConfigurer::disable)
+                .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
+                .requestCache(RequestCacheConfigurer::disable)
+                .logout(LogoutConfigurer::disable)
+                .addFilterBefore(keys, AuthorizationFilter.class)
+                .authorizeHttpRequests(requests -> requests.anyRequest().access(routes))
+                .exceptionHandling(refusals -> refusals.authenticationEntryPoint(KeyAccess::refuseNobody)
+                        .accessDeniedHandler(KeyAccess::refuseRole));
+        return http.build();
     }
 
     @Bean

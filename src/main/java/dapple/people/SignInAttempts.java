@@ -37,6 +37,19 @@ class SignInAttempts {
         fromAddress(address).addTokens(1);
     }
 
+    /** Takes one attempt at a program's key; counted apart, so that a program shuts nobody out of the pages. */
+    boolean mayTryKey(String address) {
+        return forKeys(address).tryConsume(1);
+    }
+
+    void keySucceeded(String address) {
+        forKeys(address).addTokens(1);
+    }
+
+    private Bucket forKeys(String address) {
+        return bucket("keys from " + address, FROM_AN_ADDRESS);
+    }
+
     private Bucket forName(String signInName) {
         return bucket("name " + Accounts.normalised(signInName), FOR_A_NAME);
     }

@@ -24,6 +24,7 @@ final class DemoViews {
         return List.of(
                 View.of("/", "keeper", "/"),
                 View.of("/account", "keeper", "/account"),
+                View.of("/account/keys", "keeper", "/account/keys"),
                 View.of("/animals", "vet", "/animals"),
                 View.of("/animals/{animalId}", "vet", "/animals/" + ids.animal("Thistle")),
                 View.of("/enclosures/{enclosureId}", "supervisor", enclosure),
@@ -74,6 +75,7 @@ final class DemoViews {
                 View.of("no correction", "keeper", reading("E07", "P1") + "/correction")
                         .then(browser -> browser.press("Store the correction")),
                 View.of("no password", "keeper", "/account").then(browser -> browser.press("Change the password")),
+                View.of("no name of a key", "keeper", "/account/keys").then(browser -> browser.press("Make a key")),
                 View.of("no code", NOBODY, "/reset").then(browser -> browser.press("Set the password")),
                 View.of("no new person", "admin", "/people/new").then(browser -> browser.press("Add")),
                 View.of("a person without roles", "admin", person("keeper")).then(browser -> {
