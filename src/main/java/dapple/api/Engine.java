@@ -51,7 +51,7 @@ class Engine {
         try {
             return work.apply(run);
         } finally {
-            run.begun.whenComplete((done, failed) -> turns.release());
+            CompletableFuture<?> unused = run.begun.whenComplete((done, failed) -> turns.release());
         }
     }
 

@@ -143,9 +143,8 @@ final class LightField {
     }
 
     private OnGrid grid(Field field, Grid grid) {
-        List<Amounts> values = quantities.stream()
-                .map(quantity -> new Amounts(grid.size()))
-                .toList();
+        List<Amounts> values =
+                quantities.stream().map(quantity -> new Amounts(grid.size())).toList();
         double[] errors = new double[grid.size()];
         each(field, grid.size(), (own, index) -> errors[index] = at(own, grid, index, values));
         return new OnGrid(grid, values, Arrays.stream(errors).max().orElse(0));
