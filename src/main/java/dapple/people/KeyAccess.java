@@ -11,11 +11,9 @@ import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.core.context.SecurityContextImpl;
-import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /** Lets a program in by the key in its request, and slows the guessing of keys. */
-@Component
 class KeyAccess extends OncePerRequestFilter {
     private static final String BEARER = "bearer ";
     private static final String WAIT_SECONDS = "60";
@@ -48,12 +46,6 @@ class KeyAccess extends OncePerRequestFilter {
             SecurityContextHolder.setContext(new SecurityContextImpl(PasswordSignIn.of(person)));
         });
         chain.doFilter(request, response);
-    }
-
-    /** Only the programs' chain has this filter; the container is not to run it for pages. */
-    @Override
-    protected boolean shouldNotFilter(HttpServletRequest request) {
-        return !request.getRequestURI().startsWith("/api/");
     }
 
     private static Optional<String> key(HttpServletRequest request) {

@@ -32,13 +32,13 @@ class SecurityRules {
     /** Programs: a key with each request, no session, no cookie, and so nothing to forge. */
     @Bean
     @Order(1)
-    SecurityFilterChain programs(HttpSecurity http, KeyAccess keys, RouteAccess routes) {
+    SecurityFilterChain programs(HttpSecurity http, Keys keys, SignInAttempts attempts, RouteAccess routes) {
         http.securityMatcher("/api/**")
                 .csrf(CsrfConfigurer::disable)
                 .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
                 .requestCache(RequestCacheConfigurer::disable)
                 .logout(LogoutConfigurer::disable)
-                .addFilterBefore(keys, AuthorizationFilter.class)
+                .addFilterBefore(new KeyAccess(keys, attempts), AuthorizationFilter.class)
                 .authorizeHttpRequests(requests -> requests.anyRequest().access(routes))
                 .exceptionHandling(refusals -> refusals.authenticationEntryPoint(KeyAccess::refuseNobody)
                         .accessDeniedHandler(KeyAccess::refuseRole));

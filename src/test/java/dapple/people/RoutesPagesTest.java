@@ -23,8 +23,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.core.annotation.AnnotatedElementUtils;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpMethod;
 import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.mock.web.MockHttpSession;
+import org.springframework.security.core.context.SecurityContextImpl;
+import org.springframework.security.web.context.HttpSessionSecurityContextRepository;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.springframework.test.web.servlet.request.MockMvcRequestBuilders;
@@ -47,6 +51,9 @@ class RoutesPagesTest {
     @Autowired
     private MockMvc pages;
 
+    @Autowired
+    private Keys keys;
+
     private SiteFacts site;
     private Map<String, String> values = Map.of();
 
@@ -60,6 +67,7 @@ class RoutesPagesTest {
                 "pointId", String.valueOf(home.basking().id()),
                 "animalId", String.valueOf(home.animal().id()),
                 "personId", String.valueOf(collection.person(site, Role.KEEPER).personId()),
+                "keyId", key(keeper),
                 "visitKey", UUID.randomUUID().toString(),
                 "readingId", reading(keeper, home, collection.meter(site)));
     }
@@ -77,6 +85,12 @@ class RoutesPagesTest {
                 .getResponse()
                 .getRedirectedUrl();
         return Optional.ofNullable(redirect).orElseThrow().replace("/readings/", "");
+    }
+
+    private String key(SignedIn keeper) {
+        KeyOwner owner = new KeyOwner(keeper.siteId(), keeper.personId());
+        keys.make(owner, "for a test");
+        return String.valueOf(keys.of(owner).get(0).id());
     }
 
     @Test
@@ -117,6 +131,8 @@ class RoutesPagesTest {
             MockHttpServletResponse response = ask(route, Optional.empty());
             if (route.isOpen()) {
                 assertThat(response.getStatus()).as(route.toString()).isNotIn(401, 403, 500);
+            } else if (route.isForPrograms()) {
+                assertThat(response.getStatus()).as(route.toString()).isEqualTo(401);
             } else {
                 assertThat(response.getRedirectedUrl()).as(route.toString()).endsWith("/sign-in");
             }
@@ -136,10 +152,33 @@ class RoutesPagesTest {
     }
 
     @Test
+    void aSessionOpensNoRouteForPrograms() throws Exception {
+        SignedIn person = collection.person(site, Role.values());
+        for (Route route : routes()) {
+            if (route.isForPrograms()) {
+                assertThat(pages.perform(request(route).with(csrf()).session(session(person)))
+                                .andReturn()
+                                .getResponse()
+                                .getStatus())
+                        .as(route.toString())
+                        .isEqualTo(401);
+            }
+        }
+    }
+
+    private static MockHttpSession session(SignedIn person) {
+        MockHttpSession session = new MockHttpSession();
+        session.setAttribute(
+                HttpSessionSecurityContextRepository.SPRING_SECURITY_CONTEXT_KEY,
+                new SecurityContextImpl(PasswordSignIn.of(person)));
+        return session;
+    }
+
+    @Test
     void nothingIsPostedWithoutItsToken() throws Exception {
         SignedIn person = collection.person(site, Role.values());
         for (Route route : routes()) {
-            if (route.method() == RequestMethod.POST) {
+            if (route.method() == RequestMethod.POST && !route.isForPrograms()) {
                 int status = pages.perform(request(route).with(collection.as(person)))
                         .andReturn()
                         .getResponse()
@@ -160,9 +199,18 @@ class RoutesPagesTest {
     }
 
     private MockHttpServletResponse ask(Route route, Optional<SignedIn> person) throws Exception {
-        MockHttpServletRequestBuilder request = request(route).with(csrf());
-        person.ifPresent(present -> request.with(collection.as(present)));
+        MockHttpServletRequestBuilder request = request(route);
+        if (route.isForPrograms()) {
+            person.ifPresent(present -> request.header(HttpHeaders.AUTHORIZATION, "Bearer " + program(present)));
+        } else {
+            request.with(csrf());
+            person.ifPresent(present -> request.with(collection.as(present)));
+        }
         return pages.perform(request).andReturn().getResponse();
+    }
+
+    private String program(SignedIn person) {
+        return keys.make(new KeyOwner(person.siteId(), person.personId()), "for a test");
     }
 
     private MockHttpServletRequestBuilder request(Route route) {
@@ -188,6 +236,10 @@ class RoutesPagesTest {
             Set<RequestMethod> methods = mapping.getMethodsCondition().getMethods();
             return mapping.getPatternValues().stream()
                     .flatMap(pattern -> methods.stream().map(method -> new Route(method, pattern, handler)));
+        }
+
+        boolean isForPrograms() {
+            return pattern.startsWith("/api/");
         }
 
         boolean isOpen() {
