@@ -168,7 +168,9 @@ final class LightField {
                 || lamps.stream()
                         .filter(lamp -> lamp.id().equals(towards.id()))
                         .noneMatch(lamp -> lamp.centre().minus(place).length() == 0);
-        return hasDirection && asked.scene().solidAround(place) < 0;
+        return hasDirection
+                && lamps.stream().noneMatch(lamp -> SourcePlaces.isOn(lamp, place))
+                && asked.scene().solidAround(place) < 0;
     }
 
     private List<String> warnings(List<At> lights, Optional<OnGrid> grid) {

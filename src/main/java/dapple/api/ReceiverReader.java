@@ -49,6 +49,9 @@ final class ReceiverReader {
         if (scene.solidAround(at) >= 0) {
             throw part.need("at").fault("A receiver must not lie inside an obstacle.");
         }
+        if (scene.lamps().stream().anyMatch(lamp -> SourcePlaces.isOn(lamp, at))) {
+            throw part.need("at").fault("On a source light has no finite amount.");
+        }
         if (facing instanceof Facing.TowardsLamp towards && isCentre(towards.id(), at)) {
             throw part.need("at").fault("From the middle of a lamp there is no direction towards it.");
         }

@@ -13,6 +13,16 @@ final class SourcePlaces {
 
     private SourcePlaces() {}
 
+    /** Whether a place lies on a point or a line that emits, where light has no finite amount. */
+    static boolean isOn(Lamp lamp, Vec place) {
+        Vec way = place.minus(lamp.centre());
+        if (lamp.source() instanceof Source.Line line) {
+            double along = Math.max(-line.length() / 2, Math.min(line.length() / 2, way.dot(line.along())));
+            return way.minus(line.along().times(along)).length() < Solid.TOUCH;
+        }
+        return lamp.source() instanceof Source.Spot && way.length() < Solid.TOUCH;
+    }
+
     static boolean anyInside(Lamp lamp, List<Solid> solids) {
         List<Segment> segments = segments(lamp);
         return solids.stream()

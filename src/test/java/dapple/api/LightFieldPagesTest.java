@@ -42,7 +42,7 @@ import tools.jackson.databind.json.JsonMapper;
 class LightFieldPagesTest {
     private static final String SCENE = """
             {"version":1,"lamps":[{"id":"a","centre":[0,0,1],"aim":[0,0,-1],"source":{"shape":"beam","exponent":1},
-            "output":[{"quantity":"uvi","intensity":1}]}],%s}""";
+            "output":[{"quantity":"uvi","intensity":1}]}],MORE}""";
 
     @Autowired
     private TestCollection collection;
@@ -231,7 +231,7 @@ class LightFieldPagesTest {
     }
 
     private static String scene(String more) {
-        return String.format(SCENE, more);
+        return SCENE.replace("MORE", more);
     }
 
     /** The first document in the docs. */

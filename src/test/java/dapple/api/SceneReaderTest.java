@@ -194,6 +194,7 @@ class SceneReaderTest {
                 row(withReceivers("{'id':'r','at':[0,0,0],'facing':[0,0,0]}"), "/receivers/0/facing"),
                 row(withReceivers("{'id':'r','at':[0,0,0],'facing':'lamp:b'}"), "/receivers/0/facing"),
                 row(withReceivers("{'id':'r','at':[0,0,1],'facing':'lamp:a'}"), "/receivers/0/at"),
+                row(withReceivers("{'id':'r','at':[0.3,0,1],'facing':'all'}"), "/receivers/0/at"),
                 row(
                         withReceivers("{'id':'r','at':[0,0,0],'facing':'all'},{'id':'r','at':[0,0,0],'facing':'all'}"),
                         "/receivers/1/id"),
