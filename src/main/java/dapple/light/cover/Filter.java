@@ -18,7 +18,12 @@ public sealed interface Filter {
      *
      * @param direction of the path, of length 1
      */
-    double transmittance(Quantity quantity, Vec direction);
+    default double transmittance(Quantity quantity, Vec direction) {
+        return transmittance(quantity, direction.x(), direction.y(), direction.z());
+    }
+
+    /** Share that passes, for a direction by its components. */
+    double transmittance(Quantity quantity, double x, double y, double z);
 
     /** Whether the filter says how much of a quantity passes. */
     boolean names(Quantity quantity);
@@ -44,13 +49,14 @@ public sealed interface Filter {
         }
 
         @Override
-        public double transmittance(Quantity quantity, Vec direction) {
-            double w = direction.dot(plane.normal());
-            double u = direction.dot(plane.along()) / w;
-            double v = direction.dot(plane.across()) / w;
+        public double transmittance(Quantity quantity, double x, double y, double z) {
+            Vec normal = plane.normal();
+            Vec along = plane.along();
+            double up = x * normal.x() + y * normal.y() + z * normal.z();
+            double u = (x * along.x() + y * along.y() + z * along.z()) / up;
             double share = wire / pitch;
             double oneSet = 1 - share * Math.sqrt(1 + u * u);
-            double otherSet = 1 - share * Math.sqrt(1 + v * v);
+            double otherSet = 1 - share * Math.sqrt(Math.max(1, 1 / (up * up) - u * u));
             double layer = oneSet > 0 && otherSet > 0 ? oneSet * otherSet : 0;
             return layers == 1 ? layer : Math.pow(layer, layers);
         }
@@ -79,7 +85,7 @@ public sealed interface Filter {
         }
 
         @Override
-        public double transmittance(Quantity quantity, Vec direction) {
+        public double transmittance(Quantity quantity, double x, double y, double z) {
             return Math.pow(transmittances.getOrDefault(quantity, 0.0), layers);
         }
 
@@ -113,8 +119,9 @@ public sealed interface Filter {
         }
 
         @Override
-        public double transmittance(Quantity quantity, Vec direction) {
-            double outside = Math.min(1, Math.abs(direction.dot(plane.normal())));
+        public double transmittance(Quantity quantity, double x, double y, double z) {
+            Vec normal = plane.normal();
+            double outside = Math.min(1, Math.abs(x * normal.x() + y * normal.y() + z * normal.z()));
             double sine = Math.sqrt(1 - outside * outside) / index;
             double inside = Math.sqrt(1 - sine * sine);
             double absorbed = Math.exp(-absorptionPerMetre.getOrDefault(quantity, 0.0) * thickness / inside);

@@ -3,138 +3,128 @@ package dapple.light.field;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * The plane that has most light at a place. Where all sources lie within a right angle of one another it faces the sum of
- * all light. Elsewhere some light may lie behind the best plane: then it is looked for from the sum, from every lamp and
- * from every pair of lamps, each time turning towards the light in front until that changes no more, first on a few
- * beams, then on the light itself.
+ * The plane that has most light at a place. Where the light comes from near enough to one direction it faces the sum D of
+ * all light: see {@link #isNarrow}. Elsewhere some light may lie behind the best plane: then it is looked for from the
+ * sum, from the lamps and from pairs of them, each time turning towards the light in front until that changes no more,
+ * first on a few beams, then on the light itself.
  */
 final class Brightest {
+    /** Starts are tried from no more than so many of the strongest lamps, and from pairs of so many. */
+    private static final int MOST_SINGLE = 24;
+
+    private static final int MOST_PAIRED = 8;
     private static final int MOST_TURNS = 12;
     private static final double STILL = 1e-9;
+    private static final double COS_45 = Math.sqrt(0.5);
 
-    private final Field field;
-    private final List<Vec> corners = new ArrayList<>();
-    private final List<Vec> beams = new ArrayList<>();
-    private final List<Vec> starts = new ArrayList<>();
-    private final Tally tally = new Tally();
+    private final List<LampLight> lamps;
+    private final double accuracy;
+    private final Beams beams = new Beams();
 
-    Brightest(Field field) {
-        this.field = field;
+    Brightest(List<LampLight> lamps, double accuracy) {
+        this.lamps = lamps;
+        this.accuracy = accuracy;
     }
 
-    /** The direction to face for a quantity; up where there is no light at all. */
-    Vec facing(Vec place, Quantity quantity) {
-        Vec sum = light(place, quantity, View.VECTOR);
-        if (isWithinARightAngle(place, quantity)) {
-            return directionOr(sum, Vec.UP);
+    /**
+     * A direction to face.
+     *
+     * @param isWhole whether no part of any lamp lies behind that plane
+     */
+    record Best(Vec facing, boolean isWhole) {}
+
+    /** The direction to face for a quantity, once all lamps have been looked at as vectors; up where there is no light. */
+    Best facing(Vec place, Quantity quantity) {
+        LampLight.Sum found = new LampLight.Sum();
+        lamps.forEach(lamp -> lamp.addVector(quantity, found));
+        Tally sum = found.light;
+        Vec all = new Vec(sum.x, sum.y, sum.z);
+        if (!(sum.round > 0)) {
+            return new Best(Vec.UP, true);
         }
-        gather(place, quantity);
-        return refine(place, quantity, best());
+        Vec facing = directionOr(all, Vec.UP);
+        double least = leastCosine(place, quantity, facing);
+        if (isNarrow(least, all.length(), sum.round)) {
+            return new Best(facing, true);
+        }
+        Vec best = best(place, quantity);
+        if (least > 0 && !(best.length() > beams.sum(0).length() * (1 + STILL))) {
+            return new Best(facing, true);
+        }
+        return new Best(refine(place, quantity, directionOr(best, facing)), false);
     }
 
-    private Vec light(Vec place, Quantity quantity, View view) {
-        double x = 0;
-        double y = 0;
-        double z = 0;
-        for (int index = 0; index < field.lamps().size(); index++) {
-            LampField lamp = field.lamps().get(index);
-            double scale = lamp.scales().getOrDefault(quantity, 0.0);
-            if (scale > 0) {
-                tally.clear();
-                field.unit(index)
-                        .light(
-                                place,
-                                lamp.channel(quantity),
-                                view,
-                                field.scene().accuracy(),
-                                tally);
-                x += scale * tally.x;
-                y += scale * tally.y;
-                z += scale * tally.z;
-            }
-        }
-        return new Vec(x, y, z);
-    }
-
-    /** Every pair of corners of the lamps' hulls seen at a right angle or less: then so is every pair of elements. */
-    private boolean isWithinARightAngle(Vec place, Quantity quantity) {
-        corners.clear();
-        for (int index = 0; index < field.lamps().size(); index++) {
-            if (field.lamps().get(index).scales().getOrDefault(quantity, 0.0) > 0) {
-                field.unit(index).hull().forEach(corner -> corners.add(corner.minus(place)));
-            }
-        }
-        for (int one = 1; one < corners.size(); one++) {
-            for (int other = 0; other < one; other++) {
-                if (corners.get(one).dot(corners.get(other)) < 0) {
-                    return false;
+    /** The cosine of the largest angle between a direction and any corner of a lamp's hull. */
+    private double leastCosine(Vec place, Quantity quantity, Vec facing) {
+        double least = 1;
+        for (LampLight lamp : lamps) {
+            if (lamp.lights(quantity)) {
+                List<Vec> corners = lamp.hull().corners();
+                for (int corner = 0; corner < corners.size(); corner++) {
+                    Vec way = corners.get(corner).minus(place);
+                    least = Math.min(least, way.dot(facing) / way.length());
                 }
             }
         }
-        return true;
+        return least;
     }
 
-    private void gather(Vec place, Quantity quantity) {
-        beams.clear();
-        starts.clear();
-        Vec all = new Vec(0, 0, 0);
-        List<Vec> sums = new ArrayList<>();
-        for (int index = 0; index < field.lamps().size(); index++) {
-            LampField lamp = field.lamps().get(index);
-            double scale = lamp.scales().getOrDefault(quantity, 0.0);
-            int before = beams.size();
-            if (scale > 0) {
-                field.unit(index).beams(place, lamp.channel(quantity), scale, beams);
-            }
-            Vec sum = new Vec(0, 0, 0);
-            for (Vec beam : beams.subList(before, beams.size())) {
-                sum = sum.plus(beam);
-            }
-            sums.add(sum);
-            all = all.plus(sum);
+    /**
+     * Whether no plane has more than the one that faces the sum D. Let all light lie within α of it. A plane turned by
+     * less than 90° − α has all light in front and so D · m, which is less. One turned by γ has at most
+     * D cos γ + ½ sin γ √(S² − D²), S the scalar irradiance, for what lies to one side balances what lies to the other;
+     * from 90° − α on that is less than D where √(S² − D²) / D is at most 2 tan(45° − α/2). Up to 45° each part of the
+     * light has all the rest in front of it, so that none is ever better left behind.
+     */
+    private static boolean isNarrow(double cosine, double vector, double scalar) {
+        if (cosine >= COS_45) {
+            return true;
         }
-        starts.clear();
-        starts.add(all);
-        for (int one = 0; one < sums.size(); one++) {
-            starts.add(sums.get(one));
-            for (int other = 0; other < one; other++) {
-                starts.add(sums.get(one).plus(sums.get(other)));
-            }
-        }
+        double spread = Math.sqrt(Math.max(0, scalar * scalar - vector * vector));
+        double sine = Math.sqrt(Math.max(0, 1 - cosine * cosine));
+        return cosine > 0 && spread * cosine <= 2 * (1 - sine) * vector;
     }
 
-    private Vec best() {
-        Vec best = Vec.UP;
-        double most = -1;
-        for (Vec start : starts) {
-            Vec facing = directionOr(start, Vec.UP);
-            for (int turn = 0; turn < MOST_TURNS; turn++) {
-                Vec front = front(facing);
-                Vec next = directionOr(front, facing);
-                if (front.dot(facing) > most) {
-                    most = front.dot(facing);
-                    best = facing;
-                }
-                if (next.minus(facing).length() < STILL) {
-                    break;
-                }
-                facing = next;
+    /** The largest sum of beams in front of a plane that is found from the starts. */
+    private Vec best(Vec place, Quantity quantity) {
+        Vec best = new Vec(0, 0, 0);
+        for (Vec start : starts(place, quantity)) {
+            Vec climbed = beams.climb(start);
+            if (climbed.length() > best.length()) {
+                best = climbed;
             }
         }
         return best;
     }
 
-    private Vec front(Vec facing) {
-        Vec front = new Vec(0, 0, 0);
-        for (Vec beam : beams) {
-            if (beam.dot(facing) > 0) {
-                front = front.plus(beam);
+    private List<Vec> starts(Vec place, Quantity quantity) {
+        beams.clear();
+        List<Vec> single = new ArrayList<>();
+        for (LampLight lamp : lamps) {
+            int before = beams.count();
+            if (lamp.lights(quantity)) {
+                lamp.beams(place, quantity, beams);
+            }
+            if (beams.count() > before) {
+                single.add(beams.sum(before));
             }
         }
-        return front;
+        if (single.size() > MOST_PAIRED) {
+            single.sort(Comparator.comparingDouble(Vec::length).reversed());
+        }
+        List<Vec> starts = new ArrayList<>();
+        starts.add(beams.sum(0));
+        for (int one = 0; one < Math.min(single.size(), MOST_SINGLE); one++) {
+            starts.add(single.get(one));
+            for (int other = 0; other < Math.min(one, MOST_PAIRED); other++) {
+                starts.add(single.get(one).plus(single.get(other)));
+            }
+        }
+        return starts;
     }
 
     /** Turns towards what is really in front, as long as that gains anything. */
@@ -142,9 +132,9 @@ final class Brightest {
         Vec facing = rough;
         double gained = -1;
         for (int turn = 0; turn < MOST_TURNS; turn++) {
-            Vec front = light(place, quantity, View.facing(facing));
+            Vec front = front(place, quantity, facing);
             double now = front.dot(facing);
-            if (!(now > gained * (1 + field.scene().accuracy() / 10))) {
+            if (!(now > gained * (1 + accuracy / 10))) {
                 break;
             }
             gained = now;
@@ -155,6 +145,18 @@ final class Brightest {
             facing = next;
         }
         return facing;
+    }
+
+    private Vec front(Vec place, Quantity quantity, Vec facing) {
+        LampLight.Sum sum = new LampLight.Sum();
+        View view = View.facing(facing);
+        for (LampLight lamp : lamps) {
+            if (lamp.lights(quantity)) {
+                lamp.look(quantity, place, view, accuracy);
+                lamp.add(quantity, sum);
+            }
+        }
+        return new Vec(sum.light.x, sum.light.y, sum.light.z);
     }
 
     private static Vec directionOr(Vec way, Vec otherwise) {

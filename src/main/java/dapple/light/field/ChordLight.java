@@ -1,59 +1,68 @@
 package dapple.light.field;
 
-import dapple.light.field.Quadrature.Allowed;
+import dapple.light.field.Quadrature.Goal;
 import dapple.light.geometry.Shadow;
 import dapple.light.geometry.Vec;
 import dapple.light.source.Beam;
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The light of one straight chord of a source at one place. With the foot of the perpendicular at distance h, and φ the
- * angle from it along the chord, a chord whose light is c·(P − R)/r⁴ per length gives
- * D = c/(2h²) · [e_r (φ + sin φ cos φ) + e_x sin² φ] and scalar c/h² · sin φ, between its ends: exact, for every thin
- * tube and for every straight chord of a Lambertian surface [simons2001]. What shadows, screens, and the plane of the
- * receiver leave of it are pieces between exact bounds; through what depends on the angle it is integrated over φ.
+ * The light of one straight chord of a source at one place, a {@link ThinLine}. What shadows, filters, and the plane of
+ * the receiver leave of it are pieces between exact bounds; through what depends on the angle it is integrated over
+ * t = tan(φ/2), in which sine and cosine are rational.
  */
 final class ChordLight {
-    private static final int MOST_CUTS = 64;
-    private static final double NO_DISTANCE = 1e-12;
+    /** Nearer to its line than this a chord has no light that could be told, m. */
+    static final double NO_DISTANCE = 1e-12;
+
+    /** More than any solid has edges. */
+    private static final int EDGES_A_SOLID = 32;
+
+    private static final int EDGES_A_SCREEN = 8;
 
     private final Quadrature overAngle = new Quadrature();
-    private final double[] cuts = new double[MOST_CUTS];
-    private final double[] hiddenLow = new double[MOST_CUTS];
-    private final double[] hiddenHigh = new double[MOST_CUTS];
-    private final double[] screenLow = new double[MOST_CUTS];
-    private final double[] screenHigh = new double[MOST_CUTS];
-    private final double[] interval = new double[2];
     private final Shadow shadow = new Shadow();
-    private boolean hidesAnything;
-    private final Screen[] active = new Screen[MOST_CUTS];
-    private int activeCount;
-    private int cutCount;
-    private int hiddenCount;
-
+    private final ThinLine piece = new ThinLine();
     private final Paths paths;
+    private final Cuts cuts;
+    private final double[] screenLow;
+    private final double[] screenHigh;
+    private final Part crossed = new Part();
+    private final Screen[] active;
+    private int activeCount;
     private double windowLow;
     private double windowHigh = 1;
     private View view = View.VECTOR;
-    private Vec radial = Vec.UP;
-    private Vec along = Vec.UP;
-    private double distance;
-    private double start;
-    private double length;
+    private boolean cutsSource;
+    private double error;
+    private boolean isTracing;
+    private long pattern;
+
+    private Chord chord = new Chord(Vec.UP, Vec.UP, 1);
+    private Perpendicular axis = new Perpendicular(Vec.UP, Vec.UP, Vec.UP);
     private double coefficient;
-    private @Nullable Beam beam;
-    private Vec aim = Vec.UP;
+    private @Nullable ChordBeam beam;
+    private final Tally ofPiece = new Tally();
 
     ChordLight(Paths paths) {
         this.paths = paths;
+        this.cuts = new Cuts(paths.shades.length, paths.partial.length);
+        this.screenLow = new double[paths.partial.length];
+        this.screenHigh = new double[paths.partial.length];
+        this.active = new Screen[paths.partial.length];
     }
 
-    void look(View newView) {
+    /**
+     * Looks in another view.
+     *
+     * @param isCut whether its plane cuts the source
+     */
+    void look(View newView, boolean isCut) {
         view = newView;
-        hidesAnything = false;
+        cutsSource = isCut;
         windowLow = 0;
         windowHigh = 1;
+        error = 0;
     }
 
     /** Looks at a part of each chord alone, between two shares of it. */
@@ -62,170 +71,133 @@ final class ChordLight {
         windowHigh = high;
     }
 
-    View view() {
-        return view;
+    /** The sum of the errors of the integrals over the angle since the view was set. */
+    double error() {
+        return error;
     }
 
-    /** Whether a solid has hidden any part of a chord since the view was set. */
-    boolean hidesAnything() {
-        return hidesAnything;
-    }
-
-    Vec place() {
-        return paths.place;
+    /**
+     * Which edges bound what is seen of a chord, as a number: between two chords of a source with the same pattern its
+     * light changes smoothly.
+     */
+    long pattern(Emitter.Seen seen, double at) {
+        isTracing = true;
+        pattern = 0;
+        seen.chord(at, this, 1, new Tally());
+        isTracing = false;
+        return pattern;
     }
 
     /** A chord whose light is c·(P − R)/r⁴ per length. */
-    void addDiffuse(Vec middle, Vec axis, double ofLength, double c, double accuracy, Tally into) {
+    void addDiffuse(Chord ofSource, double c, double accuracy, Tally into) {
         beam = null;
-        add(middle, axis, ofLength, c, accuracy, into);
+        add(ofSource, c, accuracy, into);
     }
 
     /** A chord of a face with a beam: c · f(cos θ) · (P − R)/r³ per length. */
-    void addBeam(Emitter.Plate face, double at, double c, Beam ofElements, double accuracy, Tally into) {
+    void addBeam(Chord ofFace, ChordBeam ofElements, double c, double accuracy, Tally into) {
         beam = ofElements;
-        aim = face.aim();
-        add(face.middle(at), face.along(), face.length(at), c, accuracy, into);
+        add(ofFace, c, accuracy, into);
     }
 
     /** A point with a beam: c · f(cos θ)/r². */
     void addPoint(Vec source, Vec towards, Beam ofPoint, double c, Tally into) {
-        Vec way = source.minus(paths.place);
-        double far = way.length();
-        Vec direction = far > 0 ? way.times(1 / far) : way;
-        if (view.isClipped() && !(direction.dot(view.facing()) > 0)) {
+        double x = source.x() - paths.place.x();
+        double y = source.y() - paths.place.y();
+        double z = source.z() - paths.place.z();
+        double square = x * x + y * y + z * z;
+        double near = 1 / Math.sqrt(square);
+        Vec facing = view.facing();
+        if (cutsSource && !(x * facing.x() + y * facing.y() + z * facing.z() > 0)) {
             return;
         }
-        double light = c * ofPoint.towards(-direction.dot(towards)) / (far * far);
-        if (!(light > 0)) {
-            return;
+        double cosine = -(x * towards.x() + y * towards.y() + z * towards.z()) * near;
+        double light = cosine > 0 ? c * ofPoint.towards(cosine) / square : 0;
+        if (light > 0) {
+            light *= paths.ofPoint(source, x * near, y * near, z * near);
+            into.x += light * near * x;
+            into.y += light * near * y;
+            into.z += light * near * z;
+            into.round += light;
         }
-        light *= paths.share(source, direction);
-        hidesAnything |= light == 0;
-        into.x += light * direction.x();
-        into.y += light * direction.y();
-        into.z += light * direction.z();
-        into.round += light;
     }
 
-    private void add(Vec middle, Vec axis, double ofLength, double c, double accuracy, Tally into) {
-        if (!measure(middle, axis, ofLength) || !(c > 0)) {
+    private void add(Chord newChord, double c, double accuracy, Tally into) {
+        chord = newChord;
+        coefficient = c;
+        if (!isTracing || cutsSource) {
+            axis = new Perpendicular(chord.middle(), chord.along(), paths.place);
+        }
+        if (!(isTracing || (axis.distance() > NO_DISTANCE && c > 0))) {
             return;
         }
-        coefficient = c;
+        activeCount = 0;
+        clip();
+        if (cuts.high() > cuts.low()) {
+            pieces(accuracy, into);
+        }
+    }
+
+    /** Begins with what lies in the window and in front of the plane. */
+    private void clip() {
         double low = windowLow;
         double high = windowHigh;
-        if (view.isClipped()) {
-            double atA =
-                    distance * view.facing().dot(radial) + start * view.facing().dot(along);
-            double atB = atA + length * view.facing().dot(along);
-            if (atA <= 0 && atB <= 0) {
-                return;
-            }
-            low = atA < 0 ? Math.max(low, atA / (atA - atB)) : low;
-            high = atB < 0 ? Math.min(high, atA / (atA - atB)) : high;
+        if (cutsSource) {
+            double slope = chord.length() * view.facing().dot(chord.along());
+            double start = axis.distance() * axis.towards(view.facing())
+                    + axis.along() * view.facing().dot(chord.along())
+                    - slope / 2;
+            low = start < 0 ? Math.max(low, slope > 0 ? -start / slope : 1) : low;
+            high = start + slope < 0 ? Math.min(high, slope < 0 ? -start / slope : 0) : high;
         }
-        activeCount = 0;
-        if (paths.solidCount == 0 && paths.screenCount == 0) {
-            piece(low, high, 1, accuracy, into);
-        } else {
-            between(middle, low, high, accuracy, into);
-        }
+        cuts.begin(low, low > windowLow ? 2 : 0, high, high < windowHigh ? 3 : 1);
     }
 
-    private void between(Vec middle, double low, double high, double accuracy, Tally into) {
-        cutCount = 0;
-        hiddenCount = 0;
-        cut(low);
-        cut(high);
-        Vec half = along.times(length / 2);
-        Vec a = middle.minus(half);
-        Vec b = middle.plus(half);
-        hide(a, b);
-        screen(a, b);
-        pieces(low, high, accuracy, into);
-    }
-
-    /** The foot of the perpendicular and its distance; whether there is one. */
-    private boolean measure(Vec middle, Vec axis, double ofLength) {
-        double x = middle.x() - paths.place.x();
-        double y = middle.y() - paths.place.y();
-        double z = middle.z() - paths.place.z();
-        double onAxis = x * axis.x() + y * axis.y() + z * axis.z();
-        x -= onAxis * axis.x();
-        y -= onAxis * axis.y();
-        z -= onAxis * axis.z();
-        distance = Math.sqrt(x * x + y * y + z * z);
-        along = axis;
-        length = ofLength;
-        start = onAxis - ofLength / 2;
-        if (!(distance > NO_DISTANCE)) {
-            return false;
+    private void pieces(double accuracy, Tally into) {
+        if (!paths.isEven()) {
+            cut();
         }
-        radial = new Vec(x / distance, y / distance, z / distance);
-        return true;
-    }
-
-    private void cut(double at) {
-        if (cutCount < MOST_CUTS) {
-            cuts[cutCount++] = at;
-        }
-    }
-
-    private void hide(Vec a, Vec b) {
-        for (int index = 0; index < paths.solidCount; index++) {
-            if (paths.solids[index].shadow(paths.place, a, b, shadow) && hiddenCount < MOST_CUTS) {
-                hiddenLow[hiddenCount] = shadow.low();
-                hiddenHigh[hiddenCount++] = shadow.high();
-                hidesAnything = true;
-                cut(shadow.low());
-                cut(shadow.high());
+        for (int index = 1; index < cuts.count(); index++) {
+            double from = cuts.at(index - 1);
+            double to = cuts.at(index);
+            double middle = (from + to) / 2;
+            if (to > from && !cuts.isHidden(middle)) {
+                if (isTracing) {
+                    pattern = 31 * (31 * pattern + cuts.edge(index - 1)) + cuts.edge(index) + 1;
+                } else {
+                    piece(from, to, crossing(middle), accuracy, into);
+                }
             }
         }
     }
 
-    private void screen(Vec a, Vec b) {
-        for (int index = 0; index < paths.screenCount; index++) {
-            boolean crossed = paths.screens[index].crossing(paths.place, a, b, interval);
-            screenLow[index] = crossed ? interval[0] : 2;
-            screenHigh[index] = crossed ? interval[1] : 2;
-            if (crossed) {
-                cut(interval[0]);
-                cut(interval[1]);
+    private void cut() {
+        Vec a = chord.at(0);
+        Vec b = chord.at(1);
+        for (int index = 0; index < paths.shadeCount; index++) {
+            if (paths.shades[index].shadow(a, b, shadow)) {
+                cuts.hide(shadow, EDGES_A_SOLID * (index + 1));
             }
+        }
+        for (int index = 0; index < paths.partialCount; index++) {
+            boolean any = paths.partial[index].crossing(paths.place, a, b, crossed);
+            screenLow[index] = any ? crossed.low() : 2;
+            screenHigh[index] = any ? crossed.high() : 2;
+            cuts.add(screenLow[index], -EDGES_A_SCREEN * (index + 1) - crossed.lowEdge());
+            cuts.add(screenHigh[index], -EDGES_A_SCREEN * (index + 1) - crossed.highEdge());
         }
     }
 
-    private void pieces(double low, double high, double accuracy, Tally into) {
-        Arrays.sort(cuts, 0, cutCount);
-        for (int index = 1; index < cutCount; index++) {
-            double from = Math.max(low, cuts[index - 1]);
-            double to = Math.min(high, cuts[index]);
-            if (to > from && !isHidden((from + to) / 2)) {
-                piece(from, to, screens((from + to) / 2), accuracy, into);
-            }
-        }
-    }
-
-    private boolean isHidden(double at) {
-        for (int index = 0; index < hiddenCount; index++) {
-            if (at > hiddenLow[index] && at < hiddenHigh[index]) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** The product of the screens that are alike at every angle; the others become active. */
-    private double screens(double at) {
+    /** The product of the partial filters that are alike at every angle; the others become active. */
+    private double crossing(double at) {
         activeCount = 0;
         double share = 1;
-        for (int index = 0; index < paths.screenCount; index++) {
+        for (int index = 0; index < paths.partialCount; index++) {
             if (at > screenLow[index] && at < screenHigh[index]) {
-                if (paths.screens[index].isAlikeAtEveryAngle()) {
-                    share *= paths.screens[index].transmittance(paths.quantity, radial);
+                if (paths.partial[index].isAlikeAtEveryAngle()) {
+                    share *= paths.partial[index].share(paths.quantity);
                 } else {
-                    active[activeCount++] = paths.screens[index];
+                    active[activeCount++] = paths.partial[index];
                 }
             }
         }
@@ -236,58 +208,70 @@ final class ChordLight {
         if (!(share > 0)) {
             return;
         }
-        double low = start + from * length;
-        double high = start + to * length;
-        if (beam == null && activeCount == 0) {
+        double start = axis.along() - chord.length() / 2;
+        double low = start + from * chord.length();
+        double high = start + to * chord.length();
+        boolean isClear = activeCount == 0 && paths.slantedCount == 0;
+        if (isClear && beam == null) {
             closed(low, high, share, into);
-        } else {
-            overAngle.integrate(
-                    (phi, node) -> atAngle(phi, share, node),
-                    Math.atan2(low, distance),
-                    Math.atan2(high, distance),
-                    view,
-                    Rule.SEVEN,
-                    1,
-                    new Allowed(accuracy, 0),
-                    into);
+        } else if (!isClear || !series(low, high, share, accuracy, into)) {
+            Goal goal = Goal.even(view, accuracy);
+            error += overAngle.integrate(
+                    (tangent, node) -> atAngle(tangent, share, node), halfTangent(low), halfTangent(high), goal, into);
         }
+    }
+
+    /** A piece of a face by the powers of its distance; whether it could be done. */
+    private boolean series(double low, double high, double share, double accuracy, Tally into) {
+        if (beam == null || beam.power() == null) {
+            return false;
+        }
+        ofPiece.clear();
+        double ofUnit = beam.power().ofPiece(axis, chord.along(), beam.height(), low, high, accuracy, ofPiece);
+        if (ofUnit < 0) {
+            return false;
+        }
+        into.add(ofPiece, share * coefficient);
+        error += share * coefficient * ofUnit;
+        return true;
+    }
+
+    private double halfTangent(double along) {
+        double distance = axis.distance();
+        return along / (distance + Math.sqrt(distance * distance + along * along));
     }
 
     private void closed(double low, double high, double share, Tally into) {
-        double square = distance * distance;
-        double toLow = 1 / Math.sqrt(square + low * low);
-        double toHigh = 1 / Math.sqrt(square + high * high);
-        double sinLow = low * toLow;
-        double sinHigh = high * toHigh;
-        double angle = Math.atan2(distance * (high - low), square + low * high);
-        double scale = share * coefficient / square;
-        double across = scale / 2 * (angle + distance * (sinHigh * toHigh - sinLow * toLow));
-        double lengthwise = scale / 2 * (sinHigh - sinLow) * (sinHigh + sinLow);
-        into.x += across * radial.x() + lengthwise * along.x();
-        into.y += across * radial.y() + lengthwise * along.y();
-        into.z += across * radial.z() + lengthwise * along.z();
-        into.round += scale * (sinHigh - sinLow);
+        piece.between(axis.distance(), low, high);
+        double scale = share * coefficient / (axis.distance() * axis.distance());
+        into.addChord(axis, scale * piece.across, chord.along(), scale * piece.lengthwise);
+        into.round += scale * piece.round;
     }
 
-    private void atAngle(double phi, double share, Tally into) {
-        double cos = Math.cos(phi);
-        double sin = Math.sin(phi);
-        Vec direction = new Vec(
-                cos * radial.x() + sin * along.x(),
-                cos * radial.y() + sin * along.y(),
-                cos * radial.z() + sin * along.z());
-        double light = share * coefficient;
+    private void atAngle(double tangent, double share, Tally into) {
+        double step = 2 / (1 + tangent * tangent);
+        double cos = step - 1;
+        double sin = step * tangent;
+        Vec along = chord.along();
+        double x = cos * axis.x() + sin * along.x();
+        double y = cos * axis.y() + sin * along.y();
+        double z = cos * axis.z() + sin * along.z();
+        double light = share * coefficient * step / axis.distance();
         if (beam == null) {
-            light *= cos / (distance * distance);
+            light *= cos / axis.distance();
         } else {
-            light *= beam.towards(-direction.dot(aim)) / distance;
+            Vec aim = beam.aim();
+            light *= beam.beam().towards(-(x * aim.x() + y * aim.y() + z * aim.z()));
+        }
+        for (int index = 0; index < paths.slantedCount; index++) {
+            light *= paths.slanted[index].transmittance(paths.quantity, x, y, z);
         }
         for (int index = 0; index < activeCount; index++) {
-            light *= active[index].transmittance(paths.quantity, direction);
+            light *= active[index].transmittance(paths.quantity, x, y, z);
         }
-        into.x += light * direction.x();
-        into.y += light * direction.y();
-        into.z += light * direction.z();
+        into.x += light * x;
+        into.y += light * y;
+        into.z += light * z;
         into.round += light;
     }
 }

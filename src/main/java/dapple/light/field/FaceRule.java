@@ -1,15 +1,22 @@
 package dapple.light.field;
 
+import java.util.List;
+
 /**
- * Cubature on the unit disc: rules of degree 3, 5 and 7 [stroud1971, S2 3-1, 5-1, 7-1]. Weights are shares of the area.
+ * Cubature on the unit disc: the middle, and rules of degree 3, 5 and 7 [stroud1971, S2 3-1, 5-1, 7-1]. Weights are shares of the area.
  */
 final class FaceRule {
+    static final FaceRule ONE = new FaceRule(new double[][] {{0, 0}}, new double[] {1});
+
     static final FaceRule FOUR = new FaceRule(ring(Math.sqrt(0.5), 4, 0), new double[] {0.25, 0.25, 0.25, 0.25});
 
     static final FaceRule SEVEN = new FaceRule(
             withCentre(ring(Math.sqrt(2.0 / 3), 6, 0)), new double[] {0.25, 0.125, 0.125, 0.125, 0.125, 0.125, 0.125});
 
     static final FaceRule TWELVE = new FaceRule(twelvePlaces(), twelveWeights());
+
+    /** All but the first, by their degree. */
+    static final List<FaceRule> RISING = List.of(FOUR, SEVEN, TWELVE);
 
     final double[][] places;
     final double[] weights;

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 
 /**
  * The light of a scene, asked for place by place. Not for two threads at once: each makes its own with
@@ -18,25 +17,30 @@ import java.util.function.Function;
 public final class Field {
     private final Scene scene;
     private final List<LampField> lamps;
-    private final List<UnitField> units;
-    private final Set<Quantity> quantities = EnumSet.noneOf(Quantity.class);
-    private final Brightest brightest = new Brightest(this);
+    private final List<Quantity> quantities;
+    private final List<LampLight> lights;
+    private final Brightest brightest;
+    private final Sums sums;
 
     private Field(Scene scene, List<LampField> lamps) {
         this.scene = scene;
         this.lamps = lamps;
+        Set<Quantity> named = EnumSet.noneOf(Quantity.class);
+        scene.lamps().forEach(lamp -> lamp.outputs().forEach(output -> named.add(output.quantity())));
+        this.quantities = List.copyOf(named);
         List<Screen> screens = scene.filters().stream().map(Screen::new).toList();
-        this.units = lamps.stream()
-                .map(lamp -> new UnitField(lamp.emitter(), scene.solids(), screens))
+        this.lights = lamps.stream()
+                .map(lamp -> new LampLight(lamp, lamp.unit(scene.solids(), screens)))
                 .toList();
-        lamps.forEach(lamp -> quantities.addAll(lamp.scales().keySet()));
+        this.brightest = new Brightest(lights, scene.accuracy());
+        this.sums = new Sums(quantities.size(), lamps.size());
     }
 
     public static Field of(Scene scene) {
         return new Field(
                 scene,
                 scene.lamps().stream()
-                        .map(lamp -> new LampField(lamp, scene.filters()))
+                        .map(lamp -> new LampField(lamp, scene.filters(), scene.solids()))
                         .toList());
     }
 
@@ -48,20 +52,66 @@ public final class Field {
         return scene;
     }
 
+    /** All quantities that any lamp names, in the order of their kind. */
+    public List<Quantity> quantities() {
+        return quantities;
+    }
+
     /** What falls on a receiver. */
     public Light at(Receiver receiver) {
-        Facing facing = receiver.facing();
+        look(receiver.place(), receiver.facing());
+        Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
+        List<Map<Quantity, Double>> byLamp = new ArrayList<>();
+        for (int index = 0; index < lights.size(); index++) {
+            byLamp.add(byQuantity(index));
+        }
+        for (int row = 0; row < quantities.size(); row++) {
+            values.put(quantities.get(row), sums.values[row]);
+        }
+        boolean isRound = receiver.facing() instanceof Facing.AllRound;
+        return new Light(values, byLamp, sums.error, isRound ? Optional.empty() : Optional.of(directions()));
+    }
+
+    /**
+     * What falls on a receiver, for many of them.
+     *
+     * @param amounts receives the amount of each of {@link #quantities()}
+     * @return the estimated largest relative error, as {@link Light#error()}
+     */
+    public double amounts(Vec place, Facing facing, double[] amounts) {
+        look(place, facing);
+        System.arraycopy(sums.values, 0, amounts, 0, quantities.size());
+        return sums.error;
+    }
+
+    private Map<Quantity, Double> byQuantity(int lamp) {
+        Map<Quantity, Double> amounts = new EnumMap<>(Quantity.class);
+        for (int row = 0; row < quantities.size(); row++) {
+            if (lights.get(lamp).names(quantities.get(row))) {
+                amounts.put(quantities.get(row), sums.byLamp[lamp][row]);
+            }
+        }
+        return amounts;
+    }
+
+    private Map<Quantity, Vec> directions() {
+        Map<Quantity, Vec> directions = new EnumMap<>(Quantity.class);
+        for (int row = 0; row < quantities.size(); row++) {
+            directions.put(quantities.get(row), sums.directions[row]);
+        }
+        return directions;
+    }
+
+    private void look(Vec place, Facing facing) {
         if (facing instanceof Facing.AllRound) {
-            return sum(receiver.place(), quantity -> View.ROUND, Optional.empty());
+            lookAs(View.ROUND, place);
+        } else if (facing instanceof Facing.Direction direction) {
+            lookAs(View.facing(direction.normal()), place);
+        } else if (facing instanceof Facing.TowardsLamp towards) {
+            lookAs(View.facing(lamp(towards.id()).minus(place).unit()), place);
+        } else {
+            lookBrightest(place);
         }
-        if (facing instanceof Facing.Direction direction) {
-            return facing(receiver.place(), direction.normal());
-        }
-        if (facing instanceof Facing.TowardsLamp towards) {
-            return facing(
-                    receiver.place(), lamp(towards.id()).minus(receiver.place()).unit());
-        }
-        return brightest(receiver.place());
     }
 
     private Vec lamp(String id) {
@@ -72,77 +122,76 @@ public final class Field {
                 .centre();
     }
 
-    private Light facing(Vec place, Vec normal) {
-        return sum(place, quantity -> View.facing(normal), Optional.of(all(normal)));
-    }
-
-    private Light brightest(Vec place) {
-        Map<Quantity, Vec> directions = new EnumMap<>(Quantity.class);
-        for (Quantity quantity : quantities) {
-            directions.put(quantity, brightest.facing(place, quantity));
+    private void lookAs(View view, Vec place) {
+        sums.begin();
+        for (int index = 0; index < lights.size(); index++) {
+            lights.get(index).look(place, view, scene.accuracy());
         }
-        return sum(place, quantity -> View.facing(direction(directions, quantity)), Optional.of(directions));
-    }
-
-    private static Vec direction(Map<Quantity, Vec> directions, Quantity quantity) {
-        return directions.getOrDefault(quantity, Vec.UP);
-    }
-
-    List<LampField> lamps() {
-        return lamps;
-    }
-
-    UnitField unit(int lamp) {
-        return units.get(lamp);
-    }
-
-    private Light sum(Vec place, Function<Quantity, View> views, Optional<Map<Quantity, Vec>> facing) {
-        Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
-        List<Map<Quantity, Double>> byLamp = new ArrayList<>();
-        lamps.forEach(lamp -> byLamp.add(new EnumMap<>(Quantity.class)));
-        double error = 0;
-        for (Quantity quantity : quantities) {
-            Answer answer = answer(place, quantity, views.apply(quantity), byLamp);
-            values.put(quantity, answer.value);
-            error = Math.max(error, answer.relativeError());
+        for (int row = 0; row < quantities.size(); row++) {
+            sum(row, view, false);
         }
-        return new Light(values, byLamp, error, facing);
     }
 
-    /** The same direction for every quantity. */
-    private Map<Quantity, Vec> all(Vec direction) {
-        Map<Quantity, Vec> directions = new EnumMap<>(Quantity.class);
-        quantities.forEach(quantity -> directions.put(quantity, direction));
-        return directions;
+    /** The plane that has most of each quantity; if all lamps lie in front of it, their vectors tell what it has. */
+    private void lookBrightest(Vec place) {
+        sums.begin();
+        lights.forEach(lamp -> lamp.lookAsVectors(place, scene.accuracy()));
+        for (int row = 0; row < quantities.size(); row++) {
+            Quantity quantity = quantities.get(row);
+            Brightest.Best best = brightest.facing(place, quantity);
+            View view = View.facing(best.facing());
+            if (!best.isWhole()) {
+                lights.stream()
+                        .filter(lamp -> lamp.names(quantity))
+                        .forEach(lamp -> lamp.look(quantity, place, view, scene.accuracy()));
+            }
+            sum(row, view, best.isWhole());
+        }
     }
 
-    private Answer answer(Vec place, Quantity quantity, View view, List<Map<Quantity, Double>> byLamp) {
-        Answer answer = new Answer();
-        Tally tally = new Tally();
-        for (int index = 0; index < lamps.size(); index++) {
-            LampField lamp = lamps.get(index);
-            Double scale = lamp.scales().get(quantity);
-            if (scale != null) {
-                tally.clear();
-                double error = units.get(index).light(place, lamp.channel(quantity), view, scene.accuracy(), tally);
-                double value = scale * view.figure(tally);
-                byLamp.get(index).put(quantity, value);
-                answer.value += value;
-                answer.error += scale * error;
-                answer.floor += scale * units.get(index).floor();
+    /** Sums what the lamps show of a quantity. */
+    private void sum(int row, View view, boolean ofVectors) {
+        Quantity quantity = quantities.get(row);
+        LampLight.Sum sum = new LampLight.Sum();
+        double value = 0;
+        for (int index = 0; index < lights.size(); index++) {
+            LampLight lamp = lights.get(index);
+            if (lamp.names(quantity)) {
+                double amount = lamp.amount(quantity, view, ofVectors);
+                sums.byLamp[index][row] = amount;
+                value += amount;
+                if (ofVectors) {
+                    lamp.addVector(quantity, sum);
+                } else {
+                    lamp.add(quantity, sum);
+                }
             }
         }
-        return answer;
+        sums.put(row, value, view.facing(), sum);
     }
 
-    /** One quantity's sum under way. */
-    private static final class Answer {
-        private double value;
+    /** The sums of the last place. */
+    private static final class Sums {
+        private final double[] values;
+        private final double[][] byLamp;
+        private final Vec[] directions;
         private double error;
-        private double floor;
 
-        double relativeError() {
-            return error == 0 ? 0 : error / Math.max(Math.max(value, floor), Double.MIN_NORMAL);
+        Sums(int quantities, int lamps) {
+            values = new double[quantities];
+            byLamp = new double[lamps][quantities];
+            directions = new Vec[quantities];
+        }
+
+        void begin() {
+            error = 0;
+        }
+
+        void put(int row, double value, Vec direction, LampLight.Sum sum) {
+            values[row] = value;
+            directions[row] = direction;
+            double measure = Math.max(Math.max(value, sum.floor), Double.MIN_NORMAL);
+            error = Math.max(error, sum.error == 0 ? 0 : sum.error / measure);
         }
     }
 }

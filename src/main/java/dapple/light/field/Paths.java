@@ -1,103 +1,145 @@
 package dapple.light.field;
 
-import dapple.light.geometry.Bounds;
+import dapple.light.geometry.Hull;
+import dapple.light.geometry.Shade;
+import dapple.light.geometry.ShadowBounds;
 import dapple.light.geometry.Solid;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
 import java.util.List;
 
-/** What stands between one place and one lamp, for one quantity: the solids and screens that can matter there. */
+/**
+ * What stands between one lamp and one place after the other, for one quantity: the solids that can matter there, and the
+ * filters, sorted by whether all paths cross them or some, and whether all paths lose alike.
+ */
 final class Paths {
-    private final Solid[] allSolids;
+    private final Hull hull;
+    private final List<ShadowBounds> bounds;
+    private final Shade[] allShades;
+    private final double[] thicknesses;
     private final Screen[] allScreens;
-    final Solid[] solids;
-    final Screen[] screens;
-    int solidCount;
-    private boolean dark;
-    int screenCount;
-    Quantity quantity = Quantity.UV_INDEX;
-    Vec place = Vec.UP;
+    final Shade[] shades;
+    int shadeCount;
 
-    Paths(List<Solid> solids, List<Screen> screens) {
-        this.allSolids = solids.toArray(new Solid[0]);
+    /** Filters that all paths cross and that pass less at a slant. */
+    final Screen[] slanted;
+
+    int slantedCount;
+
+    /** Filters that some paths cross. */
+    final Screen[] partial;
+
+    int partialCount;
+
+    /** What the filters pass that all paths cross alike. */
+    double share;
+
+    Vec place = Vec.UP;
+    Quantity quantity = Quantity.UV_INDEX;
+    private boolean dark;
+    private double thinnest;
+
+    /**
+     * Paths to a lamp.
+     *
+     * @param bounds of what each solid may hide of the lamp, in the order of the solids
+     */
+    Paths(Hull hull, List<Solid> solids, List<ShadowBounds> bounds, List<Screen> screens) {
+        this.hull = hull;
+        this.bounds = bounds;
+        this.allShades = solids.stream().map(Solid::shade).toArray(Shade[]::new);
+        this.thicknesses =
+                solids.stream().mapToDouble(solid -> solid.hull().thickness()).toArray();
         this.allScreens = screens.toArray(new Screen[0]);
-        this.solids = new Solid[allSolids.length];
-        this.screens = new Screen[allScreens.length];
+        this.shades = new Shade[allShades.length];
+        this.slanted = new Screen[allScreens.length];
+        this.partial = new Screen[allScreens.length];
     }
 
-    /** Chooses what can matter between a place and a lamp within a hull. */
-    void choose(Vec from, Bounds lamp, List<Vec> hull, Quantity asked) {
+    /** Chooses what can matter at a place. */
+    void choose(Vec from, Quantity asked) {
         place = from;
         quantity = asked;
+        chooseShades();
+        chooseScreens();
+    }
+
+    private void chooseShades() {
         dark = false;
-        solidCount = 0;
-        for (Solid solid : allSolids) {
-            if (solid.bounds().meetsHullOf(lamp, from) && solid.canShade(from, hull)) {
-                solids[solidCount++] = solid;
-                dark = dark || hidesAll(solid, hull);
-            }
-        }
-        screenCount = allScreens.length;
-        System.arraycopy(allScreens, 0, screens, 0, screenCount);
-    }
-
-    /** What a convex solid hides is convex: it hides all that lies between corners that it hides. */
-    private boolean hidesAll(Solid solid, List<Vec> hull) {
-        for (int index = 0; index < hull.size(); index++) {
-            if (!solid.blocks(place, hull.get(index))) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Whether one solid hides the whole lamp. */
-    boolean isDark() {
-        return dark;
-    }
-
-    /** Whether each screen is crossed by the paths to all corners or to none. */
-    boolean isEven(List<Vec> hull) {
-        for (int index = 0; index < screenCount; index++) {
-            boolean first = screens[index].isCrossed(place, hull.get(0));
-            if (!first && screens[index].isLimited()) {
-                return false;
-            }
-            for (int corner = 1; corner < hull.size(); corner++) {
-                if (screens[index].isCrossed(place, hull.get(corner)) != first) {
-                    return false;
+        shadeCount = 0;
+        thinnest = Double.POSITIVE_INFINITY;
+        for (int index = 0; index < allShades.length; index++) {
+            if (bounds.get(index).mayHide(place)) {
+                Shade shade = allShades[index];
+                shade.lookFrom(place);
+                if (!shade.sparesAll(hull)) {
+                    dark = dark || shade.hidesAll(hull);
+                    shades[shadeCount++] = shade;
+                    thinnest = Math.min(thinnest, thicknesses[index]);
                 }
             }
         }
-        return true;
     }
 
-    /** Nothing between: for a lamp alone, and for the value that a shaded one is measured by. */
-    void clear(Vec from, Quantity asked) {
-        place = from;
-        quantity = asked;
-        dark = false;
-        solidCount = 0;
-        screenCount = 0;
+    private void chooseScreens() {
+        share = 1;
+        slantedCount = 0;
+        partialCount = 0;
+        for (Screen screen : allScreens) {
+            Screen.Crossing crossing = screen.crossing(place, hull);
+            if (crossing == Screen.Crossing.SOME) {
+                partial[partialCount++] = screen;
+            } else if (crossing == Screen.Crossing.ALL) {
+                if (screen.isAlikeAtEveryAngle()) {
+                    share *= screen.share(quantity);
+                } else {
+                    slanted[slantedCount++] = screen;
+                }
+            }
+        }
+    }
+
+    /** Whether one solid hides the whole lamp, or a filter passes nothing. */
+    boolean isDark() {
+        return dark || !(share > 0);
+    }
+
+    /** The least thickness of the solids that can matter, m; infinite without any. */
+    double thinnest() {
+        return thinnest;
     }
 
     boolean isShaded() {
-        return solidCount > 0;
+        return shadeCount > 0;
     }
 
-    /** Share of the light of one point that arrives. */
-    double share(Vec source, Vec direction) {
-        for (int index = 0; index < solidCount; index++) {
-            if (solids[index].blocks(place, source)) {
+    /** Whether every path loses alike, but for the angle. */
+    boolean isEven() {
+        return shadeCount == 0 && partialCount == 0;
+    }
+
+    /** Forgets the solids, to learn what would arrive without them. */
+    void clearSolids() {
+        shadeCount = 0;
+        dark = false;
+    }
+
+    /** Share of the light of one point that arrives, but for the filters that all paths lose alike in. */
+    double ofPoint(Vec source, double x, double y, double z) {
+        for (int index = 0; index < shadeCount; index++) {
+            if (shades[index].hides(source)) {
                 return 0;
             }
         }
-        double share = 1;
-        for (int index = 0; index < screenCount; index++) {
-            if (screens[index].isCrossed(place, source)) {
-                share *= screens[index].transmittance(quantity, direction);
+        double passed = 1;
+        for (int index = 0; index < slantedCount; index++) {
+            passed *= slanted[index].transmittance(quantity, x, y, z);
+        }
+        for (int index = 0; index < partialCount; index++) {
+            if (partial[index].isCrossed(place, source)) {
+                passed *= partial[index].transmittance(quantity, x, y, z);
             }
         }
-        return share;
+        return passed;
     }
 }

@@ -1,67 +1,102 @@
 package dapple.light.field;
 
 /**
- * Adaptive integration over an interval: nested Gauss–Kronrod rules, the worst piece halved until the sum of the
- * pieces' estimates is within what is allowed. The estimate of a piece is that of QUADPACK [quadpack]:
- * r · min(1, (200 · |K − G| / r)^1.5), r the spread of the integrand, never less than rounding.
+ * Adaptive integration over an interval. A piece is looked at by the nested rules of 3, 7 and 15 nodes until two
+ * of them agree [patterson1968]; where they do not agree, the worst piece is halved until the sum of the pieces'
+ * estimates is within what is allowed. The estimate of a piece is how far its last two rules differ, or less, by as much
+ * as they agree better than the two before.
  */
 final class Quadrature {
     private static final int MOST_PIECES = 400;
+
+    /** Rounding that no rule goes below, as a share of the value. */
     private static final double ROUNDING = 1e-14;
 
-    private final Tally node = new Tally();
-    private final Tally inner = new Tally();
+    /** A piece is looked at until its own estimate is this share of what is allowed for all. */
+    private static final double OF_ALLOWED = 0.5;
+
+    /** An integrand whose rules agree no better than this is halved rather than looked at more closely. */
+    private static final double ROUGH = 0.3;
+
+    /** How far the next improvement may fall short of the last. */
+    private static final double CAUTION = 10;
+
+    private final Tally[] nodes = new Tally[Rule.MOST];
+    private final double[] weights = new double[Rule.MOST];
+    private final Tally rule = new Tally();
+    private final Tally lastRule = new Tally();
     private final Tally whole = new Tally();
     private final Tally[] sums = new Tally[MOST_PIECES];
     private final double[] lows = new double[MOST_PIECES];
     private final double[] highs = new double[MOST_PIECES];
     private final double[] errors = new double[MOST_PIECES];
 
+    Quadrature() {
+        for (int index = 0; index < nodes.length; index++) {
+            nodes[index] = new Tally();
+        }
+    }
+
+    /**
+     * What is asked of an integral.
+     *
+     * @param share of the larger of the value and the floor that the error may be
+     * @param weight that the integrand has beside what its slices give
+     */
+    record Goal(View view, double share, double floor, Slices.Weight weight) {
+        private static final Slices.Weight EVEN = new Slices.Weight() {};
+
+        static Goal even(View view, double share) {
+            return new Goal(view, share, 0, EVEN);
+        }
+
+        double allowed(double value) {
+            return share * Math.max(value, floor);
+        }
+    }
+
     /**
      * Integrates and adds the result to a sum.
      *
-     * @param start the rule that is tried first
-     * @param leastPieces how many pieces are looked at before an estimate is believed, 1 or 2 for instance
-     * @param allowed the largest error of the view's figure that is accepted
-     * @return the estimated error
+     * @return the estimated error of the view's figure
      */
-    double integrate(
-            Slices slices,
-            double low,
-            double high,
-            View view,
-            Rule start,
-            int leastPieces,
-            Allowed allowed,
-            Tally result) {
-        int pieces = leastPieces;
-        double error = lookAtAll(slices, low, high, view, start, pieces);
-        if (start != Rule.FIFTEEN && error > allowed.error(total(view, pieces))) {
-            error = lookAtAll(slices, low, high, view, Rule.FIFTEEN, pieces);
+    double integrate(Slices slices, double low, double high, Goal goal, Tally result) {
+        whole.clear();
+        look(slices, 0, low, high, goal);
+        return refine(slices, 1, goal, result);
+    }
+
+    /** The same over a range with breaks, between which the integrand is smooth. */
+    double integrate(Slices slices, Breaks breaks, Goal goal, Tally result) {
+        whole.clear();
+        int pieces = Math.min(breaks.pieces(), MOST_PIECES);
+        for (int piece = 0; piece < pieces; piece++) {
+            double high = piece + 1 < pieces ? breaks.at(piece + 1) : breaks.at(breaks.pieces());
+            look(slices, piece, breaks.at(piece), high, goal);
+            whole.add(sums[piece], 1);
         }
-        while (error > allowed.error(total(view, pieces)) && pieces < MOST_PIECES) {
+        return refine(slices, pieces, goal, result);
+    }
+
+    private double refine(Slices slices, int started, Goal goal, Tally result) {
+        int pieces = started;
+        double error = sum(pieces);
+        while (error > goal.allowed(total(goal.view(), pieces)) && pieces < MOST_PIECES) {
             int worst = worst(pieces);
             double middle = (lows[worst] + highs[worst]) / 2;
             double end = highs[worst];
             if (!(middle > lows[worst] && middle < end)) {
                 break;
             }
-            error -= errors[worst];
-            error += look(slices, worst, lows[worst], middle, view, Rule.FIFTEEN);
-            error += look(slices, pieces, middle, end, view, Rule.FIFTEEN);
+            whole.add(sums[worst], -1);
+            look(slices, worst, lows[worst], middle, goal);
+            whole.add(sums[worst], 1);
+            look(slices, pieces, middle, end, goal);
             pieces++;
+            error = sum(pieces);
         }
         for (int piece = 0; piece < pieces; piece++) {
             result.add(sums[piece], 1);
-        }
-        return Math.max(error, 0);
-    }
-
-    private double lookAtAll(Slices slices, double low, double high, View view, Rule rule, int pieces) {
-        double width = (high - low) / pieces;
-        double error = 0;
-        for (int piece = 0; piece < pieces; piece++) {
-            error += look(slices, piece, low + piece * width, low + (piece + 1) * width, view, rule);
         }
         return error;
     }
@@ -74,6 +109,14 @@ final class Quadrature {
         return Math.abs(view.figure(whole));
     }
 
+    private double sum(int pieces) {
+        double sum = 0;
+        for (int piece = 0; piece < pieces; piece++) {
+            sum += errors[piece];
+        }
+        return sum;
+    }
+
     private int worst(int pieces) {
         int worst = 0;
         for (int piece = 1; piece < pieces; piece++) {
@@ -84,42 +127,53 @@ final class Quadrature {
         return worst;
     }
 
-    private double look(Slices slices, int piece, double low, double high, View view, Rule rule) {
-        lows[piece] = low;
-        highs[piece] = high;
+    /** Looks at one piece, the rest being known as the whole. */
+    private void look(Slices slices, int piece, double low, double high, Goal goal) {
+        View view = goal.view();
+        double total = goal.weight().weight(low, high);
+        evaluate(slices, goal, low, high, 0, Rule.THREE.count());
+        lastRule.clear();
+        lastRule.add(nodes[0], total);
+        Rule.THREE.sum(nodes, weights, total, rule);
+        double difference = view.difference(rule, lastRule);
+        double error = difference;
+        for (Rule next = Rule.SEVEN; error > OF_ALLOWED * goal.allowed(withRest(view)); next = Rule.FIFTEEN) {
+            lastRule.set(rule);
+            evaluate(slices, goal, low, high, next.inner(), next.count());
+            next.sum(nodes, weights, total, rule);
+            double nextDifference = view.difference(rule, lastRule);
+            double gain = difference > 0 ? nextDifference / difference : 0;
+            error = nextDifference * Math.min(1, CAUTION * gain);
+            difference = nextDifference;
+            if (next == Rule.FIFTEEN || gain > ROUGH) {
+                break;
+            }
+        }
+        keep(piece, low, high, Math.max(error, ROUNDING * Math.abs(view.figure(rule))));
+    }
+
+    private double withRest(View view) {
+        return Math.abs(view.figure(whole) + view.figure(rule));
+    }
+
+    private void keep(int piece, double low, double high, double error) {
         if (sums[piece] == null) {
             sums[piece] = new Tally();
         }
-        Tally sum = sums[piece];
-        sum.clear();
-        inner.clear();
-        double middle = (low + high) / 2;
-        double half = (high - low) / 2;
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (int index = 0; index < rule.nodes.length; index++) {
-            for (int side = index == 0 ? 1 : -1; side <= 1; side += 2) {
-                node.clear();
-                slices.light(middle + side * half * rule.nodes[index], node);
-                sum.add(node, half * rule.weights[index]);
-                if (rule.inner[index] != 0) {
-                    inner.add(node, half * rule.inner[index]);
-                }
-                double figure = view.figure(node);
-                least = Math.min(least, figure);
-                most = Math.max(most, figure);
-            }
-        }
-        double spread = Math.max((most - least) * half, ROUNDING * Math.abs(view.figure(sum)));
-        errors[piece] =
-                spread == 0 ? 0 : spread * Math.min(1, Math.pow(200 * view.difference(sum, inner) / spread, 1.5));
-        return errors[piece];
+        sums[piece].set(rule);
+        lows[piece] = low;
+        highs[piece] = high;
+        errors[piece] = error;
     }
 
-    /** The largest error that is accepted: a share of the larger of the value and a floor. */
-    record Allowed(double share, double floor) {
-        double error(double value) {
-            return share * Math.max(value, floor);
+    private void evaluate(Slices slices, Goal goal, double low, double high, int from, int to) {
+        double middle = (low + high) / 2;
+        double half = (high - low) / 2;
+        for (int index = from; index < to; index++) {
+            nodes[index].clear();
+            double at = middle + half * Rule.node(index);
+            weights[index] = goal.weight().weight(at);
+            slices.light(at, nodes[index]);
         }
     }
 }

@@ -1,39 +1,73 @@
 package dapple.light.field;
 
-/**
- * A Gauss rule inside its Kronrod extension on [−1, 1]: nodes from 0 outwards, weights of the extension, and weights of
- * the Gauss rule, 0 where it has no node [quadpack; patterson1968].
- */
+/** Nested rules on [−1, 1]: each has the nodes of the one before it and as many and one again [patterson1968]. */
 final class Rule {
-    static final Rule SEVEN = new Rule(
-            new double[] {0, 0.43424374934680254, 0.7745966692414834, 0.9604912687080203},
-            new double[] {0.45091653865847414, 0.40139741477596225, 0.26848808986833345, 0.10465622602646726},
-            new double[] {8.0 / 9, 0, 5.0 / 9, 0});
+    static final int MOST = 15;
+
+    /** From the middle, first all nodes of three, then what seven has beside them, then fifteen; the right of each pair. */
+    private static final double[] NODES = {
+        0.7745966692414834,
+        0.43424374934680254,
+        0.9604912687080203,
+        0.2233866864289669,
+        0.6211029467372264,
+        0.888459232872257,
+        0.993831963212755
+    };
+
+    static final Rule THREE = new Rule(0.8888888888888888, 0.5555555555555556);
+
+    static final Rule SEVEN =
+            new Rule(0.45091653865847414, 0.26848808986833345, 0.40139741477596225, 0.10465622602646726);
 
     static final Rule FIFTEEN = new Rule(
-            new double[] {
-                0,
-                0.20778495500789848,
-                0.4058451513773972,
-                0.5860872354676911,
-                0.7415311855993945,
-                0.8648644233597691,
-                0.9491079123427585,
-                0.9914553711208126
-            },
-            new double[] {
-                0.20948214108472782, 0.20443294007529889, 0.19035057806478542, 0.1690047266392679,
-                0.14065325971552592, 0.10479001032225019, 0.06309209262997856, 0.022935322010529224
-            },
-            new double[] {0.4179591836734694, 0, 0.3818300505051189, 0, 0.27970539148927664, 0, 0.1294849661688697, 0});
+            0.2255104997982067,
+            0.13441525524378423,
+            0.20062852937698902,
+            0.05160328299707974,
+            0.2191568584015875,
+            0.1715119091363914,
+            0.09292719531512454,
+            0.01700171962994026);
 
-    final double[] nodes;
-    final double[] weights;
-    final double[] inner;
+    private final double[] weights;
 
-    private Rule(double[] nodes, double[] weights, double[] inner) {
-        this.nodes = nodes;
+    private Rule(double... weights) {
         this.weights = weights;
-        this.inner = inner;
+    }
+
+    int count() {
+        return 2 * weights.length - 1;
+    }
+
+    /** The nodes of the rule before it. */
+    int inner() {
+        return weights.length - 1;
+    }
+
+    /** Node by its index: the middle, then pairs, the right one first. */
+    static double node(int index) {
+        if (index == 0) {
+            return 0;
+        }
+        double right = NODES[(index - 1) / 2];
+        return index % 2 == 1 ? right : -right;
+    }
+
+    /**
+     * The sum of light at the nodes, scaled so that it is exact where the light is the same at all of them.
+     *
+     * @param given the weight that the light at each node has of itself
+     * @param total the integral of that weight
+     */
+    void sum(Tally[] nodes, double[] given, double total, Tally into) {
+        into.clear();
+        double sum = 0;
+        for (int index = 0; index < count(); index++) {
+            double weight = weights[(index + 1) / 2] * given[index];
+            into.add(nodes[index], weight);
+            sum += weight;
+        }
+        into.scale(total / sum);
     }
 }

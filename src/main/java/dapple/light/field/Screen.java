@@ -1,6 +1,7 @@
 package dapple.light.field;
 
 import dapple.light.cover.Filter;
+import dapple.light.geometry.Hull;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
 
@@ -14,13 +15,28 @@ final class Screen {
         this.plane = filter.plane();
     }
 
-    Filter filter() {
-        return filter;
+    /** Which of the paths from a place to a lamp cross a filter. */
+    enum Crossing {
+        ALL,
+        SOME,
+        NONE
     }
 
-    /** Whether it is but a rectangle of its plane, which paths between those to the corners of a lamp may cross. */
-    boolean isLimited() {
-        return plane.over().isPresent();
+    /** Which paths from a place to a hull cross it; some, in doubt. */
+    Crossing crossing(Vec from, Hull hull) {
+        double start = plane.height(from);
+        if (start == 0) {
+            return Crossing.NONE;
+        }
+        boolean all = true;
+        boolean none = true;
+        for (int corner = 0; corner < hull.corners().size(); corner++) {
+            Vec to = hull.corners().get(corner);
+            boolean crossed = isCrossed(from, to);
+            all = all && crossed;
+            none = none && !(start * plane.height(to) < 0);
+        }
+        return all ? Crossing.ALL : none ? Crossing.NONE : Crossing.SOME;
     }
 
     /** Whether a path between two places crosses it. A path that ends on the plane does not. */
@@ -43,64 +59,48 @@ final class Screen {
     /**
      * The part of a segment from a to b whose paths to a place cross it.
      *
-     * @param crossed receives the interval as shares of the way from a to b
      * @return whether any path does
      */
-    boolean crossing(Vec from, Vec a, Vec b, double[] crossed) {
+    boolean crossing(Vec from, Vec a, Vec b, Part crossed) {
         double start = plane.height(from);
         double side = Math.signum(start);
-        if (side == 0) {
-            return false;
-        }
-        crossed[0] = 0;
-        crossed[1] = 1;
         double atA = plane.height(a);
         double atB = plane.height(b);
-        boolean left = cut(crossed, -side * atA, -side * atB);
-        if (!left || plane.over().isEmpty()) {
-            return left;
-        }
-        Filter.Rectangle over = plane.over().get();
-        return cutSide(crossed, side, start, atA, atB, from.x() - over.lowX(), a.x() - from.x(), b.x() - from.x())
-                && cutSide(crossed, side, start, atA, atB, over.highX() - from.x(), from.x() - a.x(), from.x() - b.x())
-                && cutSide(crossed, side, start, atA, atB, from.y() - over.lowY(), a.y() - from.y(), b.y() - from.y())
-                && cutSide(crossed, side, start, atA, atB, over.highY() - from.y(), from.y() - a.y(), from.y() - b.y());
-    }
-
-    /** Keeps what crosses the plane on the inner side of one edge: linear along the segment. */
-    private static boolean cutSide(
-            double[] crossed,
-            double side,
-            double start,
-            double atA,
-            double atB,
-            double room,
-            double wayA,
-            double wayB) {
-        return cut(crossed, side * (room * (start - atA) + start * wayA), side * (room * (start - atB) + start * wayB));
-    }
-
-    /** Keeps the part of the interval in which a linear function with these end values is above 0. */
-    private static boolean cut(double[] interval, double atA, double atB) {
-        if (atA <= 0 && atB <= 0) {
+        crossed.begin();
+        if (side == 0 || !crossed.keep(1, -side * atA, -side * atB)) {
             return false;
         }
-        if (atA < 0 || atB < 0) {
-            double zero = atA / (atA - atB);
-            if (atA < 0) {
-                interval[0] = Math.max(interval[0], zero);
-            } else {
-                interval[1] = Math.min(interval[1], zero);
-            }
+        return plane.over().isEmpty() || withinSides(plane.over().get(), from, a, b, crossed);
+    }
+
+    private boolean withinSides(Filter.Rectangle over, Vec from, Vec a, Vec b, Part crossed) {
+        double start = plane.height(from);
+        Side side = new Side(Math.signum(start), start, plane.height(a), plane.height(b));
+        return side.keep(2, crossed, from.x() - over.lowX(), a.x() - from.x(), b.x() - from.x())
+                && side.keep(3, crossed, over.highX() - from.x(), from.x() - a.x(), from.x() - b.x())
+                && side.keep(4, crossed, from.y() - over.lowY(), a.y() - from.y(), b.y() - from.y())
+                && side.keep(5, crossed, over.highY() - from.y(), from.y() - a.y(), from.y() - b.y());
+    }
+
+    /** Heights over the plane of a place and of the ends of a segment. */
+    private record Side(double sign, double start, double atA, double atB) {
+        /** Keeps what crosses the plane on the inner side of an edge, which is linear along the segment. */
+        boolean keep(int edge, Part crossed, double room, double wayA, double wayB) {
+            return crossed.keep(
+                    edge, sign * (room * (start - atA) + start * wayA), sign * (room * (start - atB) + start * wayB));
         }
-        return interval[1] > interval[0];
     }
 
     boolean isAlikeAtEveryAngle() {
         return filter.isAlikeAtEveryAngle();
     }
 
-    double transmittance(Quantity quantity, Vec direction) {
-        return filter.transmittance(quantity, direction);
+    /** What passes at every angle alike. */
+    double share(Quantity quantity) {
+        return filter.transmittance(quantity, plane.normal());
+    }
+
+    double transmittance(Quantity quantity, double x, double y, double z) {
+        return filter.transmittance(quantity, x, y, z);
     }
 }

@@ -1,7 +1,19 @@
 package dapple.light.field;
 
-/** What is integrated: the light of a slice of a source, by a coordinate across it. */
+/** What is integrated: light by a coordinate, times a weight that is known and whose integral is known. */
 interface Slices {
-    /** Adds the light of the slice at a coordinate to a sum that it finds cleared. */
+    /** Adds the light at a coordinate, per unit of the weight. */
     void light(double at, Tally into);
+
+    /** The weight, 1 unless it says otherwise. */
+    interface Weight {
+        default double weight(double at) {
+            return 1;
+        }
+
+        /** Its integral. */
+        default double weight(double from, double to) {
+            return to - from;
+        }
+    }
 }

@@ -1,5 +1,7 @@
 package dapple.light.field;
 
+import dapple.light.geometry.Vec;
+
 /** A running sum of light: the vector irradiance (towards the sources) and the scalar irradiance. */
 final class Tally {
     double x;
@@ -21,10 +23,35 @@ final class Tally {
         round += weight * other.round;
     }
 
+    /** Adds a vector. */
+    void add(Vec direction, double amount) {
+        x += amount * direction.x();
+        y += amount * direction.y();
+        z += amount * direction.z();
+    }
+
+    /** Adds a vector by its parts across and along an axis. */
+    void addChord(Perpendicular view, double across, Vec along, double lengthwise) {
+        x += across * view.x() + lengthwise * along.x();
+        y += across * view.y() + lengthwise * along.y();
+        z += across * view.z() + lengthwise * along.z();
+    }
+
     void set(Tally other) {
         x = other.x;
         y = other.y;
         z = other.z;
         round = other.round;
+    }
+
+    void scale(double factor) {
+        x *= factor;
+        y *= factor;
+        z *= factor;
+        round *= factor;
+    }
+
+    double length() {
+        return Math.sqrt(x * x + y * y + z * z);
     }
 }

@@ -1,7 +1,8 @@
 package dapple.light.field;
 
-import dapple.light.field.Quadrature.Allowed;
-import dapple.light.geometry.Bounds;
+import dapple.light.field.Quadrature.Goal;
+import dapple.light.geometry.Hull;
+import dapple.light.geometry.ShadowBounds;
 import dapple.light.geometry.Solid;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
@@ -17,34 +18,43 @@ final class UnitField {
     /** What is deeper in shade than this share of the unshaded value need not be known more closely. */
     private static final double DEEP_SHADE = 0.01;
 
-    /** Gauss rule of three nodes. */
-    private static final double[] THIRDS = {-Math.sqrt(0.6), 0, Math.sqrt(0.6)};
+    /** The share of the accuracy that the chords of a source may use up, the rest being for the sum across. */
+    private static final double OF_CHORDS = 0.1;
 
-    private static final double[] WEIGHTS = {5.0 / 9, 8.0 / 9, 5.0 / 9};
-    private static final int PARTS = 6;
+    /** Breaks are found as closely as this share of the accuracy, of the width of the source. */
+    private static final double OF_BREAKS = 0.002;
 
-    /** Asked no closer than this, a shaded source is tried with the shorter rule first. */
-    private static final double COARSE = 0.002;
-
-    private static final FaceRule[] BETTER = {FaceRule.SEVEN, FaceRule.TWELVE};
+    /** How far a rule for faces may be trusted to be better than the one before it. */
+    private static final double CAUTION = 3;
 
     private final Emitter emitter;
-    private final Bounds bounds;
-    private final List<Vec> hull;
     private final Paths paths;
     private final ChordLight chords;
     private final Quadrature across = new Quadrature();
-    private final Tally rough = new Tally();
+    private final Breaks breaks = new Breaks();
+    private final Tally light = new Tally();
     private final Tally coarse = new Tally();
     private final Tally fine = new Tally();
     private double floor;
 
-    UnitField(Emitter emitter, List<Solid> solids, List<Screen> screens) {
+    /**
+     * The field of one lamp.
+     *
+     * @param bounds of what each solid may hide of it, in the order of the solids
+     */
+    UnitField(Emitter emitter, List<Solid> solids, List<ShadowBounds> bounds, List<Screen> screens) {
         this.emitter = emitter;
-        this.bounds = emitter.bounds();
-        this.hull = emitter.hull();
-        this.paths = new Paths(solids, screens);
+        this.paths = new Paths(emitter.hull(), solids, bounds, screens);
         this.chords = new ChordLight(paths);
+    }
+
+    Hull hull() {
+        return emitter.hull();
+    }
+
+    /** The value that the error of the last answer is measured by at least: a share of the unshaded one. */
+    double floor() {
+        return floor;
     }
 
     /**
@@ -54,44 +64,98 @@ final class UnitField {
      * @return the estimated error of what the view asks
      */
     double light(Vec place, Quantity quantity, View view, double accuracy, Tally into) {
-        chords.look(view);
+        paths.choose(place, quantity);
         floor = 0;
-        paths.choose(place, bounds, hull, quantity);
         if (paths.isDark()) {
-            floor = DEEP_SHADE * unshaded(place, quantity, view);
             return 0;
         }
         if (paths.isShaded()) {
-            floor = DEEP_SHADE * unshaded(place, quantity, view);
-            paths.choose(place, bounds, hull, quantity);
+            floor = DEEP_SHADE * unshaded(view);
+            paths.choose(place, quantity);
         }
-        return integrate(place, view, accuracy, floor, into);
+        light.clear();
+        double error = gather(view, accuracy, floor / paths.share);
+        into.add(light, paths.share);
+        return error * paths.share;
     }
 
-    /** The value that the error of the last answer is measured by at least: a share of the unshaded one. */
-    double floor() {
-        return floor;
+    /** Roughly what would arrive at the last place with no solid between. */
+    private double unshaded(View view) {
+        paths.clearSolids();
+        light.clear();
+        gather(view, ROUGH, 0);
+        return paths.share * Math.abs(view.figure(light));
     }
 
-    /** Roughly what would arrive with no solid between. */
-    double unshaded(Vec place, Quantity quantity, View view) {
-        chords.look(view);
-        paths.choose(place, bounds, hull, quantity);
-        paths.solidCount = 0;
-        rough.clear();
-        integrate(place, view, ROUGH, 0, rough);
-        return Math.abs(view.figure(rough));
+    private double gather(View view, double accuracy, double least) {
+        boolean isWhole = view.isWholeIn(emitter.hull(), paths.place);
+        if (isWhole && paths.isEven()) {
+            double error = whole(view, accuracy);
+            if (error >= 0) {
+                return error;
+            }
+        }
+        return byChords(view, isWhole, accuracy, least);
     }
 
-    List<Vec> hull() {
-        return hull;
+    /** A source of which nothing is hidden or cut off. */
+    private double whole(View view, double accuracy) {
+        if (paths.slantedCount == 0) {
+            return emitter.open(paths.place, view, accuracy, light);
+        }
+        return emitter instanceof Reflector face ? cubature(face, view, accuracy) : Emitter.UNKNOWN;
     }
 
-    /** The lamp alone, with nothing between. */
-    double alone(Vec place, View view, double accuracy, Tally into) {
-        chords.look(view);
-        paths.clear(place, Quantity.UV_INDEX);
-        return integrate(place, view, accuracy, 0, into);
+    private double byChords(View view, boolean isWhole, double accuracy, double least) {
+        Emitter.Seen seen = emitter.from(paths.place);
+        chords.look(view, !isWhole);
+        if (emitter instanceof Tube || emitter instanceof Point) {
+            seen.chord(0, chords, accuracy, light);
+            return chords.error();
+        }
+        double low = seen.low();
+        double high = seen.high();
+        if (!(high > low)) {
+            return 0;
+        }
+        Goal goal = new Goal(view, (1 - OF_CHORDS) * accuracy, least, seen);
+        Slices slices = (at, slice) -> seen.chord(at, chords, OF_CHORDS * accuracy, slice);
+        double error;
+        if (isWhole && paths.isEven()) {
+            error = across.integrate(slices, low, high, goal, light);
+        } else {
+            breaks.find(chords, seen, paths.thinnest(), OF_BREAKS * accuracy);
+            error = across.integrate(slices, breaks, goal, light);
+            error += breaks.pieces() * OF_BREAKS / DEEP_SHADE * accuracy * least;
+        }
+        double ofChords = chords.error() > 0 ? OF_CHORDS * accuracy * Math.abs(view.figure(light)) : 0;
+        return error + ofChords;
+    }
+
+    /**
+     * A small or distant face by rules of rising degree until two of them agree: the better one errs less than they
+     * differ, by as much as they agree better than the two before.
+     *
+     * @return the estimated error, or that it is unknown if no two of them agreed
+     */
+    private double cubature(Reflector face, View view, double accuracy) {
+        chords.look(view, false);
+        coarse.clear();
+        face.points(FaceRule.ONE, chords, coarse);
+        double difference = 0;
+        for (FaceRule rule : FaceRule.RISING) {
+            fine.clear();
+            face.points(rule, chords, fine);
+            double last = difference;
+            difference = view.difference(coarse, fine);
+            double error = last > 0 ? difference * Math.min(1, CAUTION * difference / last) : difference;
+            if (error <= accuracy * Math.abs(view.figure(fine))) {
+                light.add(fine, 1);
+                return error;
+            }
+            coarse.set(fine);
+        }
+        return Emitter.UNKNOWN;
     }
 
     /**
@@ -99,78 +163,28 @@ final class UnitField {
      *
      * @param scale strength of the lamp
      */
-    void beams(Vec place, Quantity quantity, double scale, List<Vec> into) {
-        chords.look(View.VECTOR);
-        paths.choose(place, bounds, hull, quantity);
+    void beams(Vec place, Quantity quantity, double scale, Beams into) {
+        paths.choose(place, quantity);
+        if (paths.isDark()) {
+            return;
+        }
+        chords.look(View.VECTOR, false);
         Emitter.Seen seen = emitter.from(place);
-        double low = seen.low();
-        double high = seen.high();
-        boolean point = emitter instanceof Emitter.Point;
-        boolean single = point || emitter instanceof Emitter.Tube;
-        int slices = single ? 1 : THIRDS.length;
-        int parts = point ? 1 : PARTS;
-        for (int slice = 0; slice < slices && high > low; slice++) {
-            double at = single ? 0 : (low + high) / 2 + (high - low) / 2 * THIRDS[slice];
-            double weight = single ? scale : scale * (high - low) / 2 * WEIGHTS[slice];
+        double width = seen.high() - seen.low();
+        boolean point = emitter instanceof Point;
+        boolean single = point || emitter instanceof Tube;
+        int slices = single ? 1 : Beams.SLICES;
+        int parts = point ? 1 : Beams.PARTS;
+        for (int slice = 0; slice < slices && width > 0; slice++) {
+            double from = seen.low() + width * slice / slices;
+            double to = seen.low() + width * (slice + 1) / slices;
+            double weight = scale * paths.share * (single ? 1 : seen.weight(from, to));
             for (int part = 0; part < parts; part++) {
                 chords.window((double) part / parts, (part + 1.0) / parts);
-                rough.clear();
-                seen.chord(at, chords, ROUGH, rough);
-                if (rough.round > 0) {
-                    into.add(new Vec(weight * rough.x, weight * rough.y, weight * rough.z));
-                }
+                light.clear();
+                seen.chord((from + to) / 2, chords, ROUGH, light);
+                into.add(light, weight);
             }
         }
-    }
-
-    private double integrate(Vec place, View view, double accuracy, double least, Tally into) {
-        Emitter.Seen seen = emitter.from(place);
-        if (emitter instanceof Emitter.Tube || emitter instanceof Emitter.Point) {
-            seen.chord(0, chords, accuracy, into);
-            return 0;
-        }
-        double low = seen.low();
-        double high = seen.high();
-        if (!(high > low)) {
-            return 0;
-        }
-        boolean shaded = paths.isShaded();
-        if (!shaded && emitter instanceof Emitter.Reflector face && paths.isEven(hull)) {
-            double error = cubature(face, view, accuracy, into);
-            if (error >= 0) {
-                return error;
-            }
-        }
-        return across.integrate(
-                (at, slice) -> seen.chord(at, chords, accuracy / 10, slice),
-                low,
-                high,
-                view,
-                shaded && accuracy < COARSE ? Rule.FIFTEEN : Rule.SEVEN,
-                shaded ? 2 : 1,
-                new Allowed(accuracy, least),
-                into);
-    }
-
-    /**
-     * A small or distant face by rules of rising degree until two of them agree; the difference is far more than the
-     * error of the better one.
-     *
-     * @return the difference, −1 if none was small enough
-     */
-    private double cubature(Emitter.Reflector face, View view, double accuracy, Tally into) {
-        coarse.clear();
-        face.points(FaceRule.FOUR, chords, coarse);
-        for (FaceRule rule : BETTER) {
-            fine.clear();
-            face.points(rule, chords, fine);
-            double difference = view.difference(coarse, fine);
-            if (difference <= accuracy * Math.abs(view.figure(fine)) && view.isWholeIn(hull, paths.place)) {
-                into.add(fine, 1);
-                return difference;
-            }
-            coarse.set(fine);
-        }
-        return -1;
     }
 }

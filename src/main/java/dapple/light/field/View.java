@@ -1,7 +1,7 @@
 package dapple.light.field;
 
+import dapple.light.geometry.Hull;
 import dapple.light.geometry.Vec;
-import java.util.List;
 
 /**
  * What is asked of the light at a place: on a plane facing a direction, from all round, or as a vector.
@@ -25,21 +25,28 @@ record View(Kind kind, Vec facing) {
         return new View(Kind.PLANE, direction);
     }
 
-    boolean isClipped() {
-        return kind == Kind.PLANE;
+    /** Whether the scalar irradiance is wanted, for itself or beside the vector. */
+    boolean countsRound() {
+        return kind != Kind.PLANE;
     }
 
     /** Whether everything within a hull lies in front of the plane, so that nothing of it is cut off. */
-    boolean isWholeIn(List<Vec> hull, Vec place) {
-        if (kind != Kind.PLANE) {
-            return true;
-        }
-        for (int index = 0; index < hull.size(); index++) {
-            if (!(hull.get(index).minus(place).dot(facing) > 0)) {
-                return false;
-            }
-        }
-        return true;
+    boolean isWholeIn(Hull hull, Vec place) {
+        return kind != Kind.PLANE || hull.least(facing) > place.dot(facing);
+    }
+
+    /** What the view counts of light that comes along a way, from 0 to 1. */
+    double obliqueness(Vec way) {
+        return kind == Kind.PLANE ? Math.abs(way.dot(facing)) / way.length() : 1;
+    }
+
+    /** The figure of light with a vector across and along an axis and an amount from all round, without its sign. */
+    double size(Perpendicular axis, double across, Vec along, double lengthwise, double round) {
+        return switch (kind) {
+            case PLANE -> Math.abs(across * axis.towards(facing) + lengthwise * along.dot(facing));
+            case ROUND -> Math.abs(round);
+            case VECTOR -> Math.sqrt(across * across + lengthwise * lengthwise);
+        };
     }
 
     /** The figure that accuracy is asked of. */
@@ -47,7 +54,7 @@ record View(Kind kind, Vec facing) {
         return switch (kind) {
             case PLANE -> tally.x * facing.x() + tally.y * facing.y() + tally.z * facing.z();
             case ROUND -> tally.round;
-            case VECTOR -> Math.sqrt(tally.x * tally.x + tally.y * tally.y + tally.z * tally.z);
+            case VECTOR -> tally.length();
         };
     }
 

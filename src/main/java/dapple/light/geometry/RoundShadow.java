@@ -1,72 +1,62 @@
 package dapple.light.geometry;
 
-import java.util.function.DoubleUnaryOperator;
+import java.util.Arrays;
 
 /**
- * The shadow of a round convex solid on a segment. Its distance from the way to a point of the segment, as a function of
- * the share along it, has a single valley, since what a convex solid hides is one interval; the ends of the valley below
- * 0 are found by bisection.
+ * The shadow of a round convex solid on a segment. It ends where the way from the place just touches the solid, and the
+ * shares along the segment at which it does are roots of quadratics; between two of them all is hidden or nothing is,
+ * so that the middle tells.
  */
 final class RoundShadow {
-    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
-    private static final int NARROWINGS = 48;
-    private static final int HALVINGS = 52;
+    private static final int MOST = 16;
 
-    private RoundShadow() {}
+    private final double[] ends = new double[MOST];
+    private int count;
+
+    /** Whether the way to the point at a share of the segment passes through the solid. */
+    interface Hidden {
+        boolean at(double share);
+    }
+
+    /** Begins with the ends of the segment. */
+    void begin() {
+        ends[0] = 0;
+        ends[1] = 1;
+        count = 2;
+    }
+
+    /** Adds the roots of a u² + b u + c that lie on the segment. */
+    void touches(double a, double b, double c) {
+        double discriminant = b * b - 4 * a * c;
+        if (discriminant >= 0) {
+            double larger = -(b + Math.copySign(Math.sqrt(discriminant), b)) / 2;
+            touch(larger / a);
+            touch(c / larger);
+        }
+    }
+
+    private void touch(double share) {
+        if (share > 0 && share < 1) {
+            ends[count++] = share;
+        }
+    }
 
     /**
-     * Finds where the gap is negative.
+     * Looks between the ends.
      *
-     * @param gap distance of the way from the solid, negative where it passes through
-     * @param low share along the segment from which the solid can hide anything
-     * @param high share up to which it can
+     * @param shadow receives the hidden part
+     * @return whether there is any
      */
-    static boolean interval(DoubleUnaryOperator gap, double low, double high, Shadow shadow) {
-        double deepest = deepest(gap, low, high);
-        if (!(gap.applyAsDouble(deepest) < 0)) {
-            return false;
-        }
-        return shadow.set(
-                gap.applyAsDouble(low) < 0 ? low : edge(gap, low, deepest),
-                gap.applyAsDouble(high) < 0 ? high : edge(gap, high, deepest));
-    }
-
-    private static double deepest(DoubleUnaryOperator gap, double low, double high) {
-        double left = low;
-        double right = high;
-        double first = right - GOLDEN * (right - left);
-        double second = left + GOLDEN * (right - left);
-        double atFirst = gap.applyAsDouble(first);
-        double atSecond = gap.applyAsDouble(second);
-        for (int step = 0; step < NARROWINGS && Math.min(atFirst, atSecond) >= 0; step++) {
-            if (atFirst <= atSecond) {
-                right = second;
-                second = first;
-                atSecond = atFirst;
-                first = right - GOLDEN * (right - left);
-                atFirst = gap.applyAsDouble(first);
-            } else {
-                left = first;
-                first = second;
-                atFirst = atSecond;
-                second = left + GOLDEN * (right - left);
-                atSecond = gap.applyAsDouble(second);
+    boolean find(Hidden hidden, Shadow shadow) {
+        Arrays.sort(ends, 0, count);
+        double low = 1;
+        double high = 0;
+        for (int end = 1; end < count; end++) {
+            if (ends[end] > ends[end - 1] && hidden.at((ends[end] + ends[end - 1]) / 2)) {
+                low = Math.min(low, ends[end - 1]);
+                high = ends[end];
             }
         }
-        return atFirst <= atSecond ? first : second;
-    }
-
-    private static double edge(DoubleUnaryOperator gap, double outside, double inside) {
-        double out = outside;
-        double in = inside;
-        for (int step = 0; step < HALVINGS; step++) {
-            double middle = (out + in) / 2;
-            if (gap.applyAsDouble(middle) < 0) {
-                in = middle;
-            } else {
-                out = middle;
-            }
-        }
-        return (out + in) / 2;
+        return shadow.set(low, low > 0 ? 1 : 0, high, high < 1 ? 1 : 0);
     }
 }

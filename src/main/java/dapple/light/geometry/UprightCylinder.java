@@ -5,15 +5,11 @@ public final class UprightCylinder implements Solid {
     private final Vec base;
     private final double height;
     private final double radius;
-    private final Bounds bounds;
 
     private UprightCylinder(Vec base, double height, double radius) {
         this.base = base;
         this.height = height;
         this.radius = radius;
-        this.bounds = new Bounds(
-                new Vec(base.x() - radius, base.y() - radius, base.z()),
-                new Vec(base.x() + radius, base.y() + radius, base.z() + height));
     }
 
     /**
@@ -39,46 +35,16 @@ public final class UprightCylinder implements Solid {
     }
 
     @Override
-    public Bounds bounds() {
-        return bounds;
+    public Hull hull() {
+        return Hull.block(
+                base.plus(new Vec(0, 0, height / 2)),
+                new Vec(radius, 0, 0),
+                new Vec(0, radius, 0),
+                new Vec(0, 0, height / 2));
     }
 
     @Override
-    public boolean shadow(Vec from, Vec a, Vec b, Shadow shadow) {
-        Vec p = a.minus(from);
-        Vec q = b.minus(from);
-        shadow.begin();
-        boolean reaches = shadow.keep(base.z() + height - TOUCH - from.z(), p.z(), q.z())
-                && shadow.keep(from.z() - base.z() - TOUCH, -p.z(), -q.z())
-                && shadow.measure();
-        Vec along = b.minus(a);
-        return reaches
-                && RoundShadow.interval(
-                        share -> gap(from, a.plus(along.times(share))), shadow.low(), shadow.high(), shadow);
-    }
-
-    @Override
-    public boolean blocks(Vec from, Vec to) {
-        return gap(from, to) < 0;
-    }
-
-    /** Distance from the axis, less the radius, of the part of a way that lies between base and top. */
-    private double gap(Vec from, Vec to) {
-        double rise = to.z() - from.z();
-        double low = base.z() + TOUCH - from.z();
-        double high = base.z() + height - TOUCH - from.z();
-        double enter = rise == 0 ? (low < 0 ? 0 : 2) : Math.max(0, Math.min(low / rise, high / rise));
-        double leave = rise == 0 ? (high > 0 ? 1 : -1) : Math.min(1, Math.max(low / rise, high / rise));
-        if (enter > leave) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double wayX = to.x() - from.x();
-        double wayY = to.y() - from.y();
-        double apartX = base.x() - from.x();
-        double apartY = base.y() - from.y();
-        double level = wayX * wayX + wayY * wayY;
-        double nearest = level > 0 ? (wayX * apartX + wayY * apartY) / level : enter;
-        double share = Math.max(enter, Math.min(leave, nearest));
-        return Math.hypot(share * wayX - apartX, share * wayY - apartY) - (radius - TOUCH);
+    public Shade shade() {
+        return new CylinderShade(base, height, radius);
     }
 }

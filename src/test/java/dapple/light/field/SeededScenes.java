@@ -83,7 +83,7 @@ record SeededScenes(
 
     /** A place at least so far outside the lamp's box, in a direction. */
     private static Vec outside(Lamp lamp, Vec direction, double away) {
-        double reach = Emitter.of(lamp).hull().stream()
+        double reach = Emitter.of(lamp).hull().corners().stream()
                 .mapToDouble(corner -> corner.dot(direction))
                 .max()
                 .orElse(0);

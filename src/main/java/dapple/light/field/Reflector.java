@@ -1,0 +1,88 @@
+package dapple.light.field;
+
+import dapple.light.geometry.Hull;
+import dapple.light.geometry.Vec;
+import dapple.light.source.Beam;
+import org.jspecify.annotations.Nullable;
+
+/** A face of which every element has the beam; its intensity on the axis is 1 as a whole. */
+final class Reflector implements Emitter {
+    private final Plate plate;
+    private final Beam beam;
+    private final @Nullable FacePower power;
+
+    Reflector(Plate plate, Beam beam) {
+        this.plate = plate;
+        this.beam = beam;
+        this.power = beam instanceof Beam.Power cosine ? new FacePower(plate, cosine.exponent()) : null;
+    }
+
+    @Override
+    public Hull hull() {
+        return plate.hull();
+    }
+
+    @Override
+    public double open(Vec place, View view, double accuracy, Tally into) {
+        if (!(plate.height(place) > 0)) {
+            return 0;
+        }
+        return power == null ? UNKNOWN : power.ofFace(place, view, accuracy, into);
+    }
+
+    /** The light of the face by a cubature rule. */
+    void points(FaceRule rule, ChordLight chords, Tally into) {
+        for (int index = 0; index < rule.weights.length; index++) {
+            double across = plate.radius * rule.places[index][0];
+            double along = plate.radius * rule.places[index][1];
+            Vec element = plate.centre.plus(plate.across.times(across)).plus(plate.along.times(along));
+            chords.addPoint(element, plate.aim, beam, rule.weights[index], into);
+        }
+    }
+
+    @Override
+    public Seen from(Vec place) {
+        return new Chords(plate.height(place));
+    }
+
+    private final class Chords implements Seen {
+        private final double height;
+        private final ChordBeam ofElements;
+
+        Chords(double height) {
+            this.height = height;
+            this.ofElements = new ChordBeam(beam, plate.aim, height, power);
+        }
+
+        @Override
+        public double low() {
+            return -high();
+        }
+
+        @Override
+        public double high() {
+            return height > 0 ? Math.PI / 2 : 0;
+        }
+
+        @Override
+        public double width() {
+            return 2 * plate.radius;
+        }
+
+        @Override
+        public double weight(double at) {
+            return plate.weight(at);
+        }
+
+        @Override
+        public double weight(double from, double to) {
+            return plate.weight(from, to);
+        }
+
+        @Override
+        public void chord(double at, ChordLight chords, double accuracy, Tally into) {
+            double strength = 1 / (Math.PI * plate.radius * Math.cos(at));
+            chords.addBeam(plate.chord(at), ofElements, strength, accuracy, into);
+        }
+    }
+}
