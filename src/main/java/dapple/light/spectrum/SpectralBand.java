@@ -30,7 +30,19 @@ public enum SpectralBand {
     }
 
     double wattsPerSquareMetre(Spectrum spectrum) {
-        return Weight.oneFrom(lowNanometres, highNanometres).of(spectrum);
+        return wattsPerSquareMetre(spectrum, Range.ALL);
+    }
+
+    /** What of the band lies in a range too. */
+    double wattsPerSquareMetre(Spectrum spectrum, Range range) {
+        double from = Math.max(lowNanometres, range.fromNanometres());
+        double to = Math.min(highNanometres, range.toNanometres());
+        return from < to ? Weight.oneFrom(from, to).of(spectrum) : 0;
+    }
+
+    /** Whether a range holds the whole band. */
+    boolean isWithin(Range range) {
+        return range.fromNanometres() <= lowNanometres && range.toNanometres() >= highNanometres;
     }
 
     private static double below(double nanometres) {

@@ -2,6 +2,7 @@ package dapple.light.spectrum;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 
 /**
  * Spectral irradiance: samples, linear between and 0 outside, and beside them lines of no width. Either may be empty. One
@@ -49,29 +50,50 @@ public record Spectrum(List<Sample> samples, List<Line> lines) {
             String place = "/samples/" + index;
             Sample sample = samples.get(index);
             checkWavelength(place, sample.wavelengthNanometres(), shortest);
-            checkAmount(place, "spectral irradiance", sample.wattsPerSquareMetrePerNanometre(), "W/(m²·nm)");
+            checkAmount(place, "The spectral irradiance", sample.wattsPerSquareMetrePerNanometre(), "W/(m²·nm)");
             shortest = Math.nextUp(sample.wavelengthNanometres());
         }
         for (int index = 0; index < lines.size(); index++) {
             String place = "/lines/" + index;
             checkWavelength(place, lines.get(index).wavelengthNanometres(), SHORTEST_NANOMETRES);
-            checkAmount(place, "irradiance", lines.get(index).wattsPerSquareMetre(), "W/m²");
+            checkAmount(place, "The irradiance", lines.get(index).wattsPerSquareMetre(), "W/m²");
         }
+    }
+
+    /** Whether the samples span any wavelengths: one alone does not. */
+    boolean isSampled() {
+        return samples.size() > 1;
     }
 
     private static void checkWavelength(String place, double nanometres, double shortest) {
         if (!(nanometres >= SHORTEST_NANOMETRES && nanometres <= LONGEST_NANOMETRES)) {
-            throw refused(place + "/0", "wavelength must be 1 to 1,000,000 nm, was %s", nanometres);
+            throw refused(place + "/0", "The wavelength must be 1 to 1,000,000 nm, was %s.", nanometres);
         }
         if (nanometres < shortest) {
-            throw refused(place + "/0", "wavelengths must ascend, %s nm does not", nanometres);
+            throw refused(place + "/0", "The wavelengths must ascend, %s nm does not.", nanometres);
         }
     }
 
     private static void checkAmount(String place, String what, double amount, String unit) {
         if (!(amount >= 0 && amount <= LARGEST_AMOUNT)) {
-            throw refused(place + "/1", what + " must be 0 to 1e12 " + unit + ", was %s", amount);
+            throw refused(place + "/1", what + " must be 0 to 1e12 " + unit + ", was %s.", amount);
         }
+    }
+
+    /** The shortest wavelength at which the spectrum says anything, nm. */
+    double shortestNanometres() {
+        return wavelengths().min().orElse(SHORTEST_NANOMETRES);
+    }
+
+    /** The longest such wavelength, nm. */
+    double longestNanometres() {
+        return wavelengths().max().orElse(LONGEST_NANOMETRES);
+    }
+
+    private DoubleStream wavelengths() {
+        return DoubleStream.concat(
+                samples.stream().mapToDouble(Sample::wavelengthNanometres),
+                lines.stream().mapToDouble(Line::wavelengthNanometres));
     }
 
     private static SpectrumRefused refused(String pointer, String reason, double found) {

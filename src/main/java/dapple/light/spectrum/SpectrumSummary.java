@@ -12,7 +12,7 @@ import java.util.List;
  * @param illuminanceLux for human eyes
  * @param totalWattsPerSquareMetre at all wavelengths of the spectrum, unweighted
  * @param bands one for each band, in the order of the enum
- * @param sunName the sun whose shares the bands' are compared with
+ * @param sun the sun whose shares the bands' are compared with
  * @param warnings in English, for whoever reads the numbers
  */
 public record SpectrumSummary(
@@ -23,7 +23,7 @@ public record SpectrumSummary(
         double totalWattsPerSquareMetre,
         List<BandShare> bands,
         KeeperLimit keeperLimit,
-        String sunName,
+        SunCompared sun,
         List<String> warnings) {
     /** Standard erythema doses: 3600 s/h over 100 J/m² [isocie17166]. */
     private static final double SED_PER_HOUR_PER_WATT_PER_SQUARE_METRE = 36;

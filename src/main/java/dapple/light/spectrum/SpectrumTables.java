@@ -13,5 +13,11 @@ public record SpectrumTables(Weight actinic, Weight previtaminD3, Weight photopi
      *
      * @param name which one, for whoever reads the ratios
      */
-    public record StandardSun(String name, Spectrum spectrum) {}
+    public record StandardSun(String name, Spectrum spectrum) {
+        /** The share of a range's power that lies in a band, 0 where the range has none. */
+        double share(SpectralBand band, Range range) {
+            double all = range.wattsPerSquareMetre(spectrum);
+            return all > 0 ? Math.min(1, band.wattsPerSquareMetre(spectrum, range) / all) : 0;
+        }
+    }
 }

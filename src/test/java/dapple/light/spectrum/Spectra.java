@@ -73,6 +73,39 @@ final class Spectra {
                 amount + share * (high.wattsPerSquareMetrePerNanometre() - amount));
     }
 
+    /** A part of a sampled spectrum, with a sample on its line at both ends. */
+    static Spectrum between(Spectrum spectrum, double from, double to) {
+        return resampled(spectrum, samples -> {
+            List<Sample> part = new ArrayList<>(List.of(at(samples, from)));
+            samples.stream()
+                    .filter(sample -> sample.wavelengthNanometres() > from && sample.wavelengthNanometres() < to)
+                    .forEach(part::add);
+            part.add(at(samples, to));
+            return part;
+        });
+    }
+
+    private static Sample at(List<Sample> samples, double nanometres) {
+        int next = 1;
+        while (samples.get(next).wavelengthNanometres() < nanometres) {
+            next++;
+        }
+        Sample low = samples.get(next - 1);
+        double step = samples.get(next).wavelengthNanometres() - low.wavelengthNanometres();
+        double amount = between(low, samples.get(next), (nanometres - low.wavelengthNanometres()) / step)
+                .wattsPerSquareMetrePerNanometre();
+        return new Sample(nanometres, amount);
+    }
+
+    /** Each so many samples of a spectrum's, the first among them. */
+    static Spectrum each(Spectrum spectrum, int count) {
+        return resampled(
+                spectrum,
+                samples -> Stream.iterate(0, index -> index < samples.size(), index -> index + count)
+                        .map(samples::get)
+                        .toList());
+    }
+
     private static Spectrum resampled(Spectrum spectrum, UnaryOperator<List<Sample>> how) {
         return new Spectrum(how.apply(spectrum.samples()), spectrum.lines());
     }

@@ -38,7 +38,7 @@ class SpectrumTest {
     @Test
     void saysWhatIsAllowedAndWhatWasFound() {
         assertThatThrownBy(() -> Spectra.line(254, -2))
-                .hasMessage("/lines/0/1: irradiance must be 0 to 1e12 W/m², was -2.0");
+                .hasMessage("/lines/0/1: The irradiance must be 0 to 1e12 W/m², was -2.0.");
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dapple.light.spectrum.Spectrum.Sample;
 import dapple.light.spectrum.Weight.Point;
+import dapple.site.ReferenceSpectra;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Stream;
@@ -16,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class WeightTest {
-    private static final SpectrumTables TABLES = SharedTables.all();
+    private static final SpectrumTables TABLES = ReferenceSpectra.tables();
     private static final Weight ERYTHEMA = Weight.erythema();
 
     /** Only rounding: some hundred pieces of 1e-16 each, of terms that never cancel. */
