@@ -27,7 +27,7 @@ final class Deadline {
     }
 
     RefusedException passed() {
-        return Problem.tooLong("This scene takes longer than " + longest.toSeconds()
+        return Problem.tooLong("This takes longer than " + longest.toSeconds()
                         + " s. Ask for fewer places, or for less accuracy.")
                 .refused();
     }

@@ -63,7 +63,7 @@ class Engine {
         } catch (InterruptedException stopping) {
             Thread.currentThread().interrupt();
         }
-        throw Problem.of(503, "Busy", "Other scenes are being computed. Try again in a few seconds.")
+        throw Problem.of(503, "Busy", "Other requests are being computed. Try again in a few seconds.")
                 .refused();
     }
 
