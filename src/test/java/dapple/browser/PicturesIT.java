@@ -59,6 +59,7 @@ class PicturesIT {
         picture("visit-reply-" + device, width, page -> page.open("/readings/" + ids.reading("E07", "P1")));
         picture("visit-stop-" + device, width, page -> page.open("/readings/" + ids.reading("E05", "P1")));
         picture("account-" + device, width, page -> page.open("/account"));
+        picture("keys-" + device, width, page -> page.open("/account/keys").type("keyName", "planning sheet"));
         picture("review-" + device, width, page -> page.signInAs("supervisor").open("/review"));
         picture("enclosure-" + device, width, page -> page.open("/enclosures/" + ids.enclosure("E07")));
         picture("animal-" + device, width, page -> page.signInAs("vet").open("/animals/" + ids.animal("Thistle")));
