@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -22,47 +21,6 @@ class SpectrumEvaluationTest {
 
     /** Only the last bits of products and sums may differ. */
     private static final double ROUNDING = 1e-12;
-
-    @ParameterizedTest
-    @CsvFileSource(resources = "sun-published.csv", useHeadersInDisplayName = true)
-    void judgesTheStandardSunAsPublished(String quantity, double amount, double tolerance, String source) {
-        assertThat(ofTheSun(quantity)).as(source).isCloseTo(amount, within(tolerance));
-    }
-
-    @ParameterizedTest
-    @CsvFileSource(resources = "sun-kept.csv", useHeadersInDisplayName = true)
-    void judgesTheStandardSunAsBefore(String quantity, double amount, String source) {
-        assertThat(ofTheSun(quantity)).as(source).isCloseTo(amount, within(ROUNDING * amount));
-    }
-
-    private static double ofTheSun(String quantity) {
-        return switch (quantity) {
-            case "uv_index" -> SUN.uvIndex().index();
-            case "erythemal_watts_per_square_metre" -> SUN.erythemal().wattsPerSquareMetre();
-            case "illuminance_lux" -> SUN.illuminanceLux();
-            case "actinic_over_erythemal" ->
-                SUN.actinicWattsPerSquareMetre() / SUN.erythemal().wattsPerSquareMetre();
-            case "vitamin_d3_watts_per_square_metre" -> SUN.vitaminD3WattsPerSquareMetre();
-            case "uvb_percent" -> 100 * SUN.band(SpectralBand.UVB).share();
-            case "uva_percent" -> 100 * SUN.band(SpectralBand.UVA).share();
-            case "visible_percent" -> 100 * SUN.band(SpectralBand.VISIBLE).share();
-            case "ir_a_percent" -> 100 * SUN.band(SpectralBand.IR_A).share();
-            case "ir_b_percent" -> 100 * SUN.band(SpectralBand.IR_B).share();
-            case "uvb_watts_per_square_metre" -> SUN.band(SpectralBand.UVB).wattsPerSquareMetre();
-            case "uva_watts_per_square_metre" -> SUN.band(SpectralBand.UVA).wattsPerSquareMetre();
-            case "total_watts_per_square_metre" -> SUN.totalWattsPerSquareMetre();
-            case "sed_per_hour" -> SUN.sedPerHour();
-            case "uva_eye_seconds" -> 60 * SUN.keeperLimit().uvaEyeMinutes().orElseThrow();
-            default -> throw new IllegalArgumentException("unknown quantity " + quantity);
-        };
-    }
-
-    /** Direct sunlight of the same standard, by another program: UV index 2.070. */
-    @Test
-    void judgesTheDirectSunAsPublished() {
-        Spectrum direct = ReferenceSpectra.sun("direct_circumsolar_W_m2_nm");
-        assertThat(EVALUATION.of(direct).uvIndex().index()).isCloseTo(2.070, within(0.0005));
-    }
 
     @Test
     void bindsTheEyesFirstInSunlight() {
@@ -115,15 +73,6 @@ class SpectrumEvaluationTest {
                 EVALUATION.of(new Spectrum(List.of(), List.of(new Spectrum.Line(300, 1), new Spectrum.Line(600, 9))));
         assertThat(tenthOfUvb.band(SpectralBand.UVB).overSun().orElseThrow())
                 .isCloseTo(0.1 / SUN.band(SpectralBand.UVB).share(), withinPercentage(1e-9));
-    }
-
-    /** UV index 1 is 0.025 W/m² [who2002], a standard erythema dose 100 J/m² [isocie17166]; the weight at 280 nm is 1. */
-    @Test
-    void givesNineTenthsOfAStandardDoseInAnHourAtUvIndexOne() {
-        SpectrumSummary one = EVALUATION.of(Spectra.line(280, 0.025));
-        assertThat(one.uvIndex().index()).isCloseTo(1, within(ROUNDING));
-        assertThat(one.sedPerHour()).isCloseTo(0.9, within(ROUNDING));
-        assertThat(one.sedPerHour() * 100).isCloseTo(0.025 * 3600, within(1e-10));
     }
 
     /** The peak of V(λ): 683 lm/W [bipm2019]. */
@@ -208,15 +157,6 @@ class SpectrumEvaluationTest {
             samples.add(new Sample(nanometres, 1e12));
         }
         assertThat(amounts(EVALUATION.of(new Spectrum(samples, List.of())))).allMatch(Double::isFinite);
-    }
-
-    /** A black body at 2856 K [planck1901]: 16.4 lm/W and 37 % of the power in 780 to 1400 nm, by another program. */
-    @Test
-    void judgesABlackBody() {
-        SpectrumSummary filament = EVALUATION.of(Spectra.blackBody(2856));
-        assertThat(filament.illuminanceLux() / filament.totalWattsPerSquareMetre())
-                .isCloseTo(16.4, within(0.05));
-        assertThat(filament.band(SpectralBand.IR_A).share()).isCloseTo(0.37, within(0.005));
     }
 
     @Test

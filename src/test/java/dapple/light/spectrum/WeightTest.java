@@ -29,10 +29,13 @@ class WeightTest {
     /** The same trapezoids where the weight falls by 6.9 powers of e a nanometre: (0.0069)²/12. */
     private static final double STEEP = 4e-6;
 
+    /** The second list of V(λ) has about three digits, the table more. */
+    private static final double THREE_DIGITS = 1e-3;
+
     @ParameterizedTest
     @CsvFileSource(resources = "erythema-published.csv", useHeadersInDisplayName = true)
-    void isTheErythemaSpectrum(double wavelengthNanometres, double weight, double relativeTolerance, String source) {
-        assertThat(ERYTHEMA.at(wavelengthNanometres)).as(source).isCloseTo(weight, within(relativeTolerance * weight));
+    void isTheErythemaSpectrum(double wavelengthNanometres, double weight, double relativeTolerance) {
+        assertThat(ERYTHEMA.at(wavelengthNanometres)).isCloseTo(weight, within(relativeTolerance * weight));
     }
 
     /** The formula as the standard writes it, beside the four points that stand for it. */
@@ -46,12 +49,21 @@ class WeightTest {
 
     @ParameterizedTest
     @CsvFileSource(resources = "actinic-published.csv", useHeadersInDisplayName = true)
-    void hasTheActinicTable(double wavelengthNanometres, double weight, String source) {
-        assertThat(TABLES.actinic().at(wavelengthNanometres)).as(source).isCloseTo(weight, within(ROUNDING));
+    void hasTheActinicTable(double wavelengthNanometres, double weight) {
+        assertThat(TABLES.actinic().at(wavelengthNanometres)).isCloseTo(weight, within(ROUNDING * weight));
     }
 
+    @ParameterizedTest
+    @CsvFileSource(resources = "photopic-published.csv", useHeadersInDisplayName = true)
+    void hasThePhotopicTable(double wavelengthNanometres, double weight) {
+        assertThat(TABLES.photopic().at(wavelengthNanometres)).isCloseTo(weight, within(THREE_DIGITS * weight));
+    }
+
+    /** A fifth of the way from 300 to 303 nm, and half way. */
     @Test
     void goesStraightInTheLogarithmBetweenActinicEntries() {
+        double fifth = Math.pow(0.300, 0.8) * Math.pow(0.120, 0.2);
+        assertThat(TABLES.actinic().at(300.6)).isCloseTo(fifth, within(ROUNDING));
         assertThat(TABLES.actinic().at(301.5)).isCloseTo(Math.sqrt(0.300 * 0.120), within(ROUNDING));
     }
 
