@@ -28,7 +28,7 @@ final class Deadline {
 
     RefusedException passed() {
         return Problem.tooLong("This takes longer than " + longest.toSeconds()
-                        + " s. Ask for fewer places, or for less accuracy.")
+                        + " s. Ask for fewer places or samples, or for less accuracy.")
                 .refused();
     }
 }
