@@ -5,10 +5,11 @@ import java.util.Arrays;
 
 /** Light at a place as a number of beams, each from a small part of a lamp: what is in front of a plane is their sum. */
 final class Beams {
-    /** A source is cut into this many chords, and a chord into this many parts. */
-    static final int SLICES = 2;
+    /** A source is cut so that a beam's part fills no more than about this angle, as a tangent, */
+    private static final double WIDEST = 0.25;
 
-    static final int PARTS = 6;
+    /** but into no more than so many parts. */
+    private static final int MOST_STEPS = 8;
 
     private static final int MOST_TURNS = 12;
     private static final double STILL = 1e-6;
@@ -20,16 +21,22 @@ final class Beams {
         end = 0;
     }
 
-    void add(Tally beam, double weight) {
-        if (!(beam.round * weight > 0)) {
+    /** The number of parts for a source of a size over its distance. */
+    static int steps(double sizeOverDistance) {
+        return (int) Math.max(1, Math.min(MOST_STEPS, Math.ceil(sizeOverDistance / WIDEST)));
+    }
+
+    /** Adds a beam along a way. */
+    void add(double x, double y, double z, double amount) {
+        if (!(amount > 0)) {
             return;
         }
         if (end == parts.length) {
             parts = Arrays.copyOf(parts, 2 * end);
         }
-        parts[end] = weight * beam.x;
-        parts[end + 1] = weight * beam.y;
-        parts[end + 2] = weight * beam.z;
+        parts[end] = amount * x;
+        parts[end + 1] = amount * y;
+        parts[end + 2] = amount * z;
         end += 3;
     }
 

@@ -1,7 +1,6 @@
 package dapple.light.field;
 
 import dapple.light.geometry.Vec;
-import dapple.light.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,32 +36,32 @@ final class Brightest {
      */
     record Best(Vec facing, boolean isWhole) {}
 
-    /** The direction to face for a quantity, once all lamps have been looked at as vectors; up where there is no light. */
-    Best facing(Vec place, Quantity quantity) {
+    /** The direction to face for the quantity of a row, once all lamps have been looked at as vectors; up where there is no light. */
+    Best facing(Vec place, int row) {
         LampLight.Sum found = new LampLight.Sum();
-        lamps.forEach(lamp -> lamp.addVector(quantity, found));
+        lamps.forEach(lamp -> lamp.addVector(row, found));
         Tally sum = found.light;
         Vec all = new Vec(sum.x, sum.y, sum.z);
         if (!(sum.round > 0)) {
             return new Best(Vec.UP, true);
         }
         Vec facing = directionOr(all, Vec.UP);
-        double least = leastCosine(place, quantity, facing);
+        double least = leastCosine(place, row, facing);
         if (isNarrow(least, all.length(), sum.round)) {
             return new Best(facing, true);
         }
-        Vec best = best(place, quantity);
+        Vec best = best(place, row);
         if (least > 0 && !(best.length() > beams.sum(0).length() * (1 + STILL))) {
             return new Best(facing, true);
         }
-        return new Best(refine(place, quantity, directionOr(best, facing)), false);
+        return new Best(refine(place, row, directionOr(best, facing)), false);
     }
 
     /** The cosine of the largest angle between a direction and any corner of a lamp's hull. */
-    private double leastCosine(Vec place, Quantity quantity, Vec facing) {
+    private double leastCosine(Vec place, int row, Vec facing) {
         double least = 1;
         for (LampLight lamp : lamps) {
-            if (lamp.lights(quantity)) {
+            if (lamp.lights(row)) {
                 List<Vec> corners = lamp.hull().corners();
                 for (int corner = 0; corner < corners.size(); corner++) {
                     Vec way = corners.get(corner).minus(place);
@@ -90,9 +89,9 @@ final class Brightest {
     }
 
     /** The largest sum of beams in front of a plane that is found from the starts. */
-    private Vec best(Vec place, Quantity quantity) {
+    private Vec best(Vec place, int row) {
         Vec best = new Vec(0, 0, 0);
-        for (Vec start : starts(place, quantity)) {
+        for (Vec start : starts(place, row)) {
             Vec climbed = beams.climb(start);
             if (climbed.length() > best.length()) {
                 best = climbed;
@@ -101,13 +100,13 @@ final class Brightest {
         return best;
     }
 
-    private List<Vec> starts(Vec place, Quantity quantity) {
+    private List<Vec> starts(Vec place, int row) {
         beams.clear();
         List<Vec> single = new ArrayList<>();
         for (LampLight lamp : lamps) {
             int before = beams.count();
-            if (lamp.lights(quantity)) {
-                lamp.beams(place, quantity, beams);
+            if (lamp.lights(row)) {
+                lamp.beams(place, row, beams);
             }
             if (beams.count() > before) {
                 single.add(beams.sum(before));
@@ -128,11 +127,11 @@ final class Brightest {
     }
 
     /** Turns towards what is really in front, as long as that gains anything. */
-    private Vec refine(Vec place, Quantity quantity, Vec rough) {
+    private Vec refine(Vec place, int row, Vec rough) {
         Vec facing = rough;
         double gained = -1;
         for (int turn = 0; turn < MOST_TURNS; turn++) {
-            Vec front = front(place, quantity, facing);
+            Vec front = front(place, row, facing);
             double now = front.dot(facing);
             if (!(now > gained * (1 + accuracy / 10))) {
                 break;
@@ -147,13 +146,13 @@ final class Brightest {
         return facing;
     }
 
-    private Vec front(Vec place, Quantity quantity, Vec facing) {
+    private Vec front(Vec place, int row, Vec facing) {
         LampLight.Sum sum = new LampLight.Sum();
         View view = View.facing(facing);
         for (LampLight lamp : lamps) {
-            if (lamp.lights(quantity)) {
-                lamp.look(quantity, place, view, accuracy);
-                lamp.add(quantity, sum);
+            if (lamp.lights(row)) {
+                lamp.look(row, place, view, accuracy);
+                lamp.add(row, sum);
             }
         }
         return new Vec(sum.light.x, sum.light.y, sum.light.z);

@@ -30,13 +30,13 @@ final class ChordLight {
     private final Part crossed = new Part();
     private final Screen[] active;
     private int activeCount;
-    private double windowLow;
-    private double windowHigh = 1;
     private View view = View.VECTOR;
     private boolean cutsSource;
     private double error;
     private boolean isTracing;
     private long pattern;
+    private @Nullable Beams beams;
+    private double ofBeams;
 
     private Chord chord = new Chord(Vec.UP, Vec.UP, 1);
     private Perpendicular axis = new Perpendicular(Vec.UP, Vec.UP, Vec.UP);
@@ -60,15 +60,7 @@ final class ChordLight {
     void look(View newView, boolean isCut) {
         view = newView;
         cutsSource = isCut;
-        windowLow = 0;
-        windowHigh = 1;
         error = 0;
-    }
-
-    /** Looks at a part of each chord alone, between two shares of it. */
-    void window(double low, double high) {
-        windowLow = low;
-        windowHigh = high;
     }
 
     /** The sum of the errors of the integrals over the angle since the view was set. */
@@ -86,6 +78,14 @@ final class ChordLight {
         seen.chord(at, this, 1, new Tally());
         isTracing = false;
         return pattern;
+    }
+
+    /** Adds a chord's light as some beams, roughly. */
+    void sample(Emitter.Seen seen, double at, double weight, Beams into) {
+        beams = into;
+        ofBeams = weight;
+        seen.chord(at, this, 1, new Tally());
+        beams = null;
     }
 
     /** A chord whose light is c·(P − R)/r⁴ per length. */
@@ -115,6 +115,10 @@ final class ChordLight {
         double light = cosine > 0 ? c * ofPoint.towards(cosine) / square : 0;
         if (light > 0) {
             light *= paths.ofPoint(source, x * near, y * near, z * near);
+            if (beams != null) {
+                beams.add(near * x, near * y, near * z, ofBeams * light);
+                return;
+            }
             into.x += light * near * x;
             into.y += light * near * y;
             into.z += light * near * z;
@@ -131,6 +135,10 @@ final class ChordLight {
         if (!(isTracing || (axis.distance() > NO_DISTANCE && c > 0))) {
             return;
         }
+        if (beams != null) {
+            sample(beams);
+            return;
+        }
         activeCount = 0;
         clip();
         if (cuts.high() > cuts.low()) {
@@ -138,10 +146,25 @@ final class ChordLight {
         }
     }
 
-    /** Begins with what lies in the window and in front of the plane. */
+    /** Some points of the chord, each for a part of it. */
+    private void sample(Beams into) {
+        int parts = Beams.steps(chord.length() / axis.distance());
+        for (int part = 0; part < parts; part++) {
+            Vec source = chord.at((part + 0.5) / parts);
+            Vec way = source.minus(paths.place);
+            double near = 1 / way.length();
+            Vec direction = way.times(near);
+            double light = coefficient * near * near * (chord.length() / parts);
+            light *= beam == null ? near : beam.beam().towards(-direction.dot(beam.aim()));
+            light *= paths.ofPoint(source, direction.x(), direction.y(), direction.z());
+            into.add(direction.x(), direction.y(), direction.z(), ofBeams * light);
+        }
+    }
+
+    /** Begins with what lies in front of the plane. */
     private void clip() {
-        double low = windowLow;
-        double high = windowHigh;
+        double low = 0;
+        double high = 1;
         if (cutsSource) {
             double slope = chord.length() * view.facing().dot(chord.along());
             double start = axis.distance() * axis.towards(view.facing())
@@ -150,7 +173,7 @@ final class ChordLight {
             low = start < 0 ? Math.max(low, slope > 0 ? -start / slope : 1) : low;
             high = start + slope < 0 ? Math.min(high, slope < 0 ? -start / slope : 0) : high;
         }
-        cuts.begin(low, low > windowLow ? 2 : 0, high, high < windowHigh ? 3 : 1);
+        cuts.begin(low, low > 0 ? 2 : 0, high, high < 1 ? 3 : 1);
     }
 
     private void pieces(double accuracy, Tally into) {

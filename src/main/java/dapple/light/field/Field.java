@@ -30,7 +30,7 @@ public final class Field {
         this.quantities = List.copyOf(named);
         List<Screen> screens = scene.filters().stream().map(Screen::new).toList();
         this.lights = lamps.stream()
-                .map(lamp -> new LampLight(lamp, lamp.unit(scene.solids(), screens)))
+                .map(lamp -> new LampLight(lamp, lamp.unit(scene.solids(), screens), quantities))
                 .toList();
         this.brightest = new Brightest(lights, scene.accuracy());
         this.sums = new Sums(quantities.size(), lamps.size());
@@ -87,7 +87,7 @@ public final class Field {
     private Map<Quantity, Double> byQuantity(int lamp) {
         Map<Quantity, Double> amounts = new EnumMap<>(Quantity.class);
         for (int row = 0; row < quantities.size(); row++) {
-            if (lights.get(lamp).names(quantities.get(row))) {
+            if (lights.get(lamp).names(row)) {
                 amounts.put(quantities.get(row), sums.byLamp[lamp][row]);
             }
         }
@@ -137,33 +137,37 @@ public final class Field {
         sums.begin();
         lights.forEach(lamp -> lamp.lookAsVectors(place, scene.accuracy()));
         for (int row = 0; row < quantities.size(); row++) {
-            Quantity quantity = quantities.get(row);
-            Brightest.Best best = brightest.facing(place, quantity);
+            Brightest.Best best = brightest.facing(place, row);
             View view = View.facing(best.facing());
             if (!best.isWhole()) {
-                lights.stream()
-                        .filter(lamp -> lamp.names(quantity))
-                        .forEach(lamp -> lamp.look(quantity, place, view, scene.accuracy()));
+                look(row, place, view);
             }
             sum(row, view, best.isWhole());
         }
     }
 
+    private void look(int row, Vec place, View view) {
+        for (LampLight lamp : lights) {
+            if (lamp.names(row)) {
+                lamp.look(row, place, view, scene.accuracy());
+            }
+        }
+    }
+
     /** Sums what the lamps show of a quantity. */
     private void sum(int row, View view, boolean ofVectors) {
-        Quantity quantity = quantities.get(row);
         LampLight.Sum sum = new LampLight.Sum();
         double value = 0;
         for (int index = 0; index < lights.size(); index++) {
             LampLight lamp = lights.get(index);
-            if (lamp.names(quantity)) {
-                double amount = lamp.amount(quantity, view, ofVectors);
+            if (lamp.names(row)) {
+                double amount = lamp.amount(row, view, ofVectors);
                 sums.byLamp[index][row] = amount;
                 value += amount;
                 if (ofVectors) {
-                    lamp.addVector(quantity, sum);
+                    lamp.addVector(row, sum);
                 } else {
-                    lamp.add(quantity, sum);
+                    lamp.add(row, sum);
                 }
             }
         }

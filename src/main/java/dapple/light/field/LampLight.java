@@ -3,21 +3,35 @@ package dapple.light.field;
 import dapple.light.geometry.Hull;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
+import java.util.List;
 
 /**
  * The light of one lamp at the last place that was asked for, in each of its channels: as vectors, and in the view that
  * was asked for last. For one thread.
  */
 final class LampLight {
-    private final LampField lamp;
+    private static final int UNNAMED = -1;
+
     private final UnitField unit;
+    private final List<Quantity> ofChannels;
+    private final int[] channels;
+    private final double[] scales;
     private final Seen[] vectors;
     private final Seen[] views;
 
-    LampLight(LampField lamp, UnitField unit) {
-        this.lamp = lamp;
+    /**
+     * The light of a lamp.
+     *
+     * @param quantities that are asked for, by their row
+     */
+    LampLight(LampField lamp, UnitField unit, List<Quantity> quantities) {
         this.unit = unit;
-        this.vectors = new Seen[lamp.channels().size()];
+        this.ofChannels = lamp.channels();
+        this.channels = quantities.stream()
+                .mapToInt(quantity -> lamp.names(quantity) ? lamp.channel(quantity) : UNNAMED)
+                .toArray();
+        this.scales = quantities.stream().mapToDouble(lamp::scale).toArray();
+        this.vectors = new Seen[ofChannels.size()];
         this.views = new Seen[vectors.length];
         for (int channel = 0; channel < vectors.length; channel++) {
             vectors[channel] = new Seen();
@@ -43,12 +57,12 @@ final class LampLight {
         return unit.hull();
     }
 
-    boolean names(Quantity quantity) {
-        return lamp.names(quantity);
+    boolean names(int row) {
+        return channels[row] != UNNAMED;
     }
 
-    boolean lights(Quantity quantity) {
-        return lamp.scale(quantity) > 0;
+    boolean lights(int row) {
+        return scales[row] > 0;
     }
 
     /** Looks as vectors, in all channels. */
@@ -66,28 +80,28 @@ final class LampLight {
     }
 
     /** Looks in a view, in the channel of one quantity. */
-    void look(Quantity quantity, Vec place, View view, double accuracy) {
-        look(views[lamp.channel(quantity)], lamp.channel(quantity), place, view, accuracy);
+    void look(int row, Vec place, View view, double accuracy) {
+        look(views[channels[row]], channels[row], place, view, accuracy);
     }
 
     private void look(Seen seen, int channel, Vec place, View view, double accuracy) {
         seen.light.clear();
-        seen.error = unit.light(place, lamp.channels().get(channel), view, accuracy, seen.light);
+        seen.error = unit.light(place, ofChannels.get(channel), view, accuracy, seen.light);
         seen.floor = unit.floor();
     }
 
-    void addVector(Quantity quantity, Sum into) {
-        add(vectors, quantity, into);
+    void addVector(int row, Sum into) {
+        add(vectors, row, into);
     }
 
-    void add(Quantity quantity, Sum into) {
-        add(views, quantity, into);
+    void add(int row, Sum into) {
+        add(views, row, into);
     }
 
-    private void add(Seen[] all, Quantity quantity, Sum into) {
-        double scale = lamp.scale(quantity);
+    private void add(Seen[] all, int row, Sum into) {
+        double scale = scales[row];
         if (scale > 0) {
-            Seen seen = all[lamp.channel(quantity)];
+            Seen seen = all[channels[row]];
             into.light.add(seen.light, scale);
             into.error += scale * seen.error;
             into.floor += scale * seen.floor;
@@ -95,13 +109,12 @@ final class LampLight {
     }
 
     /** What a view has of the vectors, or of what was looked at last. */
-    double amount(Quantity quantity, View view, boolean ofVectors) {
-        Seen seen = (ofVectors ? vectors : views)[lamp.channel(quantity)];
-        return Math.max(0, lamp.scale(quantity) * view.figure(seen.light));
+    double amount(int row, View view, boolean ofVectors) {
+        Seen seen = (ofVectors ? vectors : views)[channels[row]];
+        return Math.max(0, scales[row] * view.figure(seen.light));
     }
 
-    void beams(Vec place, Quantity quantity, Beams into) {
-        Quantity channel = lamp.channels().get(lamp.channel(quantity));
-        unit.beams(place, channel, lamp.scale(quantity), into);
+    void beams(Vec place, int row, Beams into) {
+        unit.beams(place, ofChannels.get(channels[row]), scales[row], into);
     }
 }

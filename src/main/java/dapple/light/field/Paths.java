@@ -36,6 +36,7 @@ final class Paths {
 
     Vec place = Vec.UP;
     Quantity quantity = Quantity.UV_INDEX;
+    private int forgotten;
     private boolean dark;
     private double thinnest;
 
@@ -119,9 +120,13 @@ final class Paths {
     }
 
     /** Forgets the solids, to learn what would arrive without them. */
-    void clearSolids() {
+    void forgetSolids() {
+        forgotten = shadeCount;
         shadeCount = 0;
-        dark = false;
+    }
+
+    void recallSolids() {
+        shadeCount = forgotten;
     }
 
     /** Share of the light of one point that arrives, but for the filters that all paths lose alike in. */

@@ -19,7 +19,7 @@ final class UnitField {
     private static final double DEEP_SHADE = 0.01;
 
     /** The share of the accuracy that the chords of a source may use up, the rest being for the sum across. */
-    private static final double OF_CHORDS = 0.1;
+    private static final double OF_CHORDS = 0.3;
 
     /** Breaks are found as closely as this share of the accuracy, of the width of the source. */
     private static final double OF_BREAKS = 0.002;
@@ -71,7 +71,6 @@ final class UnitField {
         }
         if (paths.isShaded()) {
             floor = DEEP_SHADE * unshaded(view);
-            paths.choose(place, quantity);
         }
         light.clear();
         double error = gather(view, accuracy, floor / paths.share);
@@ -81,9 +80,10 @@ final class UnitField {
 
     /** Roughly what would arrive at the last place with no solid between. */
     private double unshaded(View view) {
-        paths.clearSolids();
+        paths.forgetSolids();
         light.clear();
         gather(view, ROUGH, 0);
+        paths.recallSolids();
         return paths.share * Math.abs(view.figure(light));
     }
 
@@ -170,21 +170,13 @@ final class UnitField {
         }
         chords.look(View.VECTOR, false);
         Emitter.Seen seen = emitter.from(place);
-        double width = seen.high() - seen.low();
-        boolean point = emitter instanceof Point;
-        boolean single = point || emitter instanceof Tube;
-        int slices = single ? 1 : Beams.SLICES;
-        int parts = point ? 1 : Beams.PARTS;
-        for (int slice = 0; slice < slices && width > 0; slice++) {
-            double from = seen.low() + width * slice / slices;
-            double to = seen.low() + width * (slice + 1) / slices;
-            double weight = scale * paths.share * (single ? 1 : seen.weight(from, to));
-            for (int part = 0; part < parts; part++) {
-                chords.window((double) part / parts, (part + 1.0) / parts);
-                light.clear();
-                seen.chord((from + to) / 2, chords, ROUGH, light);
-                into.add(light, weight);
-            }
+        double range = seen.high() - seen.low();
+        int slices = Beams.steps(seen.width() / emitter.hull().distance(place));
+        for (int slice = 0; slice < slices && range > 0; slice++) {
+            double from = seen.low() + range * slice / slices;
+            double to = seen.low() + range * (slice + 1) / slices;
+            double weight = scale * paths.share * seen.weight(from, to);
+            chords.sample(seen, (from + to) / 2, weight, into);
         }
     }
 }

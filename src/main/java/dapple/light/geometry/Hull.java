@@ -78,6 +78,16 @@ public final class Hull {
         return faceNormals;
     }
 
+    /** Distance of the nearest corner from a place, m. */
+    public double distance(Vec place) {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int corner = 0; corner < corners.size(); corner++) {
+            Vec way = corners.get(corner).minus(place);
+            nearest = Math.min(nearest, way.dot(way));
+        }
+        return Math.sqrt(nearest);
+    }
+
     /** The shortest side of a block, m; 0 of what is flat. */
     public double thickness() {
         return thickness;
