@@ -6,6 +6,7 @@ public final class Box implements Solid {
     private final Vec half;
     private final Vec alongX;
     private final Vec alongY;
+    private final Bounds bounds;
 
     private Box(Vec least, Vec greatest, double yawDegrees) {
         this.centre = least.plus(greatest).times(0.5);
@@ -14,6 +15,7 @@ public final class Box implements Solid {
         double sin = Math.sin(Math.toRadians(yawDegrees));
         this.alongX = new Vec(cos, sin, 0);
         this.alongY = new Vec(-sin, cos, 0);
+        this.bounds = Bounds.around(hull().corners());
     }
 
     /**
@@ -39,6 +41,11 @@ public final class Box implements Solid {
     }
 
     @Override
+    public Bounds bounds() {
+        return bounds;
+    }
+
+    @Override
     public Hull hull() {
         return Hull.block(centre, alongX.times(half.x()), alongY.times(half.y()), new Vec(0, 0, half.z()));
     }
@@ -50,5 +57,33 @@ public final class Box implements Solid {
                 alongX.times(half.x() - TOUCH),
                 alongY.times(half.y() - TOUCH),
                 new Vec(0, 0, half.z() - TOUCH));
+    }
+
+    /** Whether the parts of the way between each pair of faces have anything in common. */
+    @Override
+    public boolean blocks(Vec from, Vec to) {
+        Vec start = from.minus(centre);
+        Vec way = to.minus(from);
+        Slab slab = new Slab();
+        return slab.cut(start.dot(alongX), way.dot(alongX), half.x() - TOUCH)
+                && slab.cut(start.dot(alongY), way.dot(alongY), half.y() - TOUCH)
+                && slab.cut(start.z(), way.z(), half.z() - TOUCH);
+    }
+
+    /** The part of a way that lies between the faces looked at so far. */
+    private static final class Slab {
+        private double enter;
+        private double leave = 1;
+
+        boolean cut(double start, double way, double reach) {
+            if (way == 0) {
+                return Math.abs(start) < reach;
+            }
+            double one = (-reach - start) / way;
+            double other = (reach - start) / way;
+            enter = Math.max(enter, Math.min(one, other));
+            leave = Math.min(leave, Math.max(one, other));
+            return enter < leave;
+        }
     }
 }

@@ -1,15 +1,20 @@
 package dapple.light.geometry;
 
+import java.util.List;
+
 /** A rod with round ends: everything within a radius of a segment. */
 public final class Capsule implements Solid {
     private final Vec from;
     private final Vec to;
     private final double radius;
+    private final Bounds bounds;
 
     private Capsule(Vec from, Vec to, double radius) {
         this.from = from;
         this.to = to;
         this.radius = radius;
+        Vec reach = new Vec(radius, radius, radius);
+        this.bounds = Bounds.around(List.of(from.minus(reach), from.plus(reach), to.minus(reach), to.plus(reach)));
     }
 
     /**
@@ -27,6 +32,11 @@ public final class Capsule implements Solid {
     @Override
     public boolean holds(Vec place) {
         return shade().hides(place, place);
+    }
+
+    @Override
+    public Bounds bounds() {
+        return bounds;
     }
 
     @Override

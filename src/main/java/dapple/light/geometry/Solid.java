@@ -8,7 +8,10 @@ public sealed interface Solid permits Box, UprightCylinder, Capsule {
     /** Whether a place lies strictly inside. */
     boolean holds(Vec place);
 
-    /** A block around it. */
+    /** A box around it with sides along the axes. */
+    Bounds bounds();
+
+    /** A block around it, which may lie at a slant. */
     Hull hull();
 
     /** What it hides, to be asked from one place after the other. */

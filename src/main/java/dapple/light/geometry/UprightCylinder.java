@@ -5,11 +5,13 @@ public final class UprightCylinder implements Solid {
     private final Vec base;
     private final double height;
     private final double radius;
+    private final Bounds bounds;
 
     private UprightCylinder(Vec base, double height, double radius) {
         this.base = base;
         this.height = height;
         this.radius = radius;
+        this.bounds = Bounds.around(hull().corners());
     }
 
     /**
@@ -32,6 +34,11 @@ public final class UprightCylinder implements Solid {
         return place.z() > base.z() + TOUCH
                 && place.z() < base.z() + height - TOUCH
                 && Math.hypot(place.x() - base.x(), place.y() - base.y()) < radius - TOUCH;
+    }
+
+    @Override
+    public Bounds bounds() {
+        return bounds;
     }
 
     @Override
