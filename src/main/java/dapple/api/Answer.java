@@ -19,6 +19,7 @@ record Answer(
         List<Named> receivers,
         List<At> lights,
         Optional<OnGrid> grid,
+        Optional<FoundZones> zones,
         List<String> warnings) {
 
     /**

@@ -37,6 +37,7 @@ final class AnswerWriter {
         }
         json.writeEndArray();
         answer.grid().ifPresent(this::grid);
+        answer.zones().ifPresent(new ZonesWriter(json)::write);
         json.writeArrayPropertyStart("warnings");
         answer.warnings().forEach(json::writeString);
         json.writeEndArray();

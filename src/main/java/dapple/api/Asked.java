@@ -1,13 +1,17 @@
 package dapple.api;
 
-import dapple.light.cover.Filter;
 import dapple.light.field.Facing;
 import dapple.light.field.Receiver;
 import dapple.light.field.Scene;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
+import dapple.light.zone.Body;
+import dapple.light.zone.Lattice;
+import dapple.light.zone.RestingSurface;
+import dapple.light.zone.ZoneTarget;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -38,24 +42,30 @@ record Asked(
         }
 
         Vec place(int index) {
-            int x = index % countX;
-            int y = index / countX % countY;
-            int z = index / countX / countY;
-            return new Vec(from.x() + x * step, from.y() + y * step, from.z() + z * step);
+            return lattice().place(index);
+        }
+
+        Lattice lattice() {
+            return new Lattice(from, step, countX, countY, countZ);
         }
     }
 
-    /** Shares of the space by what an animal finds there: limits in the quantity's unit, length in metres. */
+    /**
+     * What an animal finds in one quantity.
+     *
+     * @param surfaces that it rests on
+     * @param reachMetres of a ground dweller; empty for a climber
+     * @param also further quantities that a basking place must have, with their targets
+     * @param overlap the share above which two lamps' patches overlap; empty if that is not asked
+     */
     record Zones(
             Quantity quantity,
-            Interval basking,
-            Interval shade,
-            double ceiling,
-            double bodyLengthMetres,
-            Optional<Surface> surface) {}
-
-    /** The plane that basking patches are looked for on. */
-    record Surface(Vec point, Vec normal, Filter.Rectangle within) {}
+            ZoneTarget target,
+            Body body,
+            List<RestingSurface> surfaces,
+            Optional<Double> reachMetres,
+            Map<Quantity, Interval> also,
+            Optional<Double> overlap) {}
 
     /** Standard uncertainties: of readings and meters relative, of positions in metres. */
     record Uncertainty(double reading, double meter, double positionMetres) {}

@@ -45,14 +45,20 @@ final class LightField {
         Field field = light.field();
         List<At> lights = light.receivers(field);
         Optional<OnGrid> grid = asked.grid().map(places -> light.grid(field, places));
-        return new Answer(light.quantities, light.lamps, asked.receivers(), lights, grid, light.warnings(lights, grid));
+        Optional<FoundZones> zones = grid.flatMap(light::zones);
+        List<String> warnings = light.warnings(lights, grid);
+        zones.ifPresent(found -> warnings.addAll(found.warnings()));
+        return new Answer(light.quantities, light.lamps, asked.receivers(), lights, grid, zones, warnings);
     }
 
-    /** Zones and intervals find their place here. */
+    private Optional<FoundZones> zones(OnGrid grid) {
+        return asked.zones()
+                .map(zones -> new LightZones(asked.scene(), zones, run)
+                        .on(grid.asked(), grid.values().get(quantities.indexOf(zones.quantity()))::at));
+    }
+
+    /** Intervals find their place here. */
     private static void requireBuilt(Asked asked) {
-        if (asked.zones().isPresent()) {
-            throw notYet("/zones", "Zones");
-        }
         if (asked.uncertainty().isPresent()) {
             throw notYet("/uncertainty", "Intervals");
         }
@@ -168,9 +174,7 @@ final class LightField {
                 || lamps.stream()
                         .filter(lamp -> lamp.id().equals(towards.id()))
                         .noneMatch(lamp -> lamp.centre().minus(place).length() == 0);
-        return hasDirection
-                && lamps.stream().noneMatch(lamp -> SourcePlaces.isOn(lamp, place))
-                && asked.scene().solidAround(place) < 0;
+        return hasDirection && SourcePlaces.isOpen(asked.scene(), place);
     }
 
     private List<String> warnings(List<At> lights, Optional<OnGrid> grid) {

@@ -31,7 +31,7 @@ final class SceneReader {
                 scene,
                 document.find("receivers").map(receivers::read).orElse(List.of()),
                 grid,
-                document.find("zones").map(part -> GridReader.zones(part, scene.lamps())),
+                document.find("zones").map(part -> new ZonesReader(scene.lamps()).read(part)),
                 document.find("uncertainty").map(GridReader::uncertainty));
     }
 

@@ -1,5 +1,6 @@
 package dapple.api;
 
+import dapple.light.field.Scene;
 import dapple.light.geometry.Solid;
 import dapple.light.geometry.Vec;
 import dapple.light.source.Lamp;
@@ -21,6 +22,11 @@ final class SourcePlaces {
             return way.minus(line.along().times(along)).length() < Solid.TOUCH;
         }
         return lamp.source() instanceof Source.Spot && way.length() < Solid.TOUCH;
+    }
+
+    /** Whether light has a finite amount at a place: it lies on no source and in no solid. */
+    static boolean isOpen(Scene scene, Vec place) {
+        return scene.lamps().stream().noneMatch(lamp -> isOn(lamp, place)) && scene.solidAround(place) < 0;
     }
 
     static boolean anyInside(Lamp lamp, List<Solid> solids) {

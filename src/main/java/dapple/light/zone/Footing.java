@@ -1,0 +1,50 @@
+package dapple.light.zone;
+
+import dapple.light.geometry.Bounds;
+import dapple.light.geometry.Solid;
+import dapple.light.geometry.Vec;
+import dapple.light.quantity.Check;
+import java.util.List;
+
+/**
+ * Where a ground dweller can be: at most its reach straight above the floor (z = 0), the top of a solid or a resting
+ * surface.
+ *
+ * @param reachMetres at least 0, m; the keeper's setting, commonly the height of the body
+ */
+public record Footing(double reachMetres, List<Solid> solids, List<RestingSurface> surfaces) {
+    /** So that a place exactly at its reach counts, whatever its rounding: 1 µm. */
+    private static final double SLACK_METRES = 1e-6;
+
+    public Footing {
+        Check.notNegative("reach", reachMetres, "m");
+        solids = List.copyOf(solids);
+        surfaces = List.copyOf(surfaces);
+    }
+
+    /** Whether it can be at a place, which must not lie inside a solid. */
+    boolean holds(Vec place) {
+        return (place.z() >= -SLACK_METRES && place.z() <= reachMetres + SLACK_METRES)
+                || surfaces.stream().anyMatch(surface -> surface.reaches(place, reachMetres))
+                || standsOnASolid(place);
+    }
+
+    private boolean standsOnASolid(Vec place) {
+        Vec below = new Vec(place.x(), place.y(), place.z() - reachMetres - SLACK_METRES);
+        for (Solid solid : solids) {
+            if (mayLieBetween(solid.bounds(), below, place) && solid.blocks(place, below)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean mayLieBetween(Bounds bounds, Vec below, Vec place) {
+        return bounds.greatest().z() >= below.z()
+                && bounds.least().z() <= place.z()
+                && bounds.least().x() <= place.x()
+                && bounds.greatest().x() >= place.x()
+                && bounds.least().y() <= place.y()
+                && bounds.greatest().y() >= place.y();
+    }
+}

@@ -1,0 +1,105 @@
+package dapple.light.zone;
+
+import dapple.light.geometry.Vec;
+import java.util.List;
+
+/**
+ * The places at which a resting surface is looked at, u fastest, edge to edge. Their step is a hundredth of the body's
+ * length or a fortieth of the shorter side, whichever is less, and larger only where that would be more than a million
+ * places. Where the surface leans in x and y at once its outline is no rectangle, and places beyond it belong to nothing.
+ */
+public final class SurfaceLattice {
+    /** Cells across a body, across the shorter side, and places in all: settings of ours. */
+    private static final double ACROSS_A_BODY = 100;
+
+    private static final double ACROSS_A_SIDE = 40;
+    private static final double MOST_PLACES = 1_000_000;
+
+    /** Places lie this far over the plane, so that rounding does not put them under it: 1 µm. */
+    private static final double LIFT_METRES = 1e-6;
+
+    private static final double COARSER = 1.05;
+
+    private final RestingSurface surface;
+    private final Vec along;
+    private final Vec across;
+    private final Vec corner;
+    private final Sheet sheet;
+
+    private SurfaceLattice(RestingSurface surface, double bodyLengthMetres) {
+        this.surface = surface;
+        Vec normal = surface.normal();
+        this.along = new Vec(normal.z(), 0, -normal.x())
+                .times(Math.signum(normal.z()))
+                .unit();
+        this.across = normal.cross(along);
+        List<Vec> corners = corners(surface);
+        double lowU = least(corners, along);
+        double lowV = least(corners, across);
+        double sideU = -least(corners, along.times(-1)) - lowU;
+        double sideV = -least(corners, across.times(-1)) - lowV;
+        this.corner =
+                surface.point().plus(along.times(lowU)).plus(across.times(lowV)).plus(normal.times(LIFT_METRES));
+        this.sheet = sheet(sideU, sideV, bodyLengthMetres);
+    }
+
+    public static SurfaceLattice of(RestingSurface surface, double bodyLengthMetres) {
+        return new SurfaceLattice(surface, bodyLengthMetres);
+    }
+
+    private static List<Vec> corners(RestingSurface surface) {
+        var within = surface.within();
+        return List.of(
+                surface.at(within.lowX(), within.lowY()).minus(surface.point()),
+                surface.at(within.highX(), within.lowY()).minus(surface.point()),
+                surface.at(within.lowX(), within.highY()).minus(surface.point()),
+                surface.at(within.highX(), within.highY()).minus(surface.point()));
+    }
+
+    private static double least(List<Vec> ways, Vec direction) {
+        return ways.stream().mapToDouble(direction::dot).min().orElseThrow();
+    }
+
+    private static Sheet sheet(double sideU, double sideV, double bodyLengthMetres) {
+        double step = Math.min(bodyLengthMetres / ACROSS_A_BODY, Math.min(sideU, sideV) / ACROSS_A_SIDE);
+        step = Math.max(step, Math.sqrt(sideU) * Math.sqrt(sideV) / Math.sqrt(MOST_PLACES));
+        while ((cells(sideU, step) + 1) * (cells(sideV, step) + 1) > MOST_PLACES) {
+            step *= COARSER;
+        }
+        int cellsU = (int) cells(sideU, step);
+        int cellsV = (int) cells(sideV, step);
+        return new Sheet(cellsU + 1, cellsV + 1, sideU / cellsU, sideV / cellsV);
+    }
+
+    /** A whole number of the coarsest cells. */
+    private static double cells(double side, double step) {
+        return SurfaceLight.COARSEST * Math.ceil(side / (SurfaceLight.COARSEST * step));
+    }
+
+    Sheet sheet() {
+        return sheet;
+    }
+
+    RestingSurface surface() {
+        return surface;
+    }
+
+    public int size() {
+        return sheet.size();
+    }
+
+    public Vec place(int index) {
+        return corner.plus(along.times(sheet.u(index) * sheet.stepU()))
+                .plus(across.times(sheet.v(index) * sheet.stepV()));
+    }
+
+    /** Whether the place at an index lies on the surface. */
+    public boolean isOn(int index) {
+        return surface.isOver(place(index));
+    }
+
+    /** The larger of the two steps, m. */
+    public double stepMetres() {
+        return Math.max(sheet.stepU(), sheet.stepV());
+    }
+}
