@@ -4,7 +4,6 @@ import dapple.light.geometry.Vec;
 import java.util.BitSet;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.IntConsumer;
 
 /** The largest connected part of a resting surface whose light is inside the target for basking. */
 public final class BaskingPatch {
@@ -39,53 +38,12 @@ public final class BaskingPatch {
 
     /** The largest patch on a surface, the first of several; none where nothing is inside the target. */
     public static Optional<BaskingPatch> on(SurfaceLight light, Body body) {
-        BitSet left = new BitSet();
+        BitSet basking = new BitSet();
         for (int index = 0; index < light.lattice().size(); index++) {
-            left.set(index, light.isBasking(index));
+            basking.set(index, light.isBasking(index));
         }
-        Sheet sheet = light.lattice().sheet();
-        BitSet largest = new BitSet();
-        double most = 0;
-        for (int start = left.nextSetBit(0); start >= 0; start = left.nextSetBit(start)) {
-            BitSet part = connected(sheet, left, start);
-            double area = part.stream().mapToDouble(sheet::area).sum();
-            if (area > most) {
-                most = area;
-                largest = part;
-            }
-        }
-        return most > 0 ? Optional.of(new BaskingPatch(light, body, largest)) : Optional.empty();
-    }
-
-    /** Takes out of what is left all that is connected with a place, by neighbours along u and v. */
-    private static BitSet connected(Sheet sheet, BitSet left, int start) {
-        BitSet part = new BitSet();
-        int[] queue = new int[left.cardinality()];
-        int[] end = {0};
-        IntConsumer take = index -> {
-            if (left.get(index)) {
-                left.clear(index);
-                part.set(index);
-                queue[end[0]++] = index;
-            }
-        };
-        take.accept(start);
-        for (int next = 0; next < end[0]; next++) {
-            int at = queue[next];
-            if (sheet.u(at) > 0) {
-                take.accept(at - 1);
-            }
-            if (sheet.u(at) < sheet.countU() - 1) {
-                take.accept(at + 1);
-            }
-            if (sheet.v(at) > 0) {
-                take.accept(at - sheet.countU());
-            }
-            if (sheet.v(at) < sheet.countV() - 1) {
-                take.accept(at + sheet.countU());
-            }
-        }
-        return part;
+        BitSet largest = Parts.largest(light.lattice().sheet(), basking);
+        return largest.isEmpty() ? Optional.empty() : Optional.of(new BaskingPatch(light, body, largest));
     }
 
     public double areaSquareMetres() {

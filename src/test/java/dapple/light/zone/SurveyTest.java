@@ -1,0 +1,110 @@
+package dapple.light.zone;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import dapple.light.cover.Filter;
+import dapple.light.geometry.Box;
+import dapple.light.geometry.Capsule;
+import dapple.light.geometry.Solid;
+import dapple.light.geometry.Vec;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SurveyTest {
+    private static final double STEP = 0.02;
+
+    /** 0.4 by 0.2 by 0.4 m from the origin. */
+    private final Lattice lattice = new Lattice(new Vec(0, 0, 0), STEP, 21, 11, 21);
+
+    private Space survey(List<Solid> solids, Optional<Footing> footing) {
+        Survey survey = new Survey(lattice, solids, footing);
+        for (int row = 0; row < lattice.rows(); row++) {
+            survey.row(row, index -> solids.stream().noneMatch(solid -> solid.holds(lattice.place(index))));
+        }
+        return survey.space();
+    }
+
+    private Space survey(double reachMetres, Solid solid) {
+        List<Solid> solids = List.of(solid);
+        return survey(solids, Optional.of(new Footing(reachMetres, solids, List.of())));
+    }
+
+    private static Box shelf() {
+        return Box.of(new Vec(0.1, 0.05, 0.19), new Vec(0.3, 0.15, 0.2), 0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "0, true",
+        "0.04, true",
+        "0.06, true",
+        "0.08, false",
+        "0.18, false",
+        "0.2, true",
+        "0.26, true",
+        "0.28, false"
+    })
+    void aGroundDwellerReachesAboveTheFloorAndAShelf(double height, boolean reaches) {
+        int z = (int) Math.round(height / STEP);
+        assertThat(survey(0.06, shelf()).isReachable(lattice.index(10, 5, z))).isEqualTo(reaches);
+    }
+
+    @Test
+    void besideTheShelfNothingIsReachable() {
+        assertThat(survey(0.06, shelf()).isReachable(lattice.index(1, 5, 11))).isFalse();
+    }
+
+    @Test
+    void aPerchIsFootingAsWell() {
+        Space space = survey(0.06, Capsule.of(new Vec(0.1, 0.1, 0.2), new Vec(0.3, 0.1, 0.3), 0.015));
+        assertThat(space.isReachable(lattice.index(10, 5, 14))).isTrue();
+        assertThat(space.isReachable(lattice.index(10, 5, 11))).isFalse();
+    }
+
+    @Test
+    void aRestingSurfaceIsFootingWithoutASolid() {
+        RestingSurface ramp = new RestingSurface(
+                new Vec(0.2, 0.1, 0.2), new Vec(-1, 0, 2), Filter.Rectangle.between(0.1, 0, 0.3, 0.2));
+        Space space = survey(List.of(), Optional.of(new Footing(0.06, List.of(), List.of(ramp))));
+        assertThat(space.isReachable(lattice.index(10, 5, 10))).isTrue();
+        assertThat(space.isReachable(lattice.index(14, 5, 13))).isTrue();
+        assertThat(space.isReachable(lattice.index(14, 5, 11))).isFalse();
+        assertThat(space.isReachable(lattice.index(17, 5, 13))).isFalse();
+    }
+
+    @Test
+    void aClimberReachesAllThatIsOpen() {
+        Space space = survey(List.of(shelf()), Optional.empty());
+        for (int index = 0; index < lattice.size(); index++) {
+            assertThat(space.isReachable(index)).isEqualTo(!shelf().holds(lattice.place(index)));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2})
+    void aWallThinnerThanAStepPartsTheNeighboursOnItsSides(int axis) {
+        double[] low = {-1, -1, -1};
+        double[] high = {1, 1, 1};
+        low[axis] = 0.045;
+        high[axis] = 0.047;
+        Space space = survey(
+                List.of(Box.of(new Vec(low[0], low[1], low[2]), new Vec(high[0], high[1], high[2]), 0)),
+                Optional.empty());
+        for (int index = 0; index < lattice.size(); index++) {
+            int[] at = {lattice.x(index), lattice.y(index), lattice.z(index)};
+            assertThat(space.isParted(index, axis)).isEqualTo(at[axis] == 2);
+            assertThat(space.isParted(index, (axis + 1) % 3)).isFalse();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.1, Double.NaN, Double.POSITIVE_INFINITY})
+    void aReachThatIsNoneIsRefused(double reach) {
+        assertThatIllegalArgumentException().isThrownBy(() -> new Footing(reach, List.of(), List.of()));
+    }
+}
