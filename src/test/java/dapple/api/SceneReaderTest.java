@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -43,7 +44,8 @@ class SceneReaderTest {
                         filters(),
                         obstacles(),
                         receivers(),
-                        grids())
+                        grids(),
+                        zones())
                 .flatMap(rows -> rows);
     }
 
@@ -217,6 +219,52 @@ class SceneReaderTest {
                 row(withZones("'quantity':'uvi','depth':1"), "/zones/depth"));
     }
 
+    private static Stream<Arguments> zones() {
+        String surface = "'point':[0.5,0.5,0],'normal':[0,0,1],'within':[[0,0],[1,1]]";
+        return Stream.of(
+                row(zones("'basking':[2,4],'shade':[0,0.3],'ceiling':7,'bodyLength':0.2"), "/zones/quantity"),
+                row(zones("'quantity':'uvi','shade':[0,0.3],'ceiling':7,'bodyLength':0.2"), "/zones/basking"),
+                row(zones("'quantity':'uvi','basking':[4,2],'shade':[0,0.3],'ceiling':7"), "/zones/basking"),
+                row(zones("'quantity':'uvi','basking':[2],'shade':[0,0.3],'ceiling':7"), "/zones/basking"),
+                row(zones("'quantity':'uvi','basking':[2,4],'shade':[0,3],'ceiling':7"), "/zones/shade"),
+                row(zones("'quantity':'uvi','basking':[2,4],'shade':[-1,1],'ceiling':7"), "/zones/shade/0"),
+                row(zones("'quantity':'uvi','basking':[2,4],'shade':[0,1],'ceiling':3"), "/zones/ceiling"),
+                row(zones("'quantity':'uvi','basking':[2,4],'shade':[0,1],'ceiling':7"), "/zones/bodyLength"),
+                row(
+                        zones("'quantity':'uvi','basking':[2,4],'shade':[0,1],'ceiling':7,'bodyLength':0"),
+                        "/zones/bodyLength"),
+                row(withZones("'quantity':'uvi','reach':-1"), "/zones/reach"),
+                row(withZones("'quantity':'uvi','evenness':2"), "/zones/evenness"),
+                row(withZones("'quantity':'uvi','overlap':0.5"), "/zones/overlap"),
+                row(withZones("'quantity':'uvi','also':[]"), "/zones/also"),
+                row(withZones("'quantity':'uvi','surface':{}"), "/zones/surface/point"),
+                row(withZones("'quantity':'uvi','surface':[]"), "/zones/surface"),
+                row(withZones("'quantity':'uvi','surface':7"), "/zones/surface"),
+                row(withZones("'quantity':'uvi','surface':{" + surface + ",'depth':1}"), "/zones/surface/depth"),
+                row(withZones("'quantity':'uvi','surface':[{" + surface + "},{}]"), "/zones/surface/1/point"),
+                row(
+                        withZones("'quantity':'uvi','surface':{" + surface.replace("[0,0,1]", "[1,0,0]") + "}"),
+                        "/zones/surface/normal"),
+                row(
+                        withZones("'quantity':'uvi','surface':{" + surface.replace("[1,1]", "[1,0.0001]") + "}"),
+                        "/zones/surface/within"),
+                row(
+                        withZones("'quantity':'uvi','surface':["
+                                + String.join(",", Collections.nCopies(11, "{" + surface + "}")) + "]"),
+                        "/zones/surface"),
+                row(
+                        withZones("'quantity':'uvi','surface':{" + surface
+                                + "},'also':[{'quantity':'uvi','basking':[1,2]}]"),
+                        "/zones/also/0/quantity"),
+                row(
+                        withZones("'quantity':'uvi','surface':{" + surface
+                                + "},'also':[{'quantity':'illuminance','basking':[1,2]}]"),
+                        "/zones/also/0/quantity"),
+                row(
+                        withZones("'quantity':'uvi','surface':{" + surface + "},'also':[{'quantity':'uvi','low':1}]"),
+                        "/zones/also/0/low"));
+    }
+
     private static Arguments row(String document, String pointer) {
         return Arguments.of(document, pointer);
     }
@@ -260,8 +308,11 @@ class SceneReaderTest {
     }
 
     private static String withZones(String members) {
-        return document("'grid':{'from':[0,0,0],'to':[1,1,1],'step':0.5,'facing':'all'},'zones':{" + members
-                + ",'basking':[2,4],'shade':[0,0.3],'ceiling':7,'bodyLength':0.2}");
+        return zones(members + ",'basking':[2,4],'shade':[0,0.3],'ceiling':7,'bodyLength':0.2");
+    }
+
+    private static String zones(String members) {
+        return document("'grid':{'from':[0,0,0],'to':[1,1,1],'step':0.5,'facing':'all'},'zones':{" + members + "}");
     }
 
     @ParameterizedTest

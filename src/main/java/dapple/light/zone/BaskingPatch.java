@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 
 /** The largest connected part of a resting surface whose light is inside the target for basking. */
 public final class BaskingPatch {
+    private static final double ROUNDING = 1e-9;
+
     private final SurfaceLight light;
     private final Sheet sheet;
     private final Body body;
@@ -29,7 +31,7 @@ public final class BaskingPatch {
         this.clearance = clearances[roomiest];
         BitSet middles = new BitSet();
         places.stream()
-                .filter(index -> clearances[index] >= body.radiusMetres())
+                .filter(index -> clearances[index] >= body.radiusMetres() * (1 - ROUNDING))
                 .forEach(middles::set);
         this.discs = Optional.of(middles)
                 .filter(found -> !found.isEmpty())
@@ -70,7 +72,7 @@ public final class BaskingPatch {
 
     /** The middle of the most even disc that has room for the body, else of the largest disc. */
     public Vec middle() {
-        return light.lattice().place(discs.map(Evenness::middle).orElse(roomiest));
+        return light.lattice().onPlane(discs.map(Evenness::middle).orElse(roomiest));
     }
 
     /** The share of the patch in which every quantity that was measured is inside its target. */

@@ -29,22 +29,14 @@ public record Footing(double reachMetres, List<Solid> solids, List<RestingSurfac
                 || standsOnASolid(place);
     }
 
+    /** Whether a solid begins below any point beside the place, as far as that point lies outside all solids. */
     private boolean standsOnASolid(Vec place) {
-        Vec below = new Vec(place.x(), place.y(), place.z() - reachMetres - SLACK_METRES);
-        for (Solid solid : solids) {
-            if (mayLieBetween(solid.bounds(), below, place) && solid.blocks(place, below)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private static boolean mayLieBetween(Bounds bounds, Vec below, Vec place) {
-        return bounds.greatest().z() >= below.z()
-                && bounds.least().z() <= place.z()
-                && bounds.least().x() <= place.x()
-                && bounds.greatest().x() >= place.x()
-                && bounds.least().y() <= place.y()
-                && bounds.greatest().y() >= place.y();
+        Vec down = new Vec(0, 0, -reachMetres - 2 * SLACK_METRES);
+        List<Solid> below = Touch.meeting(solids, Bounds.around(place, place.plus(down)));
+        return !below.isEmpty()
+                && Touch.ABOVE.stream()
+                        .map(place::plus)
+                        .filter(beside -> !Touch.isHeld(beside, below))
+                        .anyMatch(beside -> Touch.isBlocked(beside, beside.plus(down), below));
     }
 }

@@ -38,8 +38,7 @@ public final class SurfaceLattice {
         double lowV = least(corners, across);
         double sideU = -least(corners, along.times(-1)) - lowU;
         double sideV = -least(corners, across.times(-1)) - lowV;
-        this.corner =
-                surface.point().plus(along.times(lowU)).plus(across.times(lowV)).plus(normal.times(LIFT_METRES));
+        this.corner = surface.point().plus(along.times(lowU)).plus(across.times(lowV));
         this.sheet = sheet(sideU, sideV, bodyLengthMetres);
     }
 
@@ -88,14 +87,19 @@ public final class SurfaceLattice {
         return sheet.size();
     }
 
+    /** Where the light at an index is looked at. */
     public Vec place(int index) {
+        return onPlane(index).plus(surface.normal().times(LIFT_METRES));
+    }
+
+    Vec onPlane(int index) {
         return corner.plus(along.times(sheet.u(index) * sheet.stepU()))
                 .plus(across.times(sheet.v(index) * sheet.stepV()));
     }
 
     /** Whether the place at an index lies on the surface. */
-    public boolean isOn(int index) {
-        return surface.isOver(place(index));
+    boolean isOn(int index) {
+        return surface.isOver(onPlane(index));
     }
 
     /** The larger of the two steps, m. */

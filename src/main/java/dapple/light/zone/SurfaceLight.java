@@ -57,7 +57,10 @@ public final class SurfaceLight {
     }
 
     private void measure(BitSet wanted, Measuring measuring) {
-        int[] places = wanted.stream().toArray();
+        int[] places = wanted.stream().filter(lattice::isOn).toArray();
+        for (double[] row : amounts) {
+            wanted.stream().forEach(index -> row[index] = Double.NaN);
+        }
         double[][] found = measuring.at(lattice, places);
         for (int row = 0; row < amounts.length; row++) {
             for (int at = 0; at < places.length; at++) {

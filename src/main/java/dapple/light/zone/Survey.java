@@ -12,6 +12,8 @@ import java.util.function.IntPredicate;
  * solid stands between two neighbours, however thin it is.
  */
 public final class Survey {
+    private static final List<Vec> WAYS = List.of(new Vec(1, 0, 0), new Vec(0, 1, 0), new Vec(0, 0, 1));
+
     private final Lattice lattice;
     private final List<Solid> solids;
     private final Optional<Footing> footing;
@@ -37,55 +39,34 @@ public final class Survey {
      */
     public void row(int row, IntPredicate open) {
         int begin = row * lattice.countX();
+        double step = lattice.stepMetres();
+        Vec last = lattice.place(begin + lattice.countX() - 1);
+        List<Solid> near =
+                Touch.meeting(solids, Bounds.around(lattice.place(begin), last.plus(new Vec(step, step, step))));
         for (int index = begin; index < begin + lattice.countX(); index++) {
-            if (open.test(index) && isFooted(lattice.place(index))) {
-                space.open(index);
+            if (open.test(index)) {
+                look(index, near);
             }
         }
-        for (Solid solid : solids) {
-            if (mayMeet(solid.bounds(), lattice.place(begin))) {
-                part(solid, begin);
+    }
+
+    private void look(int index, List<Solid> near) {
+        double step = lattice.stepMetres();
+        Vec place = lattice.place(index);
+        List<Solid> here = Touch.meeting(near, Bounds.around(place, place.plus(new Vec(step, step, step))));
+        if (!Touch.isFree(place, here) || !isFooted(place)) {
+            return;
+        }
+        space.open(index);
+        for (int axis = 0; axis < WAYS.size(); axis++) {
+            if (Touch.parts(place, WAYS.get(axis).times(step), here)) {
+                space.part(index, axis);
             }
         }
     }
 
     private boolean isFooted(Vec place) {
         return footing.isEmpty() || footing.get().holds(place);
-    }
-
-    /** Whether a solid may stand on a way from the row to its neighbours. */
-    private boolean mayMeet(Bounds bounds, Vec first) {
-        double step = lattice.stepMetres();
-        return bounds.least().y() <= first.y() + step
-                && bounds.greatest().y() >= first.y()
-                && bounds.least().z() <= first.z() + step
-                && bounds.greatest().z() >= first.z();
-    }
-
-    private void part(Solid solid, int begin) {
-        double step = lattice.stepMetres();
-        double first = lattice.from().x();
-        int low = (int) Math.max(0, Math.floor((solid.bounds().least().x() - first) / step) - 1);
-        int high = (int) Math.min(
-                lattice.countX() - 1, Math.ceil((solid.bounds().greatest().x() - first) / step));
-        for (int x = low; x <= high; x++) {
-            if (space.isReachable(begin + x)) {
-                part(solid, lattice.place(begin + x), begin + x);
-            }
-        }
-    }
-
-    private void part(Solid solid, Vec place, int index) {
-        double step = lattice.stepMetres();
-        if (solid.blocks(place, place.plus(new Vec(step, 0, 0)))) {
-            space.part(index, 0);
-        }
-        if (solid.blocks(place, place.plus(new Vec(0, step, 0)))) {
-            space.part(index, 1);
-        }
-        if (solid.blocks(place, place.plus(new Vec(0, 0, step)))) {
-            space.part(index, 2);
-        }
     }
 
     /** What was seen, once every row was looked at. */

@@ -7,6 +7,8 @@ import java.util.stream.IntStream;
 
 /** Where an animal can go: from neighbour to neighbour along x, y and z, where nothing stands between them. */
 public final class Ways {
+    private static final double ROUNDING = 1e-9;
+
     private final ZoneMap map;
     private final Space space;
     private final Lattice lattice;
@@ -88,7 +90,7 @@ public final class Ways {
             int first = z * layer;
             double[] clearances = Clearance.of(sheet, at -> shade.get(first + at), at -> isBesideAWall(first + at));
             for (int at = 0; at < layer; at++) {
-                if (clearances[at] >= body.radiusMetres()) {
+                if (clearances[at] >= body.radiusMetres() * (1 - ROUNDING)) {
                     room.set(first + at);
                 }
             }

@@ -126,13 +126,13 @@ class BaskingPatchTest {
         Vec other = new Vec(0.6 * chance.nextDouble() - 0.3, 0.6 * chance.nextDouble() - 0.3, 0);
         ToDoubleFunction<Vec> light = place -> Surfaces.spot(one, 0.15).applyAsDouble(place)
                 + 0.7 * Surfaces.spot(other, 0.2).applyAsDouble(place);
-        BaskingPatch patch = patch(Surfaces.level(), body(0.1), light);
+        BaskingPatch patch = patch(Surfaces.level(), body(0.25), light);
         BaskingPatch mirrored =
-                patch(Surfaces.level(), body(0.1), place -> light.applyAsDouble(new Vec(-place.x(), place.y(), 0)));
+                patch(Surfaces.level(), body(0.25), place -> light.applyAsDouble(new Vec(-place.x(), place.y(), 0)));
         BaskingPatch turned =
-                patch(Surfaces.level(), body(0.1), place -> light.applyAsDouble(new Vec(place.y(), -place.x(), 0)));
-        assertThat(mirrored.areaSquareMetres()).isEqualTo(patch.areaSquareMetres(), within(1e-5));
-        assertThat(turned.areaSquareMetres()).isEqualTo(patch.areaSquareMetres(), within(1e-5));
+                patch(Surfaces.level(), body(0.25), place -> light.applyAsDouble(new Vec(place.y(), -place.x(), 0)));
+        assertThat(mirrored.areaSquareMetres()).isEqualTo(patch.areaSquareMetres(), within(ROUNDING));
+        assertThat(turned.areaSquareMetres()).isEqualTo(patch.areaSquareMetres(), within(ROUNDING));
         assertThat(mirrored.largestDiscMetres()).isEqualTo(patch.largestDiscMetres(), within(2 * patch.stepMetres()));
         assertThat(turned.largestDiscMetres()).isEqualTo(patch.largestDiscMetres(), within(2 * patch.stepMetres()));
     }

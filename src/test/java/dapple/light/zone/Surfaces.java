@@ -25,8 +25,7 @@ final class Surfaces {
         return SurfaceLight.of(SurfaceLattice.of(surface, body.lengthMetres()), List.of(target), (lattice, places) -> {
             double[][] found = new double[1][places.length];
             for (int at = 0; at < places.length; at++) {
-                Vec place = lattice.place(places[at]);
-                found[0][at] = lattice.isOn(places[at]) ? light.applyAsDouble(place) : Double.NaN;
+                found[0][at] = light.applyAsDouble(lattice.place(places[at]));
             }
             return found;
         });

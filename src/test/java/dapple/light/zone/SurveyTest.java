@@ -81,7 +81,8 @@ class SurveyTest {
     void aClimberReachesAllThatIsOpen() {
         Space space = survey(List.of(shelf()), Optional.empty());
         for (int index = 0; index < lattice.size(); index++) {
-            assertThat(space.isReachable(index)).isEqualTo(!shelf().holds(lattice.place(index)));
+            Vec place = lattice.place(index).plus(new Vec(0, 0, 1e-6));
+            assertThat(space.isReachable(index)).isEqualTo(!shelf().holds(place));
         }
     }
 
@@ -100,6 +101,49 @@ class SurveyTest {
             assertThat(space.isParted(index, axis)).isEqualTo(at[axis] == 2);
             assertThat(space.isParted(index, (axis + 1) % 3)).isFalse();
         }
+    }
+
+    /** Boxes of 0.1 m on the floor whose faces lie on places of the lattice. */
+    private static Box block(double x) {
+        return Box.of(new Vec(x, 0.04, 0), new Vec(x + 0.1, 0.16, 0.1), 0);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "10, 5, 0, false", // under a block that stands on the floor
+        "10, 5, 5, true", // on it
+        "10, 1, 0, true", // before it
+        "10, 2, 0, true", // at its front
+        "10, 8, 0, true", // at its back
+        "9, 5, 0, false", // under the seam of both
+        "9, 5, 2, false", // in the seam
+        "9, 5, 5, true", // on the seam
+        "9, 2, 2, false", // beside the seam, higher than the reach above the floor
+        "9, 2, 5, true" // on the edge
+    })
+    void whatTouchesIsReachableWhereThereIsAir(int x, int y, int z, boolean reachable) {
+        List<Solid> solids = List.of(block(0.08), block(0.18));
+        Space space = survey(solids, Optional.of(new Footing(0.02, solids, List.of())));
+        assertThat(space.isReachable(lattice.index(x, y, z))).isEqualTo(reachable);
+    }
+
+    @Test
+    void theSeamOfTwoThinPanesIsNoWay() {
+        Space space = survey(
+                List.of(
+                        Box.of(new Vec(0.045, -1, 0), new Vec(0.047, 0.1, 1), 0),
+                        Box.of(new Vec(0.045, 0.1, 0), new Vec(0.047, 1, 1), 0)),
+                Optional.empty());
+        assertThat(space.isParted(lattice.index(2, 5, 0), 0)).isTrue();
+        assertThat(space.isParted(lattice.index(2, 5, 3), 0)).isTrue();
+    }
+
+    @Test
+    void theEndOfAPaneLeavesAWay() {
+        Space space = survey(List.of(Box.of(new Vec(0.045, -1, 0), new Vec(0.047, 0.1, 0.2), 0)), Optional.empty());
+        assertThat(space.isParted(lattice.index(2, 4, 0), 0)).isTrue();
+        assertThat(space.isParted(lattice.index(2, 5, 0), 0)).isFalse();
+        assertThat(space.isParted(lattice.index(2, 4, 10), 0)).isFalse();
     }
 
     @ParameterizedTest
