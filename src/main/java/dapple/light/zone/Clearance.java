@@ -43,7 +43,8 @@ final class Clearance {
             clearance.squares[index] = free ? FAR : 0;
         }
         clearance.transform();
-        return Arrays.stream(clearance.squares).map(Math::sqrt).toArray();
+        Arrays.setAll(clearance.squares, index -> Math.sqrt(clearance.squares[index]));
+        return clearance.squares;
     }
 
     private static boolean isSurrounded(Sheet sheet, IntPredicate inside, int index) {

@@ -25,18 +25,32 @@ public record Footing(double reachMetres, List<Solid> solids, List<RestingSurfac
     /** Whether it can be at a place, which must not lie inside a solid. */
     boolean holds(Vec place) {
         return (place.z() >= -SLACK_METRES && place.z() <= reachMetres + SLACK_METRES)
-                || surfaces.stream().anyMatch(surface -> surface.reaches(place, reachMetres))
+                || standsOnASurface(place)
                 || standsOnASolid(place);
+    }
+
+    private boolean standsOnASurface(Vec place) {
+        for (RestingSurface surface : surfaces) {
+            if (surface.reaches(place, reachMetres)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether a solid begins below any point beside the place, as far as that point lies outside all solids. */
     private boolean standsOnASolid(Vec place) {
         Vec down = new Vec(0, 0, -reachMetres - 2 * SLACK_METRES);
         List<Solid> below = Touch.meeting(solids, Bounds.around(place, place.plus(down)));
-        return !below.isEmpty()
-                && Touch.ABOVE.stream()
-                        .map(place::plus)
-                        .filter(beside -> !Touch.isHeld(beside, below))
-                        .anyMatch(beside -> Touch.isBlocked(beside, beside.plus(down), below));
+        if (below.isEmpty()) {
+            return false;
+        }
+        for (Vec offset : Touch.ABOVE) {
+            Vec beside = place.plus(offset);
+            if (!Touch.isHeld(beside, below) && Touch.isBlocked(beside, beside.plus(down), below)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

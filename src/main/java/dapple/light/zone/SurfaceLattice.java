@@ -5,7 +5,7 @@ import java.util.List;
 
 /**
  * The places at which a resting surface is looked at, u fastest, edge to edge. Their step is a hundredth of the body's
- * length or a fortieth of the shorter side, whichever is less, and larger only where that would be more than a million
+ * length or a fortieth of the shorter side, whichever is less, and larger only where that would be more than half a million
  * places. Where the surface leans in x and y at once its outline is no rectangle, and places beyond it belong to nothing.
  */
 public final class SurfaceLattice {
@@ -13,7 +13,7 @@ public final class SurfaceLattice {
     private static final double ACROSS_A_BODY = 100;
 
     private static final double ACROSS_A_SIDE = 40;
-    private static final double MOST_PLACES = 1_000_000;
+    private static final double MOST_PLACES = 500_000;
 
     /** Places lie this far over the plane, so that rounding does not put them under it: 1 µm. */
     private static final double LIFT_METRES = 1e-6;

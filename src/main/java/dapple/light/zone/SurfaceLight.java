@@ -3,6 +3,7 @@ package dapple.light.zone;
 import dapple.light.quantity.Interval;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The light on a resting surface. It is measured at every fourth place along both sides; then twice the cells are halved
@@ -167,14 +168,8 @@ public final class SurfaceLight {
         return true;
     }
 
-    /** The largest amount of the first quantity; −1 where no place is open. */
-    public double most() {
-        int brightest = brightest();
-        return brightest < 0 ? -1 : amounts[0][brightest];
-    }
-
-    /** The index of the brightest open place, the first of several; −1 if none is open. */
-    int brightest() {
+    /** The open place that has most of the first quantity, the first of several; none if no place is open. */
+    public Optional<Brightest> brightest() {
         int best = -1;
         double most = -1;
         for (int index = 0; index < amounts[0].length; index++) {
@@ -183,6 +178,9 @@ public final class SurfaceLight {
                 best = index;
             }
         }
-        return best;
+        return best < 0 ? Optional.empty() : Optional.of(new Brightest(lattice, best, most));
     }
+
+    /** A place of a surface and what falls there. */
+    public record Brightest(SurfaceLattice lattice, int index, double amount) {}
 }

@@ -64,12 +64,25 @@ final class Touch {
 
     /** Whether a place has air beside and above it. */
     static boolean isFree(Vec place, List<Solid> solids) {
-        return solids.isEmpty() || ABOVE.stream().anyMatch(beside -> !isHeld(place.plus(beside), solids));
+        if (solids.isEmpty()) {
+            return true;
+        }
+        for (Vec beside : ABOVE) {
+            if (!isHeld(place.plus(beside), solids)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether something stands in a way, even if it is only passed along a seam or under a solid on the floor. */
     static boolean parts(Vec from, Vec way, List<Solid> solids) {
-        return !solids.isEmpty()
-                && ABOVE.stream().map(from::plus).allMatch(beside -> isBlocked(beside, beside.plus(way), solids));
+        for (Vec beside : ABOVE) {
+            Vec start = from.plus(beside);
+            if (!isBlocked(start, start.plus(way), solids)) {
+                return false;
+            }
+        }
+        return true;
     }
 }

@@ -25,20 +25,19 @@ public final class Ways {
      */
     public boolean leadOut(BaskingPatch patch, Body body) {
         BitSet room = room(body);
-        BitSet starts = beside(patch.lattice(), patch.places().stream());
+        BitSet starts = beside(patch.spot());
         BitSet over = map.in(Zone.OVER_CEILING);
         return !room.isEmpty() && lead(starts, index -> space.isReachable(index) && !over.get(index), room::get);
     }
 
     /** Whether any reachable place of the lattice lies beside a patch. */
     public boolean areBeside(BaskingPatch patch) {
-        return !beside(patch.lattice(), patch.places().stream()).isEmpty();
+        return !beside(patch.spot()).isEmpty();
     }
 
     /** Whether a way leads from the brightest place of a surface to any reachable shade, whatever lies on it. */
-    public boolean leadFromBrightest(SurfaceLight light) {
-        int brightest = light.brightest();
-        return brightest >= 0 && leadToShade(beside(light.lattice(), IntStream.of(brightest)));
+    public boolean leadFrom(SurfaceLight.Brightest brightest) {
+        return leadToShade(beside(brightest.lattice(), IntStream.of(brightest.index())));
     }
 
     /** Whether a way leads from the brightest reachable place to any reachable shade, whatever lies on it. */
@@ -50,6 +49,10 @@ public final class Ways {
 
     private boolean leadToShade(BitSet starts) {
         return lead(starts, space::isReachable, map.in(Zone.SHADE)::get);
+    }
+
+    private BitSet beside(Spot spot) {
+        return beside(spot.lattice(), spot.places().stream());
     }
 
     /** The reachable corners of the cells that hold some places of a surface, on its own side. */

@@ -4,6 +4,7 @@ import dapple.light.cover.Filter;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Interval;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** Valid surfaces and light on them. */
@@ -29,6 +30,11 @@ final class Surfaces {
             }
             return found;
         });
+    }
+
+    /** The patch in which a body is to bask. */
+    static Optional<BaskingPatch> patch(SurfaceLight light, Body body) {
+        return Spot.largestOn(light).map(spot -> BaskingPatch.of(light, spot, body));
     }
 
     /** The amount 10 in the middle of a round spot, falling to 5 at its radius. */

@@ -10,9 +10,13 @@ import dapple.light.geometry.Solid;
 import dapple.light.geometry.Vec;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SurveyTest {
@@ -100,6 +104,48 @@ class SurveyTest {
             int[] at = {lattice.x(index), lattice.y(index), lattice.z(index)};
             assertThat(space.isParted(index, axis)).isEqualTo(at[axis] == 2);
             assertThat(space.isParted(index, (axis + 1) % 3)).isFalse();
+        }
+    }
+
+    static Stream<Random> chances() {
+        return IntStream.range(0, 20).mapToObj(Random::new);
+    }
+
+    /** Boxes whose faces mostly lie on places of the lattice. */
+    private static List<double[]> boxes(Random chance) {
+        return IntStream.range(0, 6)
+                .mapToObj(number -> new double[] {
+                    STEP * chance.nextInt(18),
+                    STEP * chance.nextInt(8),
+                    STEP * chance.nextInt(8),
+                    STEP * chance.nextInt(1, 8) / 2,
+                    STEP * chance.nextInt(1, 6),
+                    STEP * chance.nextInt(1, 6)
+                })
+                .toList();
+    }
+
+    private static Solid box(double[] box, boolean mirrored) {
+        double low = mirrored ? 0.4 - box[0] - box[3] : box[0];
+        return Box.of(new Vec(low, box[1], box[2]), new Vec(low + box[3], box[1] + box[4], box[2] + box[5]), 0);
+    }
+
+    @ParameterizedTest
+    @MethodSource("chances")
+    void aMirroredEnclosureHasMirroredWays(Random chance) {
+        List<double[]> boxes = boxes(chance);
+        List<Solid> solids = boxes.stream().map(box -> box(box, false)).toList();
+        List<Solid> others = boxes.stream().map(box -> box(box, true)).toList();
+        Space space = survey(solids, Optional.of(new Footing(0.04, solids, List.of())));
+        Space mirrored = survey(others, Optional.of(new Footing(0.04, others, List.of())));
+        for (int index = 0; index < lattice.size(); index++) {
+            int there = lattice.index(20 - lattice.x(index), lattice.y(index), lattice.z(index));
+            assertThat(mirrored.isReachable(there)).isEqualTo(space.isReachable(index));
+            assertThat(mirrored.isParted(there, 1)).isEqualTo(space.isParted(index, 1));
+            assertThat(mirrored.isParted(there, 2)).isEqualTo(space.isParted(index, 2));
+            if (lattice.x(index) < 20 && space.isReachable(index) && space.isReachable(index + 1)) {
+                assertThat(mirrored.isParted(there - 1, 0)).isEqualTo(space.isParted(index, 0));
+            }
         }
     }
 

@@ -38,7 +38,7 @@ class WaysTest {
 
     private boolean leadOut(ToDoubleFunction<Vec> light, Body body, Solid... solids) {
         SurfaceLight onFloor = Surfaces.lit(floor, body, TARGET.basking(), light);
-        return ways(light, solids).leadOut(BaskingPatch.on(onFloor, body).orElseThrow(), body);
+        return ways(light, solids).leadOut(Surfaces.patch(onFloor, body).orElseThrow(), body);
     }
 
     @Test
@@ -94,7 +94,7 @@ class WaysTest {
     void aPatchFarFromTheLatticeHasNoWay() {
         RestingSurface high =
                 new RestingSurface(new Vec(0, 0, 5), new Vec(0, 0, 1), Filter.Rectangle.between(0, 0, 1, 0.5));
-        BaskingPatch patch = BaskingPatch.on(Surfaces.lit(high, BODY, TARGET.basking(), WaysTest::light), BODY)
+        BaskingPatch patch = Surfaces.patch(Surfaces.lit(high, BODY, TARGET.basking(), WaysTest::light), BODY)
                 .orElseThrow();
         assertThat(ways(WaysTest::light).areBeside(patch)).isFalse();
         assertThat(ways(WaysTest::light).leadOut(patch, BODY)).isFalse();
@@ -104,7 +104,7 @@ class WaysTest {
     void aSurfaceIsLeftOnItsOwnSideAlone() {
         RestingSurface under =
                 new RestingSurface(new Vec(0, 0, -0.001), new Vec(0, 0, -1), Filter.Rectangle.between(0, 0, 1, 0.5));
-        BaskingPatch patch = BaskingPatch.on(Surfaces.lit(under, BODY, TARGET.basking(), WaysTest::light), BODY)
+        BaskingPatch patch = Surfaces.patch(Surfaces.lit(under, BODY, TARGET.basking(), WaysTest::light), BODY)
                 .orElseThrow();
         assertThat(ways(WaysTest::light).areBeside(patch)).isFalse();
     }
@@ -113,7 +113,10 @@ class WaysTest {
     void aGradientIsThereAcrossWhateverIsOverTheCeiling() {
         ToDoubleFunction<Vec> light = place -> place.x() > 0.39 && place.x() < 0.43 ? 9 : light(place);
         assertThat(ways(light).leadFromBrightest()).isTrue();
-        assertThat(ways(light).leadFromBrightest(Surfaces.lit(floor, BODY, TARGET.basking(), light)))
+        assertThat(ways(light)
+                        .leadFrom(Surfaces.lit(floor, BODY, TARGET.basking(), light)
+                                .brightest()
+                                .orElseThrow()))
                 .isTrue();
     }
 
