@@ -7,7 +7,6 @@ import dapple.api.Asked.Grid;
 import dapple.light.field.Facing;
 import dapple.light.field.Field;
 import dapple.light.field.Light;
-import dapple.light.field.Receiver;
 import dapple.light.field.Scene;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
@@ -159,14 +158,14 @@ final class LightField {
     /** Stores the light at a place of the grid; gives back its error. */
     private double at(Field field, Grid grid, int index, List<Amounts> values) {
         Vec place = grid.place(index);
-        Optional<Light> light = isOpen(place, grid.facing())
-                ? Optional.of(field.at(new Receiver(place, grid.facing()))).filter(LightField::isFinite)
-                : Optional.empty();
-        Map<Quantity, Double> named = light.map(Light::values).orElse(Map.of());
+        double[] amounts = new double[values.size()];
+        Arrays.fill(amounts, Double.NaN);
+        double error = isOpen(place, grid.facing()) ? field.amounts(place, grid.facing(), amounts) : 0;
+        boolean isFinite = Double.isFinite(error) && Arrays.stream(amounts).allMatch(Double::isFinite);
         for (int row = 0; row < values.size(); row++) {
-            values.get(row).set(index, named.getOrDefault(quantities.get(row), Double.NaN));
+            values.get(row).set(index, isFinite ? amounts[row] : Double.NaN);
         }
-        return light.map(Light::error).orElse(0.0);
+        return isFinite ? error : 0;
     }
 
     private boolean isOpen(Vec place, Facing facing) {

@@ -2,8 +2,6 @@ package dapple.api;
 
 import dapple.light.field.Facing;
 import dapple.light.field.Field;
-import dapple.light.field.Light;
-import dapple.light.field.Receiver;
 import dapple.light.field.Scene;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
@@ -79,20 +77,15 @@ final class PlainLight {
     }
 
     private double store(Field own, List<Quantity> quantities, Vec place, double[][] amounts, int index) {
-        for (double[] row : amounts) {
-            row[index] = Double.NaN;
-        }
-        if (!SourcePlaces.isOpen(scene, place)) {
-            return 0;
-        }
-        Light light = own.at(new Receiver(place, new Facing.Maximum()));
-        if (!light.values().values().stream().allMatch(Double::isFinite)) {
-            return 0;
-        }
+        double[] found = new double[field.quantities().size()];
+        Arrays.fill(found, Double.NaN);
+        double most = SourcePlaces.isOpen(scene, place) ? own.amounts(place, new Facing.Maximum(), found) : 0;
+        boolean isFinite = Double.isFinite(most) && Arrays.stream(found).allMatch(Double::isFinite);
         for (int row = 0; row < amounts.length; row++) {
-            amounts[row][index] = light.values().getOrDefault(quantities.get(row), 0.0);
+            int at = field.quantities().indexOf(quantities.get(row));
+            amounts[row][index] = isFinite ? (at < 0 ? 0 : found[at]) : Double.NaN;
         }
-        return light.error();
+        return isFinite ? most : 0;
     }
 
     /** The largest relative error so far. */
