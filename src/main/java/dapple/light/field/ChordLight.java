@@ -1,7 +1,6 @@
 package dapple.light.field;
 
 import dapple.light.field.Quadrature.Goal;
-import dapple.light.geometry.Shadow;
 import dapple.light.geometry.Vec;
 import dapple.light.source.Beam;
 import org.jspecify.annotations.Nullable;
@@ -15,26 +14,14 @@ final class ChordLight {
     /** Nearer to its line than this a chord has no light that could be told, m. */
     static final double NO_DISTANCE = 1e-12;
 
-    /** More than any solid has edges. */
-    private static final int EDGES_A_SOLID = 32;
-
-    private static final int EDGES_A_SCREEN = 8;
-
     private final Quadrature overAngle = new Quadrature();
-    private final Shadow shadow = new Shadow();
     private final ThinLine piece = new ThinLine();
     private final Paths paths;
-    private final Cuts cuts;
-    private final double[] screenLow;
-    private final double[] screenHigh;
-    private final Part crossed = new Part();
-    private final Screen[] active;
-    private int activeCount;
+    private final Sight sight;
     private View view = View.VECTOR;
     private boolean cutsSource;
     private double error;
     private boolean isTracing;
-    private long pattern;
     private @Nullable Beams beams;
     private double ofBeams;
 
@@ -46,10 +33,7 @@ final class ChordLight {
 
     ChordLight(Paths paths) {
         this.paths = paths;
-        this.cuts = new Cuts(paths.shades.length, paths.partial.length);
-        this.screenLow = new double[paths.partial.length];
-        this.screenHigh = new double[paths.partial.length];
-        this.active = new Screen[paths.partial.length];
+        this.sight = new Sight(paths);
     }
 
     /**
@@ -68,16 +52,12 @@ final class ChordLight {
         return error;
     }
 
-    /**
-     * Which edges bound what is seen of a chord, as a number: between two chords of a source with the same pattern its
-     * light changes smoothly.
-     */
+    /** The pattern of what can be seen of a chord, see {@link Sight#pattern}. */
     long pattern(Emitter.Seen seen, double at) {
         isTracing = true;
-        pattern = 0;
         seen.chord(at, this, 1, new Tally());
         isTracing = false;
-        return pattern;
+        return sight.pattern();
     }
 
     /** Adds a chord's light as some beams, roughly. */
@@ -129,20 +109,32 @@ final class ChordLight {
     private void add(Chord newChord, double c, double accuracy, Tally into) {
         chord = newChord;
         coefficient = c;
-        if (!isTracing || cutsSource) {
-            axis = new Perpendicular(chord.middle(), chord.along(), paths.place);
-        }
-        if (!(isTracing || (axis.distance() > NO_DISTANCE && c > 0))) {
+        if (isTracing && !cutsSource) {
+            sight.look(chord);
             return;
         }
+        axis = new Perpendicular(chord.middle(), chord.along(), paths.place);
+        if (isTracing) {
+            sight.look(chord, axis, view.facing());
+        } else if (axis.distance() > NO_DISTANCE && c > 0) {
+            addSeen(accuracy, into);
+        }
+    }
+
+    private void addSeen(double accuracy, Tally into) {
         if (beams != null) {
             sample(beams);
             return;
         }
-        activeCount = 0;
-        clip();
-        if (cuts.high() > cuts.low()) {
-            pieces(accuracy, into);
+        if (cutsSource) {
+            sight.look(chord, axis, view.facing());
+        } else {
+            sight.look(chord);
+        }
+        for (int index = 0; index < sight.pieces(); index++) {
+            if (sight.isSeen(index)) {
+                piece(sight.at(index), sight.at(index + 1), sight.pass(index), accuracy, into);
+            }
         }
     }
 
@@ -161,72 +153,6 @@ final class ChordLight {
         }
     }
 
-    /** Begins with what lies in front of the plane. */
-    private void clip() {
-        double low = 0;
-        double high = 1;
-        if (cutsSource) {
-            double slope = chord.length() * view.facing().dot(chord.along());
-            double start = axis.distance() * axis.towards(view.facing())
-                    + axis.along() * view.facing().dot(chord.along())
-                    - slope / 2;
-            low = start < 0 ? Math.max(low, slope > 0 ? -start / slope : 1) : low;
-            high = start + slope < 0 ? Math.min(high, slope < 0 ? -start / slope : 0) : high;
-        }
-        cuts.begin(low, low > 0 ? 2 : 0, high, high < 1 ? 3 : 1);
-    }
-
-    private void pieces(double accuracy, Tally into) {
-        if (!paths.isEven()) {
-            cut();
-        }
-        for (int index = 1; index < cuts.count(); index++) {
-            double from = cuts.at(index - 1);
-            double to = cuts.at(index);
-            double middle = (from + to) / 2;
-            if (to > from && !cuts.isHidden(middle)) {
-                if (isTracing) {
-                    pattern = 31 * (31 * pattern + cuts.edge(index - 1)) + cuts.edge(index) + 1;
-                } else {
-                    piece(from, to, crossing(middle), accuracy, into);
-                }
-            }
-        }
-    }
-
-    private void cut() {
-        Vec a = chord.at(0);
-        Vec b = chord.at(1);
-        for (int index = 0; index < paths.shadeCount; index++) {
-            if (paths.shades[index].shadow(a, b, shadow)) {
-                cuts.hide(shadow, EDGES_A_SOLID * (index + 1));
-            }
-        }
-        for (int index = 0; index < paths.partialCount; index++) {
-            boolean any = paths.partial[index].crossing(paths.place, a, b, crossed);
-            screenLow[index] = any ? crossed.low() : 2;
-            screenHigh[index] = any ? crossed.high() : 2;
-            cuts.add(screenLow[index], -EDGES_A_SCREEN * (index + 1) - crossed.lowEdge());
-            cuts.add(screenHigh[index], -EDGES_A_SCREEN * (index + 1) - crossed.highEdge());
-        }
-    }
-
-    /** The product of the partial filters that are alike at every angle; the others become active. */
-    private double crossing(double at) {
-        activeCount = 0;
-        double share = 1;
-        for (int index = 0; index < paths.partialCount; index++) {
-            if (at > screenLow[index] && at < screenHigh[index]) {
-                if (paths.partial[index].isAlikeAtEveryAngle()) {
-                    share *= paths.partial[index].share(paths.quantity);
-                } else {
-                    active[activeCount++] = paths.partial[index];
-                }
-            }
-        }
-        return share;
-    }
-
     private void piece(double from, double to, double share, double accuracy, Tally into) {
         if (!(share > 0)) {
             return;
@@ -234,10 +160,9 @@ final class ChordLight {
         double start = axis.along() - chord.length() / 2;
         double low = start + from * chord.length();
         double high = start + to * chord.length();
-        boolean isClear = activeCount == 0 && paths.slantedCount == 0;
-        if (isClear && beam == null) {
+        if (sight.isEven() && beam == null) {
             closed(low, high, share, into);
-        } else if (!isClear || !series(low, high, share, accuracy, into)) {
+        } else if (!sight.isEven() || !series(low, high, share, accuracy, into)) {
             Goal goal = Goal.even(view, accuracy);
             error += overAngle.integrate(
                     (tangent, node) -> atAngle(tangent, share, node), halfTangent(low), halfTangent(high), goal, into);
@@ -286,12 +211,7 @@ final class ChordLight {
             Vec aim = beam.aim();
             light *= beam.beam().towards(-(x * aim.x() + y * aim.y() + z * aim.z()));
         }
-        for (int index = 0; index < paths.slantedCount; index++) {
-            light *= paths.slanted[index].transmittance(paths.quantity, x, y, z);
-        }
-        for (int index = 0; index < activeCount; index++) {
-            light *= active[index].transmittance(paths.quantity, x, y, z);
-        }
+        light *= sight.pass(x, y, z);
         into.x += light * x;
         into.y += light * y;
         into.z += light * z;
