@@ -8,7 +8,7 @@ import java.util.Arrays;
  */
 final class Breaks {
     /** Fewest and most steps between the chords that are looked at first. */
-    private static final int LEAST_STEPS = 4;
+    private static final int LEAST_STEPS = 8;
 
     private static final int MOST_STEPS = 64;
 

@@ -60,6 +60,11 @@ final class ChordLight {
         return sight.pattern();
     }
 
+    /** The pattern of the chord that was looked at last. */
+    long pattern() {
+        return sight.pattern();
+    }
+
     /** Adds a chord's light as some beams, roughly. */
     void sample(Emitter.Seen seen, double at, double weight, Beams into) {
         beams = into;

@@ -10,22 +10,20 @@ package dapple.light.field;
  */
 final class PowerMean {
     /** Terms after the first. */
-    private static final int MOST = 8;
-
-    /** A series with a term above this share of its first is not trusted to fall. */
-    private static final double FALLING = 0.5;
-
-    /** A term may be small by chance, and so the one before it counts too, by this share. */
-    private static final double OF_LAST_BUT_ONE = 0.25;
+    private static final int MOST = 10;
 
     /** The coefficients of all polynomials, one after the other: of the k-th, k + 1 from the lowest. */
     private final double[] coefficients;
 
-    private PowerMean(double[] coefficients) {
+    /** What τ^k times a polynomial never exceeds, over τ^k. */
+    private final double[] bounds;
+
+    private PowerMean(double[] coefficients, double[] bounds) {
         this.coefficients = coefficients;
+        this.bounds = bounds;
     }
 
-    /** A sum over its first term, and the size of what is left out; infinite if the terms did not fall. */
+    /** A sum over its first term, and what is left out at most; infinite if too much would be. */
     record Sum(double value, double error) {}
 
     /**
@@ -45,18 +43,37 @@ final class PowerMean {
                 found[start(k + 1) + b + 1] -= 4 * mu * (mu + 1) * scaled;
             }
         }
-        return new PowerMean(found);
+        return new PowerMean(found, bounds(power, dimensions));
     }
 
-    /** The mean of q s^−m, q the way in the plane or line, over that of the middle: q s^−m is the slope of −s^1−m / 2(m−1). */
+    /**
+     * The mean of q s^−m, q the way in the plane or line, over that of the middle: q s^−m is the slope of
+     * −s^1−m / 2(m−1). Its bounds are taken from the next power.
+     */
     static PowerMean ofWay(double power, int dimensions) {
-        PowerMean mean = ofPower(power - 1, dimensions);
+        double[] found = ofPower(power - 1, dimensions).coefficients;
         for (int k = 0; k <= MOST; k++) {
             for (int b = 0; b <= k; b++) {
-                mean.coefficients[start(k) + b] *= (power - 1 + k + b) / (power - 1);
+                found[start(k) + b] *= (power - 1 + k + b) / (power - 1);
             }
         }
-        return mean;
+        return new PowerMean(found, bounds(power + 1, dimensions));
+    }
+
+    /**
+     * Along a direction the power is a series with Gegenbauer's polynomials, which none exceed their value at 1, the
+     * binomial of 2m + n − 1 over n [dlmf, 18.14.4]; the mean of the 2k-th power of the way over the radius is
+     * N/(2k + N).
+     */
+    private static double[] bounds(double power, int dimensions) {
+        double[] found = new double[MOST + 3];
+        double binomial = 1;
+        for (int k = 0; k < found.length; k++) {
+            found[k] = binomial * dimensions / (2 * k + dimensions);
+            int n = 2 * k;
+            binomial *= (2 * power + n) / (n + 1) * (2 * power + n + 1) / (n + 2);
+        }
+        return found;
     }
 
     private static int start(int k) {
@@ -64,29 +81,25 @@ final class PowerMean {
     }
 
     /**
-     * Sums until a term is small.
+     * Sums until what is left is small.
      *
      * @param tau R²/s
      * @param rise h²/s
-     * @param accuracy the share of the sum that may be left out
+     * @param accuracy the share of the first term that may be left out
      */
     Sum at(double tau, double rise, double accuracy) {
         double sum = 1;
-        double power = 1;
-        double last = 1;
-        for (int k = 1; k <= MOST; k++) {
-            power *= tau;
-            double term = power * polynomial(k, rise);
-            double size = Math.abs(term);
-            sum += term;
-            if (size > FALLING) {
-                break;
+        double power = tau;
+        for (int k = 0; k <= MOST; k++) {
+            double left = power * bounds[k + 1];
+            double ratio = tau * bounds[k + 2] / bounds[k + 1];
+            if (left <= accuracy * (1 - ratio)) {
+                return new Sum(sum, left / (1 - ratio));
             }
-            double error = Math.max(size, OF_LAST_BUT_ONE * last);
-            if (error <= accuracy * sum) {
-                return new Sum(sum, error);
+            if (k < MOST) {
+                sum += power * polynomial(k + 1, rise);
+                power *= tau;
             }
-            last = size;
         }
         return new Sum(sum, Double.POSITIVE_INFINITY);
     }

@@ -23,9 +23,9 @@ final class Round implements Emitter {
 
     /**
      * The error of three chords over their difference from one: at most 0.06 for light that varies with sin τ and cos τ
-     * up to the third power, as it does in order of a/h; 0.1 is claimed.
+     * up to the third power, as it does in order of a/h; 0.2 is claimed.
      */
-    private static final double CLAIMED = 0.1;
+    private static final double CLAIMED = 0.2;
 
     private final Vec centre;
     private final Source.Cylinder cylinder;

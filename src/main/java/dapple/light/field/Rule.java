@@ -59,8 +59,10 @@ final class Rule {
      *
      * @param given the weight that the light at each node has of itself
      * @param total the integral of that weight
+     * @param half width of the interval
+     * @return how far the rule misses that integral, as a share of it
      */
-    void sum(Tally[] nodes, double[] given, double total, Tally into) {
+    double sum(Tally[] nodes, double[] given, double total, double half, Tally into) {
         into.clear();
         double sum = 0;
         for (int index = 0; index < count(); index++) {
@@ -69,5 +71,6 @@ final class Rule {
             sum += weight;
         }
         into.scale(total / sum);
+        return half * sum / total - 1;
     }
 }

@@ -87,26 +87,39 @@ final class Sight {
     }
 
     /**
-     * Which edges bound what is seen, as a number: between two chords of a source with the same pattern the light changes
-     * smoothly.
+     * Which edges bound what is seen, and which filters each piece crosses, as a number: between two chords of a source
+     * with the same pattern the light changes smoothly.
      */
     long pattern() {
         long pattern = 0;
         for (int piece = 0; piece < pieces(); piece++) {
             if (isSeen(piece)) {
                 pattern = 31 * (31 * pattern + cuts.edge(piece)) + cuts.edge(piece + 1) + 1;
+                pattern = 31 * pattern + crossed(piece);
             }
         }
         return pattern;
     }
 
+    private long crossed(int piece) {
+        long crossed = 0;
+        for (int index = 0; index < paths.partialCount; index++) {
+            crossed = 2 * crossed + (isCrossed(index, piece) ? 1 : 0);
+        }
+        return crossed;
+    }
+
+    private boolean isCrossed(int screen, int piece) {
+        double middle = (cuts.at(piece) + cuts.at(piece + 1)) / 2;
+        return middle > screenLow[screen] && middle < screenHigh[screen];
+    }
+
     /** Turns to one piece: what passes there at every angle alike. */
     double pass(int piece) {
         activeCount = 0;
-        double middle = (cuts.at(piece) + cuts.at(piece + 1)) / 2;
         double share = 1;
         for (int index = 0; index < paths.partialCount; index++) {
-            if (middle > screenLow[index] && middle < screenHigh[index]) {
+            if (isCrossed(index, piece)) {
                 if (paths.partial[index].isAlikeAtEveryAngle()) {
                     share *= paths.partial[index].share(paths.quantity);
                 } else {

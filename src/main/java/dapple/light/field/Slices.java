@@ -5,6 +5,11 @@ interface Slices {
     /** Adds the light at a coordinate, per unit of the weight. */
     void light(double at, Tally into);
 
+    /** What bounds the light that was given last, as a number: it changes smoothly as long as this does not change. */
+    default long pattern() {
+        return 0;
+    }
+
     /** The weight, 1 unless it says otherwise. */
     interface Weight {
         default double weight(double at) {

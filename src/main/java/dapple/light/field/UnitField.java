@@ -25,7 +25,7 @@ final class UnitField {
     private static final double OF_BREAKS = 0.002;
 
     /** How far a rule for faces may be trusted to be better than the one before it. */
-    private static final double CAUTION = 3;
+    private static final double CAUTION = 10;
 
     private final Emitter emitter;
     private final Paths paths;
@@ -119,7 +119,7 @@ final class UnitField {
             return 0;
         }
         Goal goal = new Goal(view, (1 - OF_CHORDS) * accuracy, least, seen);
-        Slices slices = (at, slice) -> seen.chord(at, chords, OF_CHORDS * accuracy, slice);
+        Slices slices = new Chords(seen, OF_CHORDS * accuracy);
         double error;
         if (isWhole && paths.isEven()) {
             error = across.integrate(slices, low, high, goal, light);
@@ -130,6 +130,27 @@ final class UnitField {
         }
         double ofChords = chords.error() > 0 ? OF_CHORDS * accuracy * Math.abs(view.figure(light)) : 0;
         return error + ofChords;
+    }
+
+    /** The chords of a source as slices. */
+    private final class Chords implements Slices {
+        private final Emitter.Seen seen;
+        private final double accuracy;
+
+        Chords(Emitter.Seen seen, double accuracy) {
+            this.seen = seen;
+            this.accuracy = accuracy;
+        }
+
+        @Override
+        public void light(double at, Tally into) {
+            seen.chord(at, chords, accuracy, into);
+        }
+
+        @Override
+        public long pattern() {
+            return chords.pattern();
+        }
     }
 
     /**
