@@ -3,6 +3,7 @@ package dapple.api;
 import dapple.api.Asked.Grid;
 import dapple.api.Asked.Named;
 import dapple.light.geometry.Vec;
+import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
 import dapple.light.source.Lamp;
 import java.util.List;
@@ -28,8 +29,9 @@ record Answer(
      * @param values of each quantity
      * @param byLamp of each lamp the amounts of all quantities, NaN for those that it does not name
      * @param facing of each quantity; none from all round
+     * @param intervals of each quantity; none unless asked for
      */
-    record At(Amounts values, List<Amounts> byLamp, double error, List<Vec> facing) {}
+    record At(Amounts values, List<Amounts> byLamp, double error, List<Vec> facing, List<Interval> intervals) {}
 
     /**
      * What falls on the places of a grid.

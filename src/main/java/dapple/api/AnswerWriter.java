@@ -4,6 +4,7 @@ import dapple.api.Answer.Amounts;
 import dapple.api.Answer.At;
 import dapple.api.Answer.OnGrid;
 import dapple.light.geometry.Vec;
+import dapple.light.quantity.Interval;
 import java.io.OutputStream;
 import java.util.List;
 import tools.jackson.core.JsonGenerator;
@@ -49,6 +50,9 @@ final class AnswerWriter {
         json.writeStringProperty("id", id);
         json.writeObjectPropertyStart("values");
         amounts(light.values());
+        if (!light.intervals().isEmpty()) {
+            intervals(light.intervals());
+        }
         byLamp(light.byLamp());
         json.writeName("error");
         number(light.error());
@@ -73,6 +77,17 @@ final class AnswerWriter {
                 json.writeName(Names.of(answer.quantities().get(row)));
                 number(amounts.at(row));
             }
+        }
+        json.writeEndObject();
+    }
+
+    private void intervals(List<Interval> intervals) {
+        json.writeObjectPropertyStart("interval");
+        for (int row = 0; row < intervals.size(); row++) {
+            json.writeArrayPropertyStart(Names.of(answer.quantities().get(row)));
+            number(intervals.get(row).low());
+            number(intervals.get(row).high());
+            json.writeEndArray();
         }
         json.writeEndObject();
     }

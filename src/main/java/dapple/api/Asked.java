@@ -6,6 +6,7 @@ import dapple.light.field.Scene;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
+import dapple.light.uncertainty.SceneUncertainty;
 import dapple.light.zone.Body;
 import dapple.light.zone.Lattice;
 import dapple.light.zone.RestingSurface;
@@ -18,14 +19,14 @@ import java.util.Optional;
  * What one document asks for.
  *
  * @param zones asked of the grid's open points
- * @param uncertainty of the answer's intervals
+ * @param uncertainty of the receivers' intervals
  */
 record Asked(
         Scene scene,
         List<Named> receivers,
         Optional<Grid> grid,
         Optional<Zones> zones,
-        Optional<Uncertainty> uncertainty) {
+        Optional<SceneUncertainty> uncertainty) {
 
     /** A receiver by its id in the document. */
     record Named(String id, Receiver receiver) {}
@@ -66,7 +67,4 @@ record Asked(
             Optional<Double> reachMetres,
             Map<Quantity, Interval> also,
             Optional<Double> overlap) {}
-
-    /** Standard uncertainties: of readings and meters relative, of positions in metres. */
-    record Uncertainty(double reading, double meter, double positionMetres) {}
 }

@@ -1,14 +1,16 @@
 package dapple.api;
 
 import dapple.api.Asked.Grid;
-import dapple.api.Asked.Uncertainty;
 import dapple.light.geometry.Vec;
+import dapple.light.uncertainty.SceneUncertainty;
 import java.util.Locale;
-import java.util.Optional;
 
 /** Reads a grid, and how sure the scene is of itself. */
 final class GridReader {
     private static final double MOST_POINTS = 2_000_000;
+
+    /** Largest uncertainty: ten times a reading, or 10 m. */
+    private static final double MOST_SHARE = 10;
 
     /** Share of a step by which the last point may lie beyond the end, for the sake of decimals such as 0.1. */
     private static final double SLACK = 1e-6;
@@ -40,12 +42,13 @@ final class GridReader {
         return Math.floor(way / step + SLACK) + 1;
     }
 
-    static Uncertainty uncertainty(Part part) {
+    /** What the model adds is no member of its own. */
+    static SceneUncertainty uncertainty(Part part) {
         part.object("reading", "meter", "position");
-        return new Uncertainty(share(part, "reading"), share(part, "meter"), share(part, "position"));
-    }
-
-    private static double share(Part part, String name) {
-        return Optional.of(part.need(name)).map(given -> given.number(0, 10)).orElse(0.0);
+        return new SceneUncertainty(
+                part.need("reading").number(0, MOST_SHARE),
+                part.need("meter").number(0, MOST_SHARE),
+                part.need("position").number(0, MOST_SHARE),
+                0);
     }
 }

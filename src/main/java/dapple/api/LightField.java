@@ -7,11 +7,15 @@ import dapple.api.Asked.Grid;
 import dapple.light.field.Facing;
 import dapple.light.field.Field;
 import dapple.light.field.Light;
+import dapple.light.field.Receiver;
 import dapple.light.field.Scene;
 import dapple.light.geometry.Vec;
+import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
 import dapple.light.source.Lamp;
 import dapple.light.source.Output;
+import dapple.light.uncertainty.Intervals;
+import dapple.light.uncertainty.SceneUncertainty;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -21,9 +25,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 
 /** Computes what one document asks for. */
 final class LightField {
+    private static final Interval DARK = new Interval(0, 0);
+
     private final Asked asked;
     private final Engine.Run run;
     private final List<Quantity> quantities;
@@ -39,7 +46,6 @@ final class LightField {
     }
 
     static Answer of(Asked asked, Engine.Run run) {
-        requireBuilt(asked);
         LightField light = new LightField(asked, run);
         Field field = light.field();
         List<At> lights = light.receivers(field);
@@ -56,23 +62,15 @@ final class LightField {
                         .on(grid.asked(), grid.values().get(quantities.indexOf(zones.quantity()))::at));
     }
 
-    /** Intervals find their place here. */
-    private static void requireBuilt(Asked asked) {
-        if (asked.uncertainty().isPresent()) {
-            throw notYet("/uncertainty", "Intervals");
-        }
-    }
-
-    private static RefusedException notYet(String pointer, String what) {
-        return new Problem(501, "Not yet", what + " are not computed yet. Leave this member out.", Optional.of(pointer))
-                .refused();
-    }
-
     /** Fits the lamps to their readings, which may take its time too. */
     private Field field() {
-        AtomicReference<Field> field = new AtomicReference<>();
-        run.onOneCore(() -> field.set(fitted()));
-        return Optional.ofNullable(field.get()).orElseThrow();
+        return onOneCore(this::fitted);
+    }
+
+    private <T> T onOneCore(Supplier<T> work) {
+        AtomicReference<T> done = new AtomicReference<>();
+        run.onOneCore(() -> done.set(work.get()));
+        return Optional.ofNullable(done.get()).orElseThrow();
     }
 
     private Field fitted() {
@@ -101,8 +99,18 @@ final class LightField {
 
     private List<At> receivers(Field field) {
         At[] lights = new At[asked.receivers().size()];
-        each(field, lights.length, (own, index) -> lights[index] = at(own, index));
+        Optional<Intervals> intervals = onOneCore(
+                () -> asked.uncertainty().filter(unused -> lights.length > 0).map(this::intervals));
+        Chunks chunks = new Chunks(lights.length, run.deadline());
+        run.onEveryCore(() -> {
+            Optional<Intervals> mine = intervals.map(Intervals::another);
+            chunks.work(field, (own, index) -> lights[index] = at(own, mine, index));
+        });
         return List.of(lights);
+    }
+
+    private Intervals intervals(SceneUncertainty uncertainty) {
+        return Intervals.of(asked.scene(), uncertainty);
     }
 
     private void each(Field field, int count, Chunks.Place place) {
@@ -110,8 +118,9 @@ final class LightField {
         run.onEveryCore(() -> chunks.work(field, place));
     }
 
-    private At at(Field field, int index) {
-        Light light = field.at(asked.receivers().get(index).receiver());
+    private At at(Field field, Optional<Intervals> intervals, int index) {
+        Receiver receiver = asked.receivers().get(index).receiver();
+        Light light = field.at(receiver);
         if (!isFinite(light)) {
             throw Problem.fault(
                             "/receivers/" + index + "/at",
@@ -120,7 +129,18 @@ final class LightField {
                     .refused();
         }
         List<Amounts> byLamp = light.byLamp().stream().map(this::amounts).toList();
-        return new At(amounts(light.values()), byLamp, light.error(), facing(light));
+        return new At(
+                amounts(light.values()),
+                byLamp,
+                light.error(),
+                facing(light),
+                intervals.map(of -> inOrder(of.at(field, receiver, light))).orElse(List.of()));
+    }
+
+    private List<Interval> inOrder(Map<Quantity, Interval> named) {
+        return quantities.stream()
+                .map(quantity -> named.getOrDefault(quantity, DARK))
+                .toList();
     }
 
     /** Amounts in the order of the quantities, NaN for those that are not named. */

@@ -11,6 +11,10 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import dapple.light.field.Field;
 import dapple.light.field.Light;
+import dapple.light.field.Receiver;
+import dapple.light.quantity.Interval;
+import dapple.light.quantity.Quantity;
+import dapple.light.uncertainty.Intervals;
 import dapple.people.KeyOwner;
 import dapple.people.Keys;
 import dapple.people.Role;
@@ -24,6 +28,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
@@ -228,6 +233,60 @@ class LightFieldPagesTest {
         JsonNode answer = answer("""
                 {"version":1,"lamps":[],"receivers":[{"id":"r","at":[0,0,0],"facing":"maximum"}]}""");
         assertThat(answer.path("receivers").path(0).path("values").isEmpty()).isTrue();
+    }
+
+    @Test
+    void intervalsAreThoseOfTheEngine() throws Exception {
+        String scene = example().replaceFirst("\\{", """
+                {"uncertainty":{"reading":0.05,"meter":0.1,"position":0.005},""");
+        Asked asked = SceneReader.read(
+                BodyReader.parse(scene.getBytes(StandardCharsets.UTF_8)), Deadline.in(Duration.ofMinutes(1)));
+        Field field = Field.of(asked.scene());
+        Intervals intervals = Intervals.of(asked.scene(), asked.uncertainty().orElseThrow());
+        JsonNode receivers = answer(scene).path("receivers");
+        assertThat(receivers.size()).isEqualTo(4);
+        for (int index = 0; index < receivers.size(); index++) {
+            Receiver receiver = asked.receivers().get(index).receiver();
+            JsonNode ends = receivers.path(index).path("interval");
+            Map<Quantity, Interval> expected = intervals.at(field, receiver, field.at(receiver));
+            assertThat(ends.size()).isEqualTo(2);
+            expected.forEach(
+                    (quantity, interval) -> assertThat(interval).isEqualTo(interval(ends.path(Names.of(quantity)))));
+        }
+    }
+
+    private static Interval interval(JsonNode ends) {
+        assertThat(ends.size()).isEqualTo(2);
+        return new Interval(ends.path(0).doubleValue(), ends.path(1).doubleValue());
+    }
+
+    /** 4 ± 2 · √(0.1² + 0.05²) · 4. */
+    @Test
+    void aReceiverHasAnIntervalWhereTheSceneIsUncertain() throws Exception {
+        JsonNode receiver = answer(scene("""
+                        "receivers":[{"id":"r","at":[0,0,0.5],"facing":[0,0,2]}],
+                        "uncertainty":{"reading":0.1,"meter":0.05,"position":0}""")).path("receivers").path(0);
+        Interval interval = interval(receiver.path("interval").path("uvi"));
+        double half = 8 * Math.hypot(0.1, 0.05);
+        double rounding = 1e-12;
+        assertThat(interval.low()).isCloseTo(4 - half, within(rounding));
+        assertThat(interval.high()).isCloseTo(4 + half, within(rounding));
+    }
+
+    @Test
+    void withoutUncertaintyThereIsNoInterval() throws Exception {
+        JsonNode receiver = answer(example()).path("receivers").path(0);
+        assertThat(receiver.has("values")).isTrue();
+        assertThat(receiver.has("interval")).isFalse();
+    }
+
+    @Test
+    void aGridHasNoIntervals() throws Exception {
+        JsonNode answer = answer(scene("""
+                        "grid":{"from":[0,0,0],"to":[0.1,0,0],"step":0.1,"facing":"maximum"},
+                        "uncertainty":{"reading":0.1,"meter":0.05,"position":0.01}"""));
+        assertThat(answer.path("grid").has("uvi")).isTrue();
+        assertThat(answer.path("grid").has("interval")).isFalse();
     }
 
     private static String scene(String more) {

@@ -215,6 +215,11 @@ class SceneReaderTest {
                 row(document("'zones':{}"), "/grid"),
                 row(document("'uncertainty':{'reading':0.1,'meter':0.1}"), "/uncertainty/position"),
                 row(document("'uncertainty':{'reading':-0.1,'meter':0.1,'position':0}"), "/uncertainty/reading"),
+                row(document("'uncertainty':{'reading':0.1,'meter':'5%','position':0}"), "/uncertainty/meter"),
+                row(document("'uncertainty':{'reading':0.1,'meter':0.1,'position':11}"), "/uncertainty/position"),
+                row(document("'uncertainty':{'meter':0.1,'position':0}"), "/uncertainty/reading"),
+                row(document("'uncertainty':{'reading':1,'meter':1,'position':0,'k':2}"), "/uncertainty/k"),
+                row(document("'uncertainty':0.1"), "/uncertainty"),
                 row(withZones("'quantity':'uva'"), "/zones/quantity"),
                 row(withZones("'quantity':'uvi','depth':1"), "/zones/depth"));
     }
