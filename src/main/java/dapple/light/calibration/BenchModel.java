@@ -12,7 +12,9 @@ import dapple.light.source.Lamp;
 import dapple.light.source.Output;
 import dapple.light.source.Source;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.RealVector;
@@ -22,8 +24,10 @@ final class BenchModel {
     /** As close as a scene may ask, so that differences are not noise. */
     private static final double CLOSE = 1e-6;
 
-    /** Exponents and lobes that the shapes of sources take. */
-    private static final double MOST_EXPONENT = 1000;
+    /** What beams and reflectors take. */
+    private static final double MOST_EXPONENT = 100_000;
+
+    private static final double MOST_LOBE = 1000;
 
     /** How much of the way to the nearest reading a beam may seem to come from in front of its face. */
     private static final double FORWARD = 0.9;
@@ -57,8 +61,9 @@ final class BenchModel {
         }
         return switch (shape) {
             case OFFSET -> new Coordinate.Logarithm(FORWARD * nearest());
-            case EXPONENT, LOBE -> new Coordinate.Power(MOST_EXPONENT);
+            case EXPONENT -> new Coordinate.Power(MOST_EXPONENT);
             case SPILL -> new Coordinate.Share();
+            case LOBE -> new Coordinate.Power(MOST_LOBE);
         };
     }
 
@@ -83,7 +88,7 @@ final class BenchModel {
 
     private static double exponent(Source source) {
         Beam beam = source instanceof Source.Face face ? face.beam() : ((Source.Spot) source).beam();
-        return Math.min(MOST_EXPONENT, ((Beam.Power) beam).exponent());
+        return ((Beam.Power) beam).exponent();
     }
 
     private static Source.Reflector reflector(Source source) {
@@ -116,10 +121,12 @@ final class BenchModel {
     /** With a free emission of 1. */
     RealVector unscaled(RealVector values) {
         Field field = Field.of(new Scene(CLOSE, List.of(lamp(values, true)), List.of(), List.of()));
+        Map<Receiver, Light> lights = new HashMap<>();
         RealVector readings = new ArrayRealVector(bench.readings().size());
         for (int index = 0; index < readings.getDimension(); index++) {
             BenchReading reading = bench.readings().get(index);
-            Light light = field.at(new Receiver(reading.at(), new Facing.Direction(reading.facing())));
+            Receiver sensor = new Receiver(reading.at(), new Facing.Direction(reading.facing()));
+            Light light = lights.computeIfAbsent(sensor, field::at);
             readings.setEntry(index, light.values().getOrDefault(reading.quantity(), 0.0));
         }
         return readings;

@@ -22,10 +22,10 @@ final class RobustFit {
     private static final int MOST_EVALUATIONS = 1000;
 
     /** Largest change of a coordinate from one pass to the next that counts as none; far below any uncertainty. */
-    private static final double SETTLED = 1e-7;
+    private static final double SETTLED = 1e-9;
 
     /** Smallest step within a pass, far below what counts from one to the next. */
-    private static final double STILL = 1e-10;
+    private static final double STILL = 1e-11;
 
     private static final double SINGULAR = 1e-14;
 
@@ -133,9 +133,15 @@ final class RobustFit {
         return evaluation().getCovariances(SINGULAR);
     }
 
-    /** Which parameters the readings leave open; of those that cannot be told apart, the first. */
+    /**
+     * Which parameters the readings leave open; of those that cannot be told apart, the first. None where the search
+     * went astray.
+     */
     List<Integer> open() {
-        return new Determinacy(evaluation().getJacobian(), curve.coordinates()).open();
+        RealMatrix jacobian = evaluation().getJacobian();
+        return Double.isFinite(jacobian.getFrobeniusNorm())
+                ? new Determinacy(jacobian, curve.coordinates()).open()
+                : List.of();
     }
 
     /** What the readings say about g, with all weights by their uncertainties alone. */
