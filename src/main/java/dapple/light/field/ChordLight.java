@@ -114,15 +114,27 @@ final class ChordLight {
     private void add(Chord newChord, double c, double accuracy, Tally into) {
         chord = newChord;
         coefficient = c;
-        if (isTracing && !cutsSource) {
+        boolean hasEdges = beam != null && !beam.edgeTangents().isEmpty();
+        if (isTracing && !cutsSource && !hasEdges) {
             sight.look(chord);
             return;
         }
         axis = new Perpendicular(chord.middle(), chord.along(), paths.place);
         if (isTracing) {
-            sight.look(chord, axis, view.facing());
+            look();
         } else if (axis.distance() > NO_DISTANCE && c > 0) {
             addSeen(accuracy, into);
+        }
+    }
+
+    private void look() {
+        if (cutsSource) {
+            sight.look(chord, axis, view.facing());
+        } else {
+            sight.look(chord);
+        }
+        if (beam != null && !beam.edgeTangents().isEmpty()) {
+            sight.cutEdges(chord, axis, beam);
         }
     }
 
@@ -131,11 +143,7 @@ final class ChordLight {
             sample(beams);
             return;
         }
-        if (cutsSource) {
-            sight.look(chord, axis, view.facing());
-        } else {
-            sight.look(chord);
-        }
+        look();
         for (int index = 0; index < sight.pieces(); index++) {
             if (sight.isSeen(index)) {
                 piece(sight.at(index), sight.at(index + 1), sight.pass(index), accuracy, into);

@@ -11,8 +11,8 @@ final class Cuts {
     private int count;
     private int hidden;
 
-    Cuts(int solids, int screens) {
-        ends = new double[2 + 2 * (solids + screens)];
+    Cuts(int solids, int screens, int others) {
+        ends = new double[2 + 2 * (solids + screens + others)];
         edges = new int[ends.length];
         hiddenLow = new double[solids];
         hiddenHigh = new double[solids];

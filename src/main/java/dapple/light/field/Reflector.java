@@ -3,17 +3,26 @@ package dapple.light.field;
 import dapple.light.geometry.Hull;
 import dapple.light.geometry.Vec;
 import dapple.light.source.Beam;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** A face of which every element has the beam; its intensity on the axis is 1 as a whole. */
 final class Reflector implements Emitter {
     private final Plate plate;
     private final Beam beam;
+    /** No more of a beam's edges are followed; the others count as smooth. */
+    static final int MOST_EDGES = 8;
+
+    private final List<Double> edgeTangents;
     private final @Nullable FacePower power;
 
     Reflector(Plate plate, Beam beam) {
         this.plate = plate;
         this.beam = beam;
+        this.edgeTangents = beam.edgesDegrees().stream()
+                .limit(MOST_EDGES)
+                .map(degrees -> Math.tan(Math.toRadians(degrees)))
+                .toList();
         this.power = beam instanceof Beam.Power cosine ? new FacePower(plate, cosine.exponent()) : null;
     }
 
@@ -28,6 +37,19 @@ final class Reflector implements Emitter {
             return 0;
         }
         return power == null ? UNKNOWN : power.ofFace(place, view, accuracy, into);
+    }
+
+    /** Whether the face has the same side of all the beam's edges towards a place. */
+    boolean isWithinEdges(Vec place) {
+        double height = plate.height(place);
+        Vec way = place.minus(plate.centre);
+        double out = Math.sqrt(Math.max(0, way.dot(way) - height * height));
+        for (double tangent : edgeTangents) {
+            if (Math.abs(height * tangent - out) <= plate.radius) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** The light of the face by a cubature rule. */
@@ -51,7 +73,7 @@ final class Reflector implements Emitter {
 
         Chords(double height) {
             this.height = height;
-            this.ofElements = new ChordBeam(beam, plate.aim, height, power);
+            this.ofElements = new ChordBeam(beam, plate.aim, height, edgeTangents, power);
         }
 
         @Override

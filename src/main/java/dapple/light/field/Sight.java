@@ -15,6 +15,7 @@ final class Sight {
     private static final int END = 1;
     private static final int CLIPPED_START = 2;
     private static final int CLIPPED_END = 3;
+    private static final int OF_BEAM = -1_000_000;
 
     private final Paths paths;
     private final Cuts cuts;
@@ -27,7 +28,7 @@ final class Sight {
 
     Sight(Paths paths) {
         this.paths = paths;
-        this.cuts = new Cuts(paths.shades.length, paths.partial.length);
+        this.cuts = new Cuts(paths.shades.length, paths.partial.length, Reflector.MOST_EDGES);
         this.screenLow = new double[paths.partial.length];
         this.screenHigh = new double[paths.partial.length];
         this.active = new Screen[paths.partial.length];
@@ -67,6 +68,24 @@ final class Sight {
             screenHigh[index] = any ? crossed.high() : 2;
             cuts.add(screenLow[index], -EDGES * (index + 1) - crossed.lowEdge());
             cuts.add(screenHigh[index], -EDGES * (index + 1) - crossed.highEdge());
+        }
+    }
+
+    /**
+     * Cuts where the edges of a face's beam lie: since all of the face has the place at the same height before it, they
+     * are circles around the foot of the perpendicular on the face.
+     */
+    void cutEdges(Chord chord, Perpendicular axis, ChordBeam beam) {
+        double start = axis.along() - chord.length() / 2;
+        double asideSquare = axis.distance() * axis.distance() - beam.height() * beam.height();
+        for (int edge = 0; edge < beam.edgeTangents().size(); edge++) {
+            double radius = beam.height() * beam.edgeTangents().get(edge);
+            double halfSquare = radius * radius - asideSquare;
+            if (halfSquare > 0) {
+                double half = Math.sqrt(halfSquare);
+                cuts.add((-half - start) / chord.length(), OF_BEAM - 2 * edge);
+                cuts.add((half - start) / chord.length(), OF_BEAM - 2 * edge - 1);
+            }
         }
     }
 

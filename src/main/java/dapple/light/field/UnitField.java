@@ -101,9 +101,14 @@ final class UnitField {
     /** A source of which nothing is hidden or cut off. */
     private double whole(View view, double accuracy) {
         if (paths.slantedCount == 0) {
-            return emitter.open(paths.place, view, accuracy, light);
+            double error = emitter.open(paths.place, view, accuracy, light);
+            if (error >= 0) {
+                return error;
+            }
         }
-        return emitter instanceof Reflector face ? cubature(face, view, accuracy) : Emitter.UNKNOWN;
+        return emitter instanceof Reflector face && face.isWithinEdges(paths.place)
+                ? cubature(face, view, accuracy)
+                : Emitter.UNKNOWN;
     }
 
     private double byChords(View view, boolean isWhole, double accuracy, double least) {
@@ -121,7 +126,7 @@ final class UnitField {
         Goal goal = new Goal(view, (1 - OF_CHORDS) * accuracy, least, seen);
         Slices slices = new Chords(seen, OF_CHORDS * accuracy);
         double error;
-        if (isWhole && paths.isEven()) {
+        if (isWhole && paths.isEven() && !hasEdges()) {
             error = across.integrate(slices, low, high, goal, light);
         } else {
             breaks.find(chords, seen, paths.thinnest(), OF_BREAKS * accuracy);
@@ -130,6 +135,11 @@ final class UnitField {
         }
         double ofChords = chords.error() > 0 ? OF_CHORDS * accuracy * Math.abs(view.figure(light)) : 0;
         return error + ofChords;
+    }
+
+    /** Whether the beam itself has edges where its chords stop changing smoothly. */
+    private boolean hasEdges() {
+        return emitter instanceof Reflector face && !face.isWithinEdges(paths.place);
     }
 
     /** The chords of a source as slices. */

@@ -1,7 +1,10 @@
 package dapple.light.source;
 
 import dapple.light.quantity.Check;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
 
 /** Intensity against the angle from the aim, 1 on the axis, 0 from 90°. */
 public sealed interface Beam {
@@ -11,6 +14,11 @@ public sealed interface Beam {
      * @param cosine of the angle from the aim
      */
     double towards(double cosine);
+
+    /** The angles at which the beam ends or turns sharply, the sharpest first, °. */
+    default List<Double> edgesDegrees() {
+        return List.of();
+    }
 
     /**
      * cos^n θ.
@@ -65,6 +73,34 @@ public sealed interface Beam {
             }
             this.thetaDegrees = thetaDegrees.clone();
             this.relative = relative.clone();
+        }
+
+        /** A turn is sharp if one more degree in the old direction would be off by so much. */
+        private static final double SHARP = 0.01;
+
+        @Override
+        public List<Double> edgesDegrees() {
+            List<Integer> rows = new ArrayList<>();
+            for (int row = 1; row < relative.length; row++) {
+                if (thetaDegrees[row] < 90 && turn(row) > SHARP) {
+                    rows.add(row);
+                }
+            }
+            rows.sort(Comparator.comparingDouble(this::turn).reversed());
+            return rows.stream().map(row -> thetaDegrees[row]).toList();
+        }
+
+        /** Change of slope at a row, per degree; at the last all that is left falls off. */
+        private double turn(int row) {
+            if (row == relative.length - 1) {
+                return relative[row] + Math.abs(slope(row));
+            }
+            return Math.abs(slope(row + 1) - slope(row));
+        }
+
+        /** Slope of the line that ends at a row, per degree. */
+        private double slope(int row) {
+            return (relative[row] - relative[row - 1]) / (thetaDegrees[row] - thetaDegrees[row - 1]);
         }
 
         @Override
