@@ -52,11 +52,11 @@ public sealed interface Filter {
         public double transmittance(Quantity quantity, double x, double y, double z) {
             Vec normal = plane.normal();
             Vec along = plane.along();
-            double up = x * normal.x() + y * normal.y() + z * normal.z();
-            double u = (x * along.x() + y * along.y() + z * along.z()) / up;
+            double inverse = 1 / (x * normal.x() + y * normal.y() + z * normal.z());
+            double u = (x * along.x() + y * along.y() + z * along.z()) * inverse;
             double share = wire / pitch;
             double oneSet = 1 - share * Math.sqrt(1 + u * u);
-            double otherSet = 1 - share * Math.sqrt(Math.max(1, 1 / (up * up) - u * u));
+            double otherSet = 1 - share * Math.sqrt(Math.max(1, inverse * inverse - u * u));
             double layer = oneSet > 0 && otherSet > 0 ? oneSet * otherSet : 0;
             return layers == 1 ? layer : Math.pow(layer, layers);
         }

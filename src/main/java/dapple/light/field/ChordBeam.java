@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param height of the place over the face, m
  * @param edgeTangents of the angles at which the beam ends or turns sharply
+ * @param narrowness about the inverse of the half-width of the light as an angle from the foot of the perpendicular
  * @param power the same beam as a power of the cosine, if it is one
  */
 record ChordBeam(
@@ -17,4 +18,5 @@ record ChordBeam(
         Vec aim,
         double height,
         List<Double> edgeTangents,
+        double narrowness,
         @Nullable FacePower power) {}

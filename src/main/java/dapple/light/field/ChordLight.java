@@ -14,6 +14,9 @@ final class ChordLight {
     /** Nearer to its line than this a chord has no light that could be told, m. */
     static final double NO_DISTANCE = 1e-12;
 
+    /** Times the half-width of a beam, as a half tangent, beside which a chord is cut. */
+    private static final double FALL_OFF = 0.75;
+
     private final Quadrature overAngle = new Quadrature();
     private final ThinLine piece = new ThinLine();
     private final Paths paths;
@@ -21,6 +24,7 @@ final class ChordLight {
     private View view = View.VECTOR;
     private boolean cutsSource;
     private double error;
+    private double taken;
     private boolean isTracing;
     private @Nullable Beams beams;
     private double ofBeams;
@@ -28,6 +32,7 @@ final class ChordLight {
     private Chord chord = new Chord(Vec.UP, Vec.UP, 1);
     private Perpendicular axis = new Perpendicular(Vec.UP, Vec.UP, Vec.UP);
     private double coefficient;
+    private double perAngle;
     private @Nullable ChordBeam beam;
     private final Tally ofPiece = new Tally();
 
@@ -45,6 +50,12 @@ final class ChordLight {
         view = newView;
         cutsSource = isCut;
         error = 0;
+        taken = 0;
+    }
+
+    /** Looks only at what points pass beside a share that has been taken. */
+    void lookBeside(double share) {
+        taken = share;
     }
 
     /** The sum of the errors of the integrals over the angle since the view was set. */
@@ -99,7 +110,7 @@ final class ChordLight {
         double cosine = -(x * towards.x() + y * towards.y() + z * towards.z()) * near;
         double light = cosine > 0 ? c * ofPoint.towards(cosine) / square : 0;
         if (light > 0) {
-            light *= paths.ofPoint(source, x * near, y * near, z * near);
+            light *= paths.ofPoint(source, x * near, y * near, z * near) - taken;
             if (beams != null) {
                 beams.add(near * x, near * y, near * z, ofBeams * light);
                 return;
@@ -139,6 +150,8 @@ final class ChordLight {
     }
 
     private void addSeen(double accuracy, Tally into) {
+        double distance = axis.distance();
+        perAngle = beam == null ? coefficient / (distance * distance) : coefficient / distance;
         if (beams != null) {
             sample(beams);
             return;
@@ -151,19 +164,33 @@ final class ChordLight {
         }
     }
 
-    /** Some points of the chord, each for a part of it. */
+    /** Some points of the chord, by equal steps of the angle. */
     private void sample(Beams into) {
-        int parts = Beams.steps(chord.length() / axis.distance());
+        double start = axis.along() - chord.length() / 2;
+        double low = 2 * Math.atan(halfTangent(start));
+        double high = 2 * Math.atan(halfTangent(start + chord.length()));
+        int parts = Beams.steps(high - low);
+        Vec along = chord.along();
         for (int part = 0; part < parts; part++) {
-            Vec source = chord.at((part + 0.5) / parts);
-            Vec way = source.minus(paths.place);
-            double near = 1 / way.length();
-            Vec direction = way.times(near);
-            double light = coefficient * near * near * (chord.length() / parts);
-            light *= beam == null ? near : beam.beam().towards(-direction.dot(beam.aim()));
-            light *= paths.ofPoint(source, direction.x(), direction.y(), direction.z());
-            into.add(direction.x(), direction.y(), direction.z(), ofBeams * light);
+            double angle = low + (high - low) * (part + 0.5) / parts;
+            double cos = Math.cos(angle);
+            double sin = Math.sin(angle);
+            double x = cos * axis.x() + sin * along.x();
+            double y = cos * axis.y() + sin * along.y();
+            double z = cos * axis.z() + sin * along.z();
+            Vec source = chord.at((axis.distance() * sin / cos - start) / chord.length());
+            double light = given(cos, x, y, z) * (high - low) / parts * paths.ofPoint(source, x, y, z);
+            into.add(x, y, z, ofBeams * light);
         }
+    }
+
+    /** What the chord gives from a direction, per angle along it. */
+    private double given(double cos, double x, double y, double z) {
+        if (beam == null) {
+            return perAngle * cos;
+        }
+        Vec aim = beam.aim();
+        return perAngle * beam.beam().towards(-(x * aim.x() + y * aim.y() + z * aim.z()));
     }
 
     private void piece(double from, double to, double share, double accuracy, Tally into) {
@@ -176,9 +203,25 @@ final class ChordLight {
         if (sight.isEven() && beam == null) {
             closed(low, high, share, into);
         } else if (!sight.isEven() || !series(low, high, share, accuracy, into)) {
-            Goal goal = Goal.even(view, accuracy);
-            error += overAngle.integrate(
-                    (tangent, node) -> atAngle(tangent, share, node), halfTangent(low), halfTangent(high), goal, into);
+            overAngles(halfTangent(low), halfTangent(high), share, accuracy, into);
+        }
+    }
+
+    /** Over the half tangent, cut where a beam falls off fast beside the foot of the perpendicular. */
+    private void overAngles(double low, double high, double share, double accuracy, Tally into) {
+        double fallOff = beam == null ? 1 : FALL_OFF / beam.narrowness();
+        double from = low;
+        for (double cut = -fallOff; from < high; cut = cut < 0 ? fallOff : high) {
+            double to = Math.min(high, cut);
+            if (to > from) {
+                error += overAngle.integrate(
+                        (tangent, node) -> atAngle(tangent, share, node),
+                        from,
+                        to,
+                        Goal.ofAngles(view, accuracy, beam != null),
+                        into);
+                from = to;
+            }
         }
     }
 
@@ -217,14 +260,7 @@ final class ChordLight {
         double x = cos * axis.x() + sin * along.x();
         double y = cos * axis.y() + sin * along.y();
         double z = cos * axis.z() + sin * along.z();
-        double light = share * coefficient * step / axis.distance();
-        if (beam == null) {
-            light *= cos / axis.distance();
-        } else {
-            Vec aim = beam.aim();
-            light *= beam.beam().towards(-(x * aim.x() + y * aim.y() + z * aim.z()));
-        }
-        light *= sight.pass(x, y, z);
+        double light = share * step * given(cos, x, y, z) * sight.pass(x, y, z);
         into.x += light * x;
         into.y += light * y;
         into.z += light * z;

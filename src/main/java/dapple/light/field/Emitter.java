@@ -37,6 +37,16 @@ sealed interface Emitter permits Tube, Round, Panel, Plate, Reflector, Point {
         /** The width of the source across its chords, m. */
         double width();
 
+        /** How far from the nearest chord light falls off notably, m; infinite where it does not. */
+        default double fallOff() {
+            return Double.POSITIVE_INFINITY;
+        }
+
+        /** The coordinate of a chord by its distance across from the one nearest to the place, m; held within the range. */
+        default double beside(double metres) {
+            return 0;
+        }
+
         /** Adds the light of the chord at a coordinate, per unit of the weight. */
         void chord(double at, ChordLight chords, double accuracy, Tally into);
     }

@@ -28,9 +28,8 @@ public final class Field {
         Set<Quantity> named = EnumSet.noneOf(Quantity.class);
         scene.lamps().forEach(lamp -> lamp.outputs().forEach(output -> named.add(output.quantity())));
         this.quantities = List.copyOf(named);
-        List<Screen> screens = scene.filters().stream().map(Screen::new).toList();
         this.lights = lamps.stream()
-                .map(lamp -> new LampLight(lamp, lamp.unit(scene.solids(), screens), quantities))
+                .map(lamp -> new LampLight(lamp, lamp.unit(scene.solids(), scene.filters()), quantities))
                 .toList();
         this.brightest = new Brightest(lights, scene.accuracy());
         this.sums = new Sums(quantities.size(), lamps.size());

@@ -46,8 +46,8 @@ final class LampField {
     }
 
     /** The lamp's light among solids and filters, for one thread. */
-    UnitField unit(List<Solid> solids, List<Screen> screens) {
-        return new UnitField(emitter, solids, bounds, screens);
+    UnitField unit(List<Solid> solids, List<Filter> filters) {
+        return new UnitField(emitter, solids, bounds, filters);
     }
 
     /** How strong the lamp is in a quantity; 0 in one that it does not name. */

@@ -77,14 +77,26 @@ final class Panel implements Emitter {
 
     @Override
     public Seen from(Vec place) {
-        return new Chords(height(place));
+        return new Chords(height(place), across.dot(place.minus(centre)));
     }
 
     private final class Chords implements Seen {
         private final double height;
+        private final double nearest;
 
-        Chords(double height) {
+        Chords(double height, double nearest) {
             this.height = height;
+            this.nearest = nearest;
+        }
+
+        @Override
+        public double fallOff() {
+            return height;
+        }
+
+        @Override
+        public double beside(double metres) {
+            return Math.max(low(), Math.min(high(), nearest + metres));
         }
 
         @Override

@@ -1,5 +1,6 @@
 package dapple.light.field;
 
+import dapple.light.cover.Filter;
 import dapple.light.geometry.Hull;
 import dapple.light.geometry.Shade;
 import dapple.light.geometry.ShadowBounds;
@@ -45,13 +46,14 @@ final class Paths {
      *
      * @param bounds of what each solid may hide of the lamp, in the order of the solids
      */
-    Paths(Hull hull, List<Solid> solids, List<ShadowBounds> bounds, List<Screen> screens) {
+    Paths(Hull hull, List<Solid> solids, List<ShadowBounds> bounds, List<Filter> filters) {
         this.hull = hull;
         this.bounds = bounds;
         this.allShades = solids.stream().map(Solid::shade).toArray(Shade[]::new);
         this.thicknesses =
                 solids.stream().mapToDouble(solid -> solid.hull().thickness()).toArray();
-        this.allScreens = screens.toArray(new Screen[0]);
+        this.allScreens =
+                filters.stream().map(filter -> new Screen(filter, hull)).toArray(Screen[]::new);
         this.shades = new Shade[allShades.length];
         this.slanted = new Screen[allScreens.length];
         this.partial = new Screen[allScreens.length];
@@ -87,7 +89,7 @@ final class Paths {
         slantedCount = 0;
         partialCount = 0;
         for (Screen screen : allScreens) {
-            Screen.Crossing crossing = screen.crossing(place, hull);
+            Screen.Crossing crossing = screen.crossing(place);
             if (crossing == Screen.Crossing.SOME) {
                 partial[partialCount++] = screen;
             } else if (crossing == Screen.Crossing.ALL) {

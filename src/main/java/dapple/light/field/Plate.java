@@ -41,6 +41,11 @@ final class Plate implements Emitter {
         return new Chord(centre.plus(across.times(radius * Math.sin(at))), along, 2 * radius * Math.cos(at));
     }
 
+    /** The coordinate of the chord at a distance from the middle, m; held within the disc. */
+    double coordinate(double metres) {
+        return Math.asin(Math.max(-1, Math.min(1, metres / radius)));
+    }
+
     /** A chord at a coordinate is as long as its cosine, and steps of the coordinate are as wide. */
     double weight(double at) {
         double cos = Math.cos(at);
@@ -83,14 +88,26 @@ final class Plate implements Emitter {
 
     @Override
     public Seen from(Vec place) {
-        return new Chords(height(place));
+        return new Chords(place);
     }
 
     private final class Chords implements Seen {
         private final double height;
+        private final double nearest;
 
-        Chords(double height) {
-            this.height = height;
+        Chords(Vec place) {
+            this.height = height(place);
+            this.nearest = across.dot(place.minus(centre));
+        }
+
+        @Override
+        public double fallOff() {
+            return height;
+        }
+
+        @Override
+        public double beside(double metres) {
+            return coordinate(nearest + metres);
         }
 
         @Override

@@ -49,12 +49,19 @@ final class Quadrature {
      *
      * @param share of the larger of the value and the floor that the error may be
      * @param weight that the integrand has beside what its slices give
+     * @param doubt that rules which agree do not agree by chance
      */
-    record Goal(View view, double share, double floor, Slices.Weight weight) {
+    record Goal(View view, double share, double floor, Slices.Weight weight, double doubt) {
+        /** The power of the first difference that is never claimed to be undercut by seven nodes. */
+        static final double USUAL_DOUBT = 4;
+
+        /** The same where the integrand is known to have no peaks, so that the rules' own powers may be believed. */
+        private static final double LEAST_DOUBT = 6;
+
         private static final Slices.Weight EVEN = new Slices.Weight() {};
 
-        static Goal even(View view, double share) {
-            return new Goal(view, share, 0, EVEN);
+        static Goal ofAngles(View view, double share, boolean hasPeaks) {
+            return new Goal(view, share, 0, EVEN, hasPeaks ? USUAL_DOUBT : LEAST_DOUBT);
         }
 
         double allowed(double value) {
@@ -152,7 +159,7 @@ final class Quadrature {
             next.sum(nodes, weights, total, (high - low) / 2, rule);
             double nextDifference = view.difference(rule, lastRule);
             double gain = difference > 0 ? nextDifference / difference : 0;
-            double least = next == Rule.SEVEN ? Math.pow(first, 4) : Math.pow(first, 8);
+            double least = Math.pow(first, next == Rule.SEVEN ? goal.doubt() : 2 * goal.doubt());
             error = isSmooth ? nextDifference * Math.min(1, CAUTION * gain) : nextDifference;
             error = Math.max(error, least * Math.abs(view.figure(rule)));
             difference = nextDifference;

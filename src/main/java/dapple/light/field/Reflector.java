@@ -14,6 +14,7 @@ final class Reflector implements Emitter {
     static final int MOST_EDGES = 8;
 
     private final List<Double> edgeTangents;
+    private final double narrowness;
     private final @Nullable FacePower power;
 
     Reflector(Plate plate, Beam beam) {
@@ -23,7 +24,13 @@ final class Reflector implements Emitter {
                 .limit(MOST_EDGES)
                 .map(degrees -> Math.tan(Math.toRadians(degrees)))
                 .toList();
+        this.narrowness = narrowness(beam);
         this.power = beam instanceof Beam.Power cosine ? new FacePower(plate, cosine.exponent()) : null;
+    }
+
+    /** About the inverse of the half-width of the light as an angle from the foot of the perpendicular. */
+    private static double narrowness(Beam beam) {
+        return beam instanceof Beam.Power cosine ? Math.sqrt((cosine.exponent() + 3) / 2) : 2;
     }
 
     @Override
@@ -52,6 +59,15 @@ final class Reflector implements Emitter {
         return true;
     }
 
+    Vec middle() {
+        return plate.centre;
+    }
+
+    /** Whether some points may stand for the face: it has no edges of the beam in it, nor a peak that they could miss. */
+    boolean isSmall(Vec place) {
+        return plate.radius < plate.height(place) / narrowness && isWithinEdges(place);
+    }
+
     /** The light of the face by a cubature rule. */
     void points(FaceRule rule, ChordLight chords, Tally into) {
         for (int index = 0; index < rule.weights.length; index++) {
@@ -64,16 +80,28 @@ final class Reflector implements Emitter {
 
     @Override
     public Seen from(Vec place) {
-        return new Chords(plate.height(place));
+        return new Chords(place);
     }
 
     private final class Chords implements Seen {
         private final double height;
+        private final double nearest;
         private final ChordBeam ofElements;
 
-        Chords(double height) {
-            this.height = height;
-            this.ofElements = new ChordBeam(beam, plate.aim, height, edgeTangents, power);
+        Chords(Vec place) {
+            this.height = plate.height(place);
+            this.nearest = plate.across.dot(place.minus(plate.centre));
+            this.ofElements = new ChordBeam(beam, plate.aim, height, edgeTangents, narrowness, power);
+        }
+
+        @Override
+        public double fallOff() {
+            return height / narrowness;
+        }
+
+        @Override
+        public double beside(double metres) {
+            return plate.coordinate(nearest + metres);
         }
 
         @Override

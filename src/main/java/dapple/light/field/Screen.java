@@ -4,15 +4,27 @@ import dapple.light.cover.Filter;
 import dapple.light.geometry.Hull;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
+import java.util.List;
 
-/** A filter as paths from one place meet it. */
+/** A filter as paths to one lamp meet it. */
 final class Screen {
     private final Filter filter;
     private final Filter.Plane plane;
+    private final List<Vec> corners;
+    private final double leastHeight;
+    private final double mostHeight;
 
-    Screen(Filter filter) {
+    /**
+     * A filter before a lamp.
+     *
+     * @param hull around everything that emits
+     */
+    Screen(Filter filter, Hull hull) {
         this.filter = filter;
         this.plane = filter.plane();
+        this.corners = hull.corners();
+        this.leastHeight = corners.stream().mapToDouble(plane::height).min().orElse(0);
+        this.mostHeight = corners.stream().mapToDouble(plane::height).max().orElse(0);
     }
 
     /** Which of the paths from a place to a lamp cross a filter. */
@@ -22,21 +34,26 @@ final class Screen {
         NONE
     }
 
-    /** Which paths from a place to a hull cross it; some, in doubt. */
-    Crossing crossing(Vec from, Hull hull) {
+    /** Which paths from a place to the lamp cross it; some, in doubt. */
+    Crossing crossing(Vec from) {
         double start = plane.height(from);
-        if (start == 0) {
+        double side = Math.signum(start);
+        if (side == 0 || (side > 0 ? leastHeight >= 0 : mostHeight <= 0)) {
             return Crossing.NONE;
         }
-        boolean all = true;
-        boolean none = true;
-        for (int corner = 0; corner < hull.corners().size(); corner++) {
-            Vec to = hull.corners().get(corner);
-            boolean crossed = isCrossed(from, to);
-            all = all && crossed;
-            none = none && !(start * plane.height(to) < 0);
+        boolean all = side > 0 ? mostHeight < 0 : leastHeight > 0;
+        return all && areAllWithin(from) ? Crossing.ALL : Crossing.SOME;
+    }
+
+    private boolean areAllWithin(Vec from) {
+        if (plane.over().isPresent()) {
+            for (int corner = 0; corner < corners.size(); corner++) {
+                if (!isCrossed(from, corners.get(corner))) {
+                    return false;
+                }
+            }
         }
-        return all ? Crossing.ALL : none ? Crossing.NONE : Crossing.SOME;
+        return true;
     }
 
     /** Whether a path between two places crosses it. A path that ends on the plane does not. */

@@ -1,5 +1,6 @@
 package dapple.light.field;
 
+import dapple.light.cover.Filter;
 import dapple.light.field.Quadrature.Goal;
 import dapple.light.geometry.Hull;
 import dapple.light.geometry.ShadowBounds;
@@ -24,17 +25,13 @@ final class UnitField {
     /** Breaks are found as closely as this share of the accuracy, of the width of the source. */
     private static final double OF_BREAKS = 0.002;
 
-    /** How far a rule for faces may be trusted to be better than the one before it. */
-    private static final double CAUTION = 10;
-
     private final Emitter emitter;
     private final Paths paths;
     private final ChordLight chords;
+    private final FaceCubature faces;
     private final Quadrature across = new Quadrature();
     private final Breaks breaks = new Breaks();
     private final Tally light = new Tally();
-    private final Tally coarse = new Tally();
-    private final Tally fine = new Tally();
     private double floor;
 
     /**
@@ -42,10 +39,11 @@ final class UnitField {
      *
      * @param bounds of what each solid may hide of it, in the order of the solids
      */
-    UnitField(Emitter emitter, List<Solid> solids, List<ShadowBounds> bounds, List<Screen> screens) {
+    UnitField(Emitter emitter, List<Solid> solids, List<ShadowBounds> bounds, List<Filter> filters) {
         this.emitter = emitter;
-        this.paths = new Paths(emitter.hull(), solids, bounds, screens);
+        this.paths = new Paths(emitter.hull(), solids, bounds, filters);
         this.chords = new ChordLight(paths);
+        this.faces = new FaceCubature(paths, chords);
     }
 
     Hull hull() {
@@ -106,8 +104,8 @@ final class UnitField {
                 return error;
             }
         }
-        return emitter instanceof Reflector face && face.isWithinEdges(paths.place)
-                ? cubature(face, view, accuracy)
+        return emitter instanceof Reflector face && face.isSmall(paths.place)
+                ? faces.add(face, view, accuracy, light)
                 : Emitter.UNKNOWN;
     }
 
@@ -123,13 +121,14 @@ final class UnitField {
         if (!(high > low)) {
             return 0;
         }
-        Goal goal = new Goal(view, (1 - OF_CHORDS) * accuracy, least, seen);
+        Goal goal = new Goal(view, (1 - OF_CHORDS) * accuracy, least, seen, Goal.USUAL_DOUBT);
         Slices slices = new Chords(seen, OF_CHORDS * accuracy);
         double error;
         if (isWhole && paths.isEven() && !hasEdges()) {
-            error = across.integrate(slices, low, high, goal, light);
+            breaks.near(seen);
+            error = across.integrate(slices, breaks, goal, light);
         } else {
-            breaks.find(chords, seen, paths.thinnest(), OF_BREAKS * accuracy);
+            breaks.find(chords, seen, paths.partialCount > 0 || hasEdges(), paths.thinnest(), OF_BREAKS * accuracy);
             error = across.integrate(slices, breaks, goal, light);
             error += breaks.pieces() * OF_BREAKS / DEEP_SHADE * accuracy * least;
         }
@@ -161,32 +160,6 @@ final class UnitField {
         public long pattern() {
             return chords.pattern();
         }
-    }
-
-    /**
-     * A small or distant face by rules of rising degree until two of them agree: the better one errs less than they
-     * differ, by as much as they agree better than the two before.
-     *
-     * @return the estimated error, or that it is unknown if no two of them agreed
-     */
-    private double cubature(Reflector face, View view, double accuracy) {
-        chords.look(view, false);
-        coarse.clear();
-        face.points(FaceRule.ONE, chords, coarse);
-        double difference = 0;
-        for (FaceRule rule : FaceRule.RISING) {
-            fine.clear();
-            face.points(rule, chords, fine);
-            double last = difference;
-            difference = view.difference(coarse, fine);
-            double error = last > 0 ? difference * Math.min(1, CAUTION * difference / last) : difference;
-            if (error <= accuracy * Math.abs(view.figure(fine))) {
-                light.add(fine, 1);
-                return error;
-            }
-            coarse.set(fine);
-        }
-        return Emitter.UNKNOWN;
     }
 
     /**
