@@ -18,6 +18,10 @@ final class Brightest {
     private static final int MOST_PAIRED = 8;
     private static final int MOST_TURNS = 12;
     private static final double STILL = 1e-9;
+
+    /** The share of the accuracy that the direction may cost. */
+    static final double OFF_BEST = 0.05;
+
     private static final double COS_45 = Math.sqrt(0.5);
 
     private final List<LampLight> lamps;
@@ -126,32 +130,30 @@ final class Brightest {
         return starts;
     }
 
-    /** Turns towards what is really in front, as long as that gains anything. */
+    /**
+     * Turns towards what is really in front, until it turns by no more than δ. What a plane has falls by δ²/2 beside the
+     * best, so that neither the turning nor the light that tells it need be known as well as the light itself.
+     */
     private Vec refine(Vec place, int row, Vec rough) {
+        double still = Math.sqrt(2 * OFF_BEST * accuracy) / 2;
         Vec facing = rough;
-        double gained = -1;
         for (int turn = 0; turn < MOST_TURNS; turn++) {
-            Vec front = front(place, row, facing);
-            double now = front.dot(facing);
-            if (!(now > gained * (1 + accuracy / 10))) {
-                break;
-            }
-            gained = now;
-            Vec next = directionOr(front, facing);
-            if (next.minus(facing).length() < STILL) {
-                break;
-            }
+            Vec next = directionOr(front(place, row, facing, still), facing);
+            boolean isStill = next.minus(facing).length() < still;
             facing = next;
+            if (isStill) {
+                break;
+            }
         }
         return facing;
     }
 
-    private Vec front(Vec place, int row, Vec facing) {
+    private Vec front(Vec place, int row, Vec facing, double rough) {
         LampLight.Sum sum = new LampLight.Sum();
         View view = View.facing(facing);
         for (LampLight lamp : lamps) {
             if (lamp.lights(row)) {
-                lamp.look(row, place, view, accuracy);
+                lamp.look(row, place, view, Math.max(rough, accuracy));
                 lamp.add(row, sum);
             }
         }

@@ -24,6 +24,11 @@ sealed interface Emitter permits Tube, Round, Panel, Plate, Reflector, Point {
      */
     double open(Vec place, View view, double accuracy, Tally into);
 
+    /** More than what arrives in any view, with nothing between; infinite where that is not told at once. */
+    default double most(Vec place) {
+        return Double.POSITIVE_INFINITY;
+    }
+
     /** The chords that a place can see. */
     Seen from(Vec place);
 

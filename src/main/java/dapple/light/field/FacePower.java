@@ -10,6 +10,10 @@ import dapple.light.geometry.Vec;
 final class FacePower {
     private final Plate plate;
     private final double exponent;
+
+    /** The share h²/r² at which the beam is faint. */
+    private final double faintRise;
+
     private final PowerMean onAxis;
     private final PowerMean outwards;
     private final PowerMean round;
@@ -20,6 +24,7 @@ final class FacePower {
     FacePower(Plate plate, double exponent) {
         this.plate = plate;
         this.exponent = exponent;
+        this.faintRise = Math.pow(FAINT, 2 / exponent);
         double power = (exponent + 3) / 2;
         this.onAxis = PowerMean.ofPower(power, 2);
         this.outwards = PowerMean.ofWay(power, 2);
@@ -55,6 +60,24 @@ final class FacePower {
         into.add(plate.aim, (outwardsAmount - middle * up.value() / away) * height);
         into.round += middle * all.value();
         return middle * worst;
+    }
+
+    /** Nothing more than this share of what it has on its axis is looked at as perhaps negligible. */
+    private static final double FAINT = 1e-5;
+
+    /**
+     * What an element in the middle would give if it were as near to the foot of the perpendicular as the edge is; infinite
+     * where that is not faint.
+     */
+    double most(Vec place, double height) {
+        Vec way = place.minus(plate.centre);
+        if (height * height > faintRise * way.dot(way)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double out = Math.sqrt(Math.max(0, way.dot(way) - height * height));
+        double aside = Math.max(0, out - plate.radius);
+        double square = height * height + aside * aside;
+        return Math.pow(height * height / square, exponent / 2) / square;
     }
 
     /**

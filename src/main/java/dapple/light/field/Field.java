@@ -3,6 +3,7 @@ package dapple.light.field;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -15,12 +16,16 @@ import java.util.Set;
  * {@link #another()}; the result does not depend on which one answers.
  */
 public final class Field {
+    /** The share of the accuracy that lamps may make up which are left out of many. */
+    private static final double OF_NEGLIGIBLE = 0.1;
+
     private final Scene scene;
     private final List<LampField> lamps;
     private final List<Quantity> quantities;
     private final List<LampLight> lights;
     private final Brightest brightest;
     private final Sums sums;
+    private double negligible;
 
     private Field(Scene scene, List<LampField> lamps) {
         this.scene = scene;
@@ -58,6 +63,7 @@ public final class Field {
 
     /** What falls on a receiver. */
     public Light at(Receiver receiver) {
+        negligible = 0;
         look(receiver.place(), receiver.facing());
         Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
         List<Map<Quantity, Double>> byLamp = new ArrayList<>();
@@ -72,12 +78,14 @@ public final class Field {
     }
 
     /**
-     * What falls on a receiver, for many of them.
+     * What falls on a receiver, for many of them. Lamps that together give less than a tenth of what may be missed are
+     * left out.
      *
      * @param amounts receives the amount of each of {@link #quantities()}
      * @return the estimated largest relative error, as {@link Light#error()}
      */
     public double amounts(Vec place, Facing facing, double[] amounts) {
+        negligible = OF_NEGLIGIBLE * scene.accuracy() / lights.size();
         look(place, facing);
         System.arraycopy(sums.values, 0, amounts, 0, quantities.size());
         return sums.error;
@@ -123,25 +131,31 @@ public final class Field {
 
     private void lookAs(View view, Vec place) {
         sums.begin();
-        for (int index = 0; index < lights.size(); index++) {
-            lights.get(index).look(place, view, scene.accuracy());
+        for (LampLight lamp : lights) {
+            lamp.judge(place, negligible, sums.most);
+            lamp.look(place, view, scene.accuracy());
+            lamp.raise(sums.most, view, false);
         }
         for (int row = 0; row < quantities.size(); row++) {
-            sum(row, view, false);
+            sum(row, view, false, false);
         }
     }
 
     /** The plane that has most of each quantity; if all lamps lie in front of it, their vectors tell what it has. */
     private void lookBrightest(Vec place) {
         sums.begin();
-        lights.forEach(lamp -> lamp.lookAsVectors(place, scene.accuracy()));
+        for (LampLight lamp : lights) {
+            lamp.judge(place, negligible, sums.most);
+            lamp.lookAsVectors(place, scene.accuracy());
+            lamp.raise(sums.most, View.VECTOR, true);
+        }
         for (int row = 0; row < quantities.size(); row++) {
             Brightest.Best best = brightest.facing(place, row);
             View view = View.facing(best.facing());
             if (!best.isWhole()) {
                 look(row, place, view);
             }
-            sum(row, view, best.isWhole());
+            sum(row, view, true, best.isWhole());
         }
     }
 
@@ -154,7 +168,7 @@ public final class Field {
     }
 
     /** Sums what the lamps show of a quantity. */
-    private void sum(int row, View view, boolean ofVectors) {
+    private void sum(int row, View view, boolean isBest, boolean ofVectors) {
         LampLight.Sum sum = new LampLight.Sum();
         double value = 0;
         for (int index = 0; index < lights.size(); index++) {
@@ -170,6 +184,9 @@ public final class Field {
                 }
             }
         }
+        if (isBest && !ofVectors) {
+            sum.error += value * Brightest.OFF_BEST * scene.accuracy();
+        }
         sums.put(row, value, view.facing(), sum);
     }
 
@@ -177,17 +194,20 @@ public final class Field {
     private static final class Sums {
         private final double[] values;
         private final double[][] byLamp;
+        private final double[] most;
         private final Vec[] directions;
         private double error;
 
         Sums(int quantities, int lamps) {
             values = new double[quantities];
             byLamp = new double[lamps][quantities];
+            most = new double[quantities];
             directions = new Vec[quantities];
         }
 
         void begin() {
             error = 0;
+            Arrays.fill(most, 0);
         }
 
         void put(int row, double value, Vec direction, LampLight.Sum sum) {

@@ -16,6 +16,10 @@ final class LampLight {
     private final List<Quantity> ofChannels;
     private final int[] channels;
     private final double[] scales;
+
+    /** More than what a lamp gives that does not matter; NaN where it does. */
+    private double negligible = Double.NaN;
+
     private final Seen[] vectors;
     private final Seen[] views;
 
@@ -62,20 +66,55 @@ final class LampLight {
     }
 
     boolean lights(int row) {
-        return scales[row] > 0;
+        return scales[row] > 0 && !isNegligible();
     }
 
     /** Looks as vectors, in all channels. */
     void lookAsVectors(Vec place, double accuracy) {
-        for (int channel = 0; channel < vectors.length; channel++) {
-            look(vectors[channel], channel, place, View.VECTOR, accuracy);
-        }
+        look(vectors, place, View.VECTOR, accuracy);
     }
 
     /** Looks in a view, in all channels. */
     void look(Vec place, View view, double accuracy) {
-        for (int channel = 0; channel < views.length; channel++) {
-            look(views[channel], channel, place, view, accuracy);
+        look(views, place, view, accuracy);
+    }
+
+    private void look(Seen[] into, Vec place, View view, double accuracy) {
+        for (int channel = 0; channel < into.length; channel++) {
+            look(into[channel], channel, place, view, accuracy);
+        }
+    }
+
+    /**
+     * Judges whether the lamp matters at a place beside others; until it is judged anew it is not looked at if not.
+     *
+     * @param share of the others' light that need not be known
+     * @param others the most light that any of them gives, by row
+     */
+    void judge(Vec place, double share, double[] others) {
+        negligible = Double.NaN;
+        double least = Double.POSITIVE_INFINITY;
+        for (int row = 0; row < scales.length; row++) {
+            if (scales[row] > 0) {
+                least = Math.min(least, share * others[row] / scales[row]);
+            }
+        }
+        double most = least > 0 ? unit.most(place) : Double.POSITIVE_INFINITY;
+        if (most <= least) {
+            negligible = most;
+        }
+    }
+
+    boolean isNegligible() {
+        return !Double.isNaN(negligible);
+    }
+
+    /** Raises amounts, by row, to what the lamp gives as vectors or in the last view. */
+    void raise(double[] amounts, View view, boolean ofVectors) {
+        for (int row = 0; row < scales.length; row++) {
+            if (scales[row] > 0) {
+                amounts[row] = Math.max(amounts[row], amount(row, view, ofVectors));
+            }
         }
     }
 
@@ -86,6 +125,11 @@ final class LampLight {
 
     private void look(Seen seen, int channel, Vec place, View view, double accuracy) {
         seen.light.clear();
+        if (isNegligible()) {
+            seen.error = negligible;
+            seen.floor = 0;
+            return;
+        }
         seen.error = unit.light(place, ofChannels.get(channel), view, accuracy, seen.light);
         seen.floor = unit.floor();
     }

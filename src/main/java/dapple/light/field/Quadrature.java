@@ -23,6 +23,9 @@ final class Quadrature {
     /** A rule that misses the weight itself by more is not believed, whatever the difference. */
     private static final double OF_WEIGHT = 0.005;
 
+    /** Of a weighted straight line three nodes miss about a twentieth of what they differ by from one. */
+    private static final double OF_THREE = 0.15;
+
     /** How far the next improvement may fall short of the last. */
     private static final double CAUTION = 10;
 
@@ -50,8 +53,10 @@ final class Quadrature {
      * @param share of the larger of the value and the floor that the error may be
      * @param weight that the integrand has beside what its slices give
      * @param doubt that rules which agree do not agree by chance
+     * @param isNarrow whether the source is narrow against the distance at which its light falls off, so that the light
+     *     of its chords is nearly straight across and three nodes err less than they differ from one
      */
-    record Goal(View view, double share, double floor, Slices.Weight weight, double doubt) {
+    record Goal(View view, double share, double floor, Slices.Weight weight, double doubt, boolean isNarrow) {
         /** The power of the first difference that is never claimed to be undercut by seven nodes. */
         static final double USUAL_DOUBT = 4;
 
@@ -61,7 +66,7 @@ final class Quadrature {
         private static final Slices.Weight EVEN = new Slices.Weight() {};
 
         static Goal ofAngles(View view, double share, boolean hasPeaks) {
-            return new Goal(view, share, 0, EVEN, hasPeaks ? USUAL_DOUBT : LEAST_DOUBT);
+            return new Goal(view, share, 0, EVEN, hasPeaks ? USUAL_DOUBT : LEAST_DOUBT, false);
         }
 
         double allowed(double value) {
@@ -152,7 +157,8 @@ final class Quadrature {
         double missed = Math.abs(Rule.THREE.sum(nodes, weights, total, (high - low) / 2, rule));
         double difference = view.difference(rule, lastRule);
         double first = difference / Math.max(Math.abs(view.figure(rule)), Double.MIN_NORMAL);
-        double error = missed > OF_WEIGHT ? Double.POSITIVE_INFINITY : difference;
+        double error = goal.isNarrow() && isSmooth ? difference * Math.min(1, OF_THREE + CAUTION * first) : difference;
+        error = missed > OF_WEIGHT ? Double.POSITIVE_INFINITY : error;
         for (Rule next = Rule.SEVEN; error > OF_ALLOWED * goal.allowed(withRest(view)); next = Rule.FIFTEEN) {
             lastRule.set(rule);
             evaluate(slices, goal, low, high, next.inner(), next.count());

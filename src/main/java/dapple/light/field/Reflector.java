@@ -78,6 +78,16 @@ final class Reflector implements Emitter {
         }
     }
 
+    /** The beam falls with the angle: nothing gives more than the element nearest to the foot of the perpendicular. */
+    @Override
+    public double most(Vec place) {
+        double height = plate.height(place);
+        if (!(height > 0)) {
+            return 0;
+        }
+        return power == null ? Double.POSITIVE_INFINITY : power.most(place, height);
+    }
+
     @Override
     public Seen from(Vec place) {
         return new Chords(place);

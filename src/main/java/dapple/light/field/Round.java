@@ -113,6 +113,11 @@ final class Round implements Emitter {
         }
 
         @Override
+        public double fallOff() {
+            return axis.distance() - cylinder.radius();
+        }
+
+        @Override
         public double low() {
             return -high();
         }

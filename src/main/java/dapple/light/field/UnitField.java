@@ -22,6 +22,9 @@ final class UnitField {
     /** The share of the accuracy that the chords of a source may use up, the rest being for the sum across. */
     private static final double OF_CHORDS = 0.3;
 
+    /** A source is narrow below this share of the distance at which its light falls off. */
+    private static final double NARROW = 0.3;
+
     /** Breaks are found as closely as this share of the accuracy, of the width of the source. */
     private static final double OF_BREAKS = 0.002;
 
@@ -76,6 +79,11 @@ final class UnitField {
         return error * paths.share;
     }
 
+    /** More than what arrives at a place in any view. */
+    double most(Vec place) {
+        return emitter.most(place);
+    }
+
     /** Roughly what would arrive at the last place with no solid between. */
     private double unshaded(View view) {
         paths.forgetSolids();
@@ -121,7 +129,13 @@ final class UnitField {
         if (!(high > low)) {
             return 0;
         }
-        Goal goal = new Goal(view, (1 - OF_CHORDS) * accuracy, least, seen, Goal.USUAL_DOUBT);
+        Goal goal = new Goal(
+                view,
+                (1 - OF_CHORDS) * accuracy,
+                least,
+                seen,
+                Goal.USUAL_DOUBT,
+                seen.width() < NARROW * seen.fallOff());
         Slices slices = new Chords(seen, OF_CHORDS * accuracy);
         double error;
         if (isWhole && paths.isEven() && !hasEdges()) {
