@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
  */
 record Cost(String what, int count, double milliseconds) implements Comparable<Cost> {
     /** The exponent is fitted to the sizes from this share of the largest, where what does not grow matters least. */
-    private static final double FITTED = 0.05;
+    private static final double FITTED = 0.01;
 
     @Override
     public int compareTo(Cost other) {

@@ -104,11 +104,13 @@ public class CostBenchmark {
     }
 
     private static Asked asked(int lamps, int solids, int fineness) {
-        Random random = new Random(SEED);
-        List<Lamp> hung =
-                IntStream.range(0, lamps).mapToObj(index -> lamp(index, random)).toList();
+        Random ofLamps = new Random(SEED);
+        Random ofSolids = new Random(SEED + 1);
+        List<Lamp> hung = IntStream.range(0, lamps)
+                .mapToObj(index -> lamp(index, ofLamps))
+                .toList();
         List<Solid> standing =
-                IntStream.range(0, solids).mapToObj(index -> box(random)).toList();
+                IntStream.range(0, solids).mapToObj(index -> box(ofSolids)).toList();
         double step = 0.3 / fineness;
         Vec from = new Vec(step / 2, step / 2, step / 2);
         Grid grid = new Grid(from, step, 4 * fineness, 2 * fineness, 3 * fineness, new Facing.Direction(Vec.UP));
