@@ -15,13 +15,7 @@ import dapple.light.field.Receiver;
 import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
 import dapple.light.uncertainty.Intervals;
-import dapple.people.KeyOwner;
-import dapple.people.Keys;
-import dapple.people.Role;
-import dapple.people.SignedIn;
-import dapple.site.SiteFacts;
 import dapple.testing.PagesTest;
-import dapple.testing.TestCollection;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -31,41 +25,19 @@ import java.util.Arrays;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
-import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 @PagesTest
-class LightFieldPagesTest {
+class LightFieldPagesTest extends ProgramPages {
     private static final String SCENE = """
             {"version":1,"lamps":[{"id":"a","centre":[0,0,1],"aim":[0,0,-1],"source":{"shape":"beam","exponent":1},
             "output":[{"quantity":"uvi","intensity":1}]}],MORE}""";
-
-    @Autowired
-    private TestCollection collection;
-
-    @Autowired
-    private Keys keys;
-
-    @Autowired
-    private MockMvc pages;
-
-    private String key = "";
-
-    @BeforeEach
-    void makeKey() {
-        SiteFacts site = collection.site();
-        SignedIn keeper = collection.person(site, Role.KEEPER);
-        key = keys.make(new KeyOwner(site.id(), keeper.personId()), "for a test");
-    }
 
     @Test
     void answersTheExampleOfTheDocsAsTheEngineDoes() throws Exception {
@@ -303,20 +275,10 @@ class LightFieldPagesTest {
     }
 
     private JsonNode answer(String scene) throws Exception {
-        String answer = send(scene)
-                .andExpect(status().isOk())
-                .andExpect(content().contentType(MediaType.APPLICATION_JSON))
-                .andReturn()
-                .getResponse()
-                .getContentAsString();
-        assertThat(answer).doesNotContain("NaN", "Infinity");
-        return new JsonMapper().readTree(answer);
+        return answer("/api/v1/light-field", scene);
     }
 
     private ResultActions send(String body) throws Exception {
-        return pages.perform(post("/api/v1/light-field")
-                .header(HttpHeaders.AUTHORIZATION, "Bearer " + key)
-                .contentType(MediaType.APPLICATION_JSON)
-                .content(body));
+        return send("/api/v1/light-field", body);
     }
 }

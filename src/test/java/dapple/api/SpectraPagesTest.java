@@ -13,14 +13,8 @@ import dapple.light.spectrum.BandShare;
 import dapple.light.spectrum.Spectrum;
 import dapple.light.spectrum.SpectrumEvaluation;
 import dapple.light.spectrum.SpectrumSummary;
-import dapple.people.KeyOwner;
-import dapple.people.Keys;
-import dapple.people.Role;
-import dapple.people.SignedIn;
 import dapple.site.ReferenceSpectra;
-import dapple.site.SiteFacts;
 import dapple.testing.PagesTest;
-import dapple.testing.TestCollection;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -33,39 +27,17 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
-import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 @PagesTest
-class SpectraPagesTest {
-    @Autowired
-    private TestCollection collection;
-
-    @Autowired
-    private Keys keys;
-
-    @Autowired
-    private MockMvc pages;
-
-    private String key = "";
-
-    @BeforeEach
-    void makeKey() {
-        SiteFacts site = collection.site();
-        SignedIn keeper = collection.person(site, Role.KEEPER);
-        key = keys.make(new KeyOwner(site.id(), keeper.personId()), "for a test");
-    }
-
+class SpectraPagesTest extends ProgramPages {
     @Test
     void answersTheExampleOfTheDocsAsTheCoreDoes() throws Exception {
         JsonNode answer = answer(example());
@@ -289,21 +261,10 @@ class SpectraPagesTest {
     }
 
     private JsonNode answer(String document) throws Exception {
-        String answer = send(document.replace('\'', '"'))
-                .andExpect(status().isOk())
-                .andExpect(content().contentType(MediaType.APPLICATION_JSON))
-                .andExpect(header().doesNotExist(HttpHeaders.SET_COOKIE))
-                .andReturn()
-                .getResponse()
-                .getContentAsString(StandardCharsets.UTF_8);
-        assertThat(answer).doesNotContain("NaN", "Infinity");
-        return new JsonMapper().readTree(answer);
+        return answer("/api/v1/spectra", document.replace('\'', '"'));
     }
 
     private ResultActions send(String body) throws Exception {
-        return pages.perform(post("/api/v1/spectra")
-                .header(HttpHeaders.AUTHORIZATION, "Bearer " + key)
-                .contentType(MediaType.APPLICATION_JSON)
-                .content(body));
+        return send("/api/v1/spectra", body);
     }
 }

@@ -2,39 +2,26 @@ package dapple.api;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
-import dapple.people.KeyOwner;
-import dapple.people.Keys;
-import dapple.people.Role;
-import dapple.people.SignedIn;
-import dapple.site.SiteFacts;
 import dapple.testing.PagesTest;
-import dapple.testing.TestCollection;
 import java.util.Arrays;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
-import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.json.JsonMapper;
 
 /**
  * A lamp at 0.5 m over a floor that gives 1/d² in all directions below it: the largest irradiance on any plane is 4 in the
  * middle of the floor and 3 on a circle of radius √(1/3 − 1/4) m around it.
  */
 @PagesTest
-class ZonesPagesTest {
+class ZonesPagesTest extends ProgramPages {
     private static final double RADIUS = Math.sqrt(1.0 / 3 - 0.25);
 
     /** Of a patch's area: places are counted. */
@@ -51,24 +38,6 @@ class ZonesPagesTest {
 
     private static final String FLOOR =
             "\"surface\":{\"point\":[0,0,0],\"normal\":[0,0,1],\"within\":[[-0.65,-0.3],[0.65,0.3]]}";
-
-    @Autowired
-    private TestCollection collection;
-
-    @Autowired
-    private Keys keys;
-
-    @Autowired
-    private MockMvc pages;
-
-    private String key = "";
-
-    @BeforeEach
-    void makeKey() {
-        SiteFacts site = collection.site();
-        SignedIn keeper = collection.person(site, Role.KEEPER);
-        key = keys.make(new KeyOwner(site.id(), keeper.personId()), "for a test");
-    }
 
     @Test
     void aRoundSpotOnTheFloorIsThePatch() throws Exception {
@@ -274,18 +243,10 @@ class ZonesPagesTest {
     }
 
     private JsonNode answer(String scene) throws Exception {
-        return new JsonMapper()
-                .readTree(send(scene)
-                        .andExpect(status().isOk())
-                        .andReturn()
-                        .getResponse()
-                        .getContentAsString());
+        return answer("/api/v1/light-field", scene);
     }
 
     private ResultActions send(String body) throws Exception {
-        return pages.perform(post("/api/v1/light-field")
-                .header(HttpHeaders.AUTHORIZATION, "Bearer " + key)
-                .contentType(MediaType.APPLICATION_JSON)
-                .content(body));
+        return send("/api/v1/light-field", body);
     }
 }

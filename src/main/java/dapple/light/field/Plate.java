@@ -41,21 +41,6 @@ final class Plate implements Emitter {
         return new Chord(centre.plus(across.times(radius * Math.sin(at))), along, 2 * radius * Math.cos(at));
     }
 
-    /** The coordinate of the chord at a distance from the middle, m; held within the disc. */
-    double coordinate(double metres) {
-        return Math.asin(Math.max(-1, Math.min(1, metres / radius)));
-    }
-
-    /** A chord at a coordinate is as long as its cosine, and steps of the coordinate are as wide. */
-    double weight(double at) {
-        double cos = Math.cos(at);
-        return cos * cos;
-    }
-
-    double weight(double from, double to) {
-        return (to - from) / 2 + (Math.sin(2 * to) - Math.sin(2 * from)) / 4;
-    }
-
     /**
      * The handbooks' factors for a place at height h and p from the axis, with s = h² + p² and
      * v² = (s + R²)² − 4R²p²: along the axis (π/2)(1 − (s − R²)/v), across it (π h/2p)((s + R²)/v − 1), here without the
@@ -91,48 +76,9 @@ final class Plate implements Emitter {
         return new Chords(place);
     }
 
-    private final class Chords implements Seen {
-        private final double height;
-        private final double nearest;
-
+    private final class Chords extends PlateChords {
         Chords(Vec place) {
-            this.height = height(place);
-            this.nearest = across.dot(place.minus(centre));
-        }
-
-        @Override
-        public double fallOff() {
-            return height;
-        }
-
-        @Override
-        public double beside(double metres) {
-            return coordinate(nearest + metres);
-        }
-
-        @Override
-        public double low() {
-            return -high();
-        }
-
-        @Override
-        public double high() {
-            return height > 0 ? Math.PI / 2 : 0;
-        }
-
-        @Override
-        public double width() {
-            return 2 * radius;
-        }
-
-        @Override
-        public double weight(double at) {
-            return Plate.this.weight(at);
-        }
-
-        @Override
-        public double weight(double from, double to) {
-            return Plate.this.weight(from, to);
+            super(Plate.this, place);
         }
 
         @Override

@@ -93,50 +93,17 @@ final class Reflector implements Emitter {
         return new Chords(place);
     }
 
-    private final class Chords implements Seen {
-        private final double height;
-        private final double nearest;
+    private final class Chords extends PlateChords {
         private final ChordBeam ofElements;
 
         Chords(Vec place) {
-            this.height = plate.height(place);
-            this.nearest = plate.across.dot(place.minus(plate.centre));
+            super(plate, place);
             this.ofElements = new ChordBeam(beam, plate.aim, height, edgeTangents, narrowness, power);
         }
 
         @Override
         public double fallOff() {
             return height / narrowness;
-        }
-
-        @Override
-        public double beside(double metres) {
-            return plate.coordinate(nearest + metres);
-        }
-
-        @Override
-        public double low() {
-            return -high();
-        }
-
-        @Override
-        public double high() {
-            return height > 0 ? Math.PI / 2 : 0;
-        }
-
-        @Override
-        public double width() {
-            return 2 * plate.radius;
-        }
-
-        @Override
-        public double weight(double at) {
-            return plate.weight(at);
-        }
-
-        @Override
-        public double weight(double from, double to) {
-            return plate.weight(from, to);
         }
 
         @Override
