@@ -19,14 +19,17 @@ final class UnitField {
     /** What is deeper in shade than this share of the unshaded value need not be known more closely. */
     private static final double DEEP_SHADE = 0.01;
 
-    /** The share of the accuracy that the chords of a source may use up, the rest being for the sum across. */
+    /** The share of the accuracy that the chords of a source may use up. */
     private static final double OF_CHORDS = 0.3;
+
+    /** The share of the accuracy that is left for the sum across the chords; the rest is for these and the breaks. */
+    private static final double OF_SUM = 0.6;
 
     /** A source is narrow below this share of the distance at which its light falls off. */
     private static final double NARROW = 0.3;
 
     /** Breaks are found as closely as this share of the accuracy, of the width of the source. */
-    private static final double OF_BREAKS = 0.002;
+    private static final double OF_BREAKS = 0.0005;
 
     private final Emitter emitter;
     private final Paths paths;
@@ -130,12 +133,7 @@ final class UnitField {
             return 0;
         }
         Goal goal = new Goal(
-                view,
-                (1 - OF_CHORDS) * accuracy,
-                least,
-                seen,
-                Goal.USUAL_DOUBT,
-                seen.width() < NARROW * seen.fallOff());
+                view, OF_SUM * accuracy, least, seen, Goal.USUAL_DOUBT, seen.width() < NARROW * seen.fallOff());
         Slices slices = new Chords(seen, OF_CHORDS * accuracy);
         double error;
         if (isWhole && paths.isEven() && !hasEdges()) {
