@@ -35,6 +35,7 @@ final class ChordLight {
     private double perAngle;
     private @Nullable ChordBeam beam;
     private final Tally ofPiece = new Tally();
+    private final Tally unused = new Tally();
 
     ChordLight(Paths paths) {
         this.paths = paths;
@@ -66,7 +67,7 @@ final class ChordLight {
     /** The pattern of what can be seen of a chord, see {@link Sight#pattern}. */
     long pattern(Emitter.Seen seen, double at) {
         isTracing = true;
-        seen.chord(at, this, 1, new Tally());
+        seen.chord(at, this, 1, unused);
         isTracing = false;
         return sight.pattern();
     }
@@ -80,7 +81,7 @@ final class ChordLight {
     void sample(Emitter.Seen seen, double at, double weight, Beams into) {
         beams = into;
         ofBeams = weight;
-        seen.chord(at, this, 1, new Tally());
+        seen.chord(at, this, 1, unused);
         beams = null;
     }
 

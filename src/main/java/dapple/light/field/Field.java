@@ -16,16 +16,15 @@ import java.util.Set;
  * {@link #another()}; the result does not depend on which one answers.
  */
 public final class Field {
-    /** The share of the accuracy that lamps may make up which are left out of many. */
-    private static final double OF_NEGLIGIBLE = 0.1;
-
     private final Scene scene;
     private final List<LampField> lamps;
     private final List<Quantity> quantities;
     private final List<LampLight> lights;
     private final Brightest brightest;
     private final Sums sums;
-    private double negligible;
+
+    /** What each lamp may err by, as a share of the whole; 0 to look at each for itself. */
+    private double part;
 
     private Field(Scene scene, List<LampField> lamps) {
         this.scene = scene;
@@ -63,7 +62,7 @@ public final class Field {
 
     /** What falls on a receiver. */
     public Light at(Receiver receiver) {
-        negligible = 0;
+        part = 0;
         look(receiver.place(), receiver.facing());
         Map<Quantity, Double> values = new EnumMap<>(Quantity.class);
         List<Map<Quantity, Double>> byLamp = new ArrayList<>();
@@ -78,14 +77,14 @@ public final class Field {
     }
 
     /**
-     * What falls on a receiver, for many of them. Lamps that together give less than a tenth of what may be missed are
-     * left out.
+     * What falls on a receiver, for many of them. The accuracy is kept by the sum: lamps that give less are known less
+     * closely, and what together is below a tenth of it is left out.
      *
      * @param amounts receives the amount of each of {@link #quantities()}
      * @return the estimated largest relative error, as {@link Light#error()}
      */
     public double amounts(Vec place, Facing facing, double[] amounts) {
-        negligible = OF_NEGLIGIBLE * scene.accuracy() / lights.size();
+        part = 1.0 / lights.size();
         look(place, facing);
         System.arraycopy(sums.values, 0, amounts, 0, quantities.size());
         return sums.error;
@@ -132,7 +131,7 @@ public final class Field {
     private void lookAs(View view, Vec place) {
         sums.begin();
         for (LampLight lamp : lights) {
-            lamp.judge(place, negligible, sums.most);
+            lamp.judge(place, part, scene.accuracy(), sums.most);
             lamp.look(place, view, scene.accuracy());
             lamp.raise(sums.most, view, false);
         }
@@ -145,7 +144,7 @@ public final class Field {
     private void lookBrightest(Vec place) {
         sums.begin();
         for (LampLight lamp : lights) {
-            lamp.judge(place, negligible, sums.most);
+            lamp.judge(place, part, scene.accuracy(), sums.most);
             lamp.lookAsVectors(place, scene.accuracy());
             lamp.raise(sums.most, View.VECTOR, true);
         }

@@ -92,7 +92,7 @@ final class LampField {
         Tally light = new Tally();
         View view = View.facing(facing);
         new UnitField(emitter, List.of(), List.of(), List.of())
-                .light(place, Quantity.UV_INDEX, view, CALIBRATION_ACCURACY, light);
+                .light(place, Quantity.UV_INDEX, view, CALIBRATION_ACCURACY, 0, light);
         return view.figure(light);
     }
 

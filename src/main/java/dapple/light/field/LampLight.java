@@ -12,6 +12,9 @@ import java.util.List;
 final class LampLight {
     private static final int UNNAMED = -1;
 
+    /** The share of what a lamp may err by below which it is left out. */
+    private static final double OF_NEGLIGIBLE = 0.1;
+
     private final UnitField unit;
     private final List<Quantity> ofChannels;
     private final int[] channels;
@@ -19,6 +22,9 @@ final class LampLight {
 
     /** More than what a lamp gives that does not matter; NaN where it does. */
     private double negligible = Double.NaN;
+
+    /** What this lamp's error is measured by at least: a part of what others give at the place. */
+    private double others;
 
     private final Seen[] vectors;
     private final Seen[] views;
@@ -86,22 +92,22 @@ final class LampLight {
     }
 
     /**
-     * Judges whether the lamp matters at a place beside others; until it is judged anew it is not looked at if not.
+     * Judges how well the lamp must be known at a place beside others, and whether at all.
      *
-     * @param share of the others' light that need not be known
-     * @param others the most light that any of them gives, by row
+     * @param part of the sum of all lamps that this one may err by, times the accuracy; 0 to look at it for itself
+     * @param amounts the most light that any of the others gives, by row
      */
-    void judge(Vec place, double share, double[] others) {
+    void judge(Vec place, double part, double accuracy, double[] amounts) {
         negligible = Double.NaN;
-        double least = Double.POSITIVE_INFINITY;
-        for (int row = 0; row < scales.length; row++) {
-            if (scales[row] > 0) {
-                least = Math.min(least, share * others[row] / scales[row]);
+        others = 0;
+        if (part > 0) {
+            double least = Double.POSITIVE_INFINITY;
+            for (int row = 0; row < scales.length; row++) {
+                least = scales[row] > 0 ? Math.min(least, amounts[row] / scales[row]) : least;
             }
-        }
-        double most = least > 0 ? unit.most(place) : Double.POSITIVE_INFINITY;
-        if (most <= least) {
-            negligible = most;
+            others = part * least;
+            double most = others > 0 ? unit.most(place) : Double.POSITIVE_INFINITY;
+            negligible = most <= OF_NEGLIGIBLE * accuracy * others ? most : Double.NaN;
         }
     }
 
@@ -130,7 +136,7 @@ final class LampLight {
             seen.floor = 0;
             return;
         }
-        seen.error = unit.light(place, ofChannels.get(channel), view, accuracy, seen.light);
+        seen.error = unit.light(place, ofChannels.get(channel), view, accuracy, others, seen.light);
         seen.floor = unit.floor();
     }
 

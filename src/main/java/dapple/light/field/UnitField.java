@@ -65,9 +65,10 @@ final class UnitField {
      * Adds the light of the lamp.
      *
      * @param accuracy largest relative error that is accepted
+     * @param others what the error is measured by at least, because other lamps give more
      * @return the estimated error of what the view asks
      */
-    double light(Vec place, Quantity quantity, View view, double accuracy, Tally into) {
+    double light(Vec place, Quantity quantity, View view, double accuracy, double others, Tally into) {
         paths.choose(place, quantity);
         floor = 0;
         if (paths.isDark()) {
@@ -77,7 +78,7 @@ final class UnitField {
             floor = DEEP_SHADE * unshaded(view);
         }
         light.clear();
-        double error = gather(view, accuracy, floor / paths.share);
+        double error = gather(view, accuracy, Math.max(floor, others) / paths.share);
         into.add(light, paths.share);
         return error * paths.share;
     }
@@ -142,7 +143,7 @@ final class UnitField {
         } else {
             breaks.find(chords, seen, paths.partialCount > 0 || hasEdges(), paths.thinnest(), OF_BREAKS * accuracy);
             error = across.integrate(slices, breaks, goal, light);
-            error += breaks.pieces() * OF_BREAKS / DEEP_SHADE * accuracy * least;
+            error += breaks.pieces() * OF_BREAKS / DEEP_SHADE * accuracy * floor / paths.share;
         }
         double ofChords = chords.error() > 0 ? OF_CHORDS * accuracy * Math.abs(view.figure(light)) : 0;
         return error + ofChords;

@@ -27,6 +27,9 @@ class FieldPropertiesTest {
 
     private static final Vec LEANING = new Vec(0.2, -0.3, 1).unit();
 
+    /** Asked where places are many. */
+    private static final double ROUGH = 0.01;
+
     static LongStream seeds() {
         return LongStream.rangeClosed(1, 66);
     }
@@ -48,6 +51,19 @@ class FieldPropertiesTest {
                 .mapToDouble(lamp -> scene.with(List.of(lamp)).value(ACCURACY))
                 .sum();
         assertThat(scene.value(ACCURACY)).isCloseTo(sum, within(1e-12 * sum));
+    }
+
+    /** On grids lamps that give less than others are known less closely; the sum keeps what was asked. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void keepsTheAccuracyOfTheSumWhereManyPlacesAreAsked(long seed) {
+        SeededScene scene = SeededScenes.filtered(seed);
+        Field field = Field.of(scene.scene(ROUGH));
+        double[] amounts = new double[field.quantities().size()];
+        field.amounts(scene.place(), scene.receiver().facing(), amounts);
+        double one = amounts[field.quantities().indexOf(scene.quantity())];
+        double close = scene.value(ACCURACY);
+        assertThat(one).isCloseTo(close, within((ROUGH + ACCURACY) * close + NOTHING));
     }
 
     @ParameterizedTest
