@@ -1,5 +1,6 @@
 package dapple.animal;
 
+import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
 import dapple.site.ConflictException;
 import dapple.site.NotFoundException;
@@ -38,13 +39,19 @@ public class Animals {
      */
     @Transactional
     public StayFacts move(long siteId, Arrival arrival) {
-        enclosures.get(siteId, arrival.enclosureId());
+        checkIsInUse(enclosures.get(siteId, arrival.enclosureId()), arrival.at());
         Animal animal = animals.lockAtSite(siteId, arrival.animalId()).orElseThrow(NotFoundException::new);
         if (stays.lastEnd(arrival.animalId()).filter(arrival.at()::isBefore).isPresent()) {
             throw new ConflictException("the animal has a stay that ends later");
         }
         stays.open(arrival.animalId()).ifPresent(present -> end(present, arrival.at()));
         return stays.save(new Stay(animal, arrival, clock.instant())).facts();
+    }
+
+    private static void checkIsInUse(EnclosureFacts enclosure, Instant at) {
+        if (enclosure.retiredAt().filter(retired -> !at.isBefore(retired)).isPresent()) {
+            throw new ConflictException("the enclosure is out of use");
+        }
     }
 
     private void end(Stay present, Instant at) {

@@ -9,6 +9,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import jakarta.persistence.Version;
+import java.time.Instant;
 import java.util.Optional;
 import org.hibernate.envers.Audited;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +34,8 @@ class Enclosure {
     @Embedded
     private @Nullable InnerSize size;
 
+    private @Nullable Instant retiredAt;
+
     @Version
     private long version;
 
@@ -49,5 +52,38 @@ class Enclosure {
 
     long id() {
         return id;
+    }
+
+    void moveTo(Room newRoom, int newWalkingOrder) {
+        this.room = newRoom;
+        this.walkingOrder = newWalkingOrder;
+    }
+
+    void recode(String newCode) {
+        this.code = newCode;
+    }
+
+    void resize(Optional<InnerSize> newSize) {
+        this.size = newSize.orElse(null);
+    }
+
+    /** Keeps the first instant if it is out of use already. */
+    void retire(Instant at) {
+        if (retiredAt == null) {
+            this.retiredAt = at;
+        }
+    }
+
+    void returnToUse() {
+        this.retiredAt = null;
+    }
+
+    EnclosureDetails details() {
+        return new EnclosureDetails(
+                id,
+                version,
+                new EnclosureChange(room.id(), code, walkingOrder, Optional.ofNullable(size)),
+                room.facts().name(),
+                Optional.ofNullable(retiredAt));
     }
 }

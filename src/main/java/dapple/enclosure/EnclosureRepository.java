@@ -6,12 +6,27 @@ import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
 interface EnclosureRepository extends JpaRepository<Enclosure, Long> {
-    String FACTS =
-            "select new dapple.enclosure.EnclosureFacts(e.id, e.code, r.name, e.size) from Enclosure e join e.room r ";
+    String FACTS = "select new dapple.enclosure.EnclosureFacts(e.id, e.code, r.id, r.name, e.size, e.retiredAt)"
+            + " from Enclosure e join e.room r ";
 
-    @Query(FACTS + "where e.siteId = :siteId order by r.walkingOrder, r.id, e.walkingOrder, e.id")
-    List<EnclosureFacts> inWalkingOrder(long siteId);
+    String ORDER = "order by r.walkingOrder, r.id, e.walkingOrder, e.id";
+
+    @Query(FACTS + "where e.siteId = :siteId and e.retiredAt is null " + ORDER)
+    List<EnclosureFacts> inUse(long siteId);
+
+    @Query(FACTS + "where e.siteId = :siteId " + ORDER)
+    List<EnclosureFacts> all(long siteId);
 
     @Query(FACTS + "where e.siteId = :siteId and e.id = :id")
     Optional<EnclosureFacts> findFacts(long siteId, long id);
+
+    @Query("select e from Enclosure e join fetch e.room where e.siteId = :siteId and e.id = :id")
+    Optional<Enclosure> findAtSite(long siteId, long id);
+
+    @Query("select max(e.walkingOrder) from Enclosure e where e.siteId = :siteId and e.room.id = :roomId")
+    Optional<Integer> lastInRoom(long siteId, long roomId);
+
+    @Query(
+            "select count(e) > 0 from Enclosure e where e.siteId = :siteId and lower(e.code) = lower(:code) and e.id <> :except")
+    boolean isTaken(long siteId, String code, long except);
 }

@@ -60,9 +60,16 @@ public class Enclosures {
         plannedOff.save(new PlannedOff(siteId, time, clock.instant(), personId));
     }
 
+    /** The enclosures in use. */
     @Transactional(readOnly = true)
     public List<EnclosureFacts> inWalkingOrder(long siteId) {
-        return enclosures.inWalkingOrder(siteId);
+        return enclosures.inUse(siteId);
+    }
+
+    /** The enclosures that a site has or had, in walking order. */
+    @Transactional(readOnly = true)
+    public List<EnclosureFacts> all(long siteId) {
+        return enclosures.all(siteId);
     }
 
     @Transactional(readOnly = true)

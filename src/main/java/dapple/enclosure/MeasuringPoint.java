@@ -57,6 +57,31 @@ class MeasuringPoint {
         this.position = point.position().orElse(null);
     }
 
+    /** What somebody found it to be when they looked again. */
+    void describe(NewPoint point, int newWalkingOrder) {
+        this.code = point.code();
+        this.place = point.place();
+        this.role = point.role();
+        this.facing = point.facing();
+        this.walkingOrder = newWalkingOrder;
+        this.position = point.position().orElse(null);
+    }
+
+    /** Keeps the first instant if it is retired already. */
+    void retire(Instant at) {
+        if (retiredAt == null) {
+            this.retiredAt = at;
+        }
+    }
+
+    void returnToUse() {
+        this.retiredAt = null;
+    }
+
+    PointDetails details() {
+        return new PointDetails(facts(), version, walkingOrder, Optional.ofNullable(retiredAt));
+    }
+
     PointFacts facts() {
         return new PointFacts(id, enclosureId, code, place, role, facing, Optional.ofNullable(position));
     }

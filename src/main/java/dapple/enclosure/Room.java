@@ -34,4 +34,16 @@ class Room {
     long id() {
         return id;
     }
+
+    RoomFacts facts() {
+        return new RoomFacts(id, version, name, walkingOrder);
+    }
+
+    void rename(String newName) {
+        this.name = newName;
+    }
+
+    void moveTo(int newWalkingOrder) {
+        this.walkingOrder = newWalkingOrder;
+    }
 }

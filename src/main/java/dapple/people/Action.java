@@ -21,6 +21,8 @@ public enum Action {
     KEEP_OWN_ACCOUNT,
     SEE_TODAY,
     SEE_ENCLOSURES,
+    /** Rooms, enclosures and measuring points. */
+    ARRANGE_ENCLOSURES,
     LOG_READINGS,
     SEE_REVIEW,
     SEE_ANIMALS,
@@ -34,6 +36,7 @@ public enum Action {
         allow(KEEP_OWN_ACCOUNT, Role.values());
         allow(SEE_TODAY, Role.values());
         allow(SEE_ENCLOSURES, Role.values());
+        allow(ARRANGE_ENCLOSURES, SUPERVISOR, LIGHTING_LEAD, ADMINISTRATOR);
         allow(LOG_READINGS, KEEPER, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE);
         allow(SEE_REVIEW, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, MAINTENANCE, INSPECTOR);
         allow(SEE_ANIMALS, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR);

@@ -8,8 +8,8 @@ import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.InitBinder;
 
 /**
- * Numbers as people type them: a comma is a decimal point, since many phones offer no other key. What is no decimal
- * number is refused, so that the form shows the text again as it was typed.
+ * Numbers as people type them: a comma is a decimal point, since many phones offer no other key. Nothing typed is no
+ * number; whether there must be one the form says. What is no decimal number is refused, so that the form shows the text again as it was typed.
  */
 @ControllerAdvice
 class Decimals {
@@ -25,6 +25,10 @@ class Decimals {
         @Override
         public void setAsText(String text) {
             String typed = text.strip();
+            if (typed.isEmpty()) {
+                setValue(null);
+                return;
+            }
             if (!DECIMAL.matcher(typed).matches()) {
                 throw new IllegalArgumentException("not a decimal number");
             }

@@ -17,6 +17,11 @@ class DemoIds {
         return id("select id from enclosure where code = ?", code);
     }
 
+    /** The room of an enclosure. */
+    long room(String enclosure) {
+        return id("select room_id from enclosure where code = ?", enclosure);
+    }
+
     long animal(String name) {
         return id("select id from animal where name = ?", name);
     }

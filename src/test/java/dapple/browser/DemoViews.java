@@ -28,6 +28,9 @@ final class DemoViews {
                 View.of("/animals", "vet", "/animals"),
                 View.of("/animals/{animalId}", "vet", "/animals/" + ids.animal("Thistle")),
                 View.of("/enclosures/{enclosureId}", "supervisor", enclosure),
+                View.of("/enclosures/{enclosureId}/edit", "supervisor", enclosure + "/edit"),
+                View.of("/enclosures/{enclosureId}/points/new", "supervisor", enclosure + "/points/new"),
+                View.of("/enclosures/{enclosureId}/points/{pointId}", "supervisor", point()),
                 View.of("/enclosures/{enclosureId}/visit", "keeper", enclosure + "/visit"),
                 View.of("/enclosures/{enclosureId}/visits/{visitKey}", "keeper", visit),
                 View.of(
@@ -41,6 +44,10 @@ final class DemoViews {
                 View.of("/readings/{readingId}/correction", "keeper", reading("E07", "P1") + "/correction"),
                 View.of("/reset", NOBODY, "/reset"),
                 View.of("/review", "supervisor", "/review"),
+                View.of("/rooms", "supervisor", "/rooms"),
+                View.of("/rooms/new", "admin", "/rooms/new"),
+                View.of("/rooms/{roomId}", "admin", room()),
+                View.of("/rooms/{roomId}/enclosures/new", "admin", room() + "/enclosures/new"),
                 View.of("/sign-in", NOBODY, "/sign-in"));
     }
 
@@ -57,6 +64,11 @@ final class DemoViews {
                 View.of("an enclosure over the ceiling", "keeper", "/enclosures/" + ids.enclosure("E05")),
                 View.of("an enclosure planned off", "keeper", "/enclosures/" + ids.enclosure("E12")),
                 View.of("an enclosure for an administrator", "admin", "/enclosures/" + ids.enclosure("E08")),
+                View.of(
+                        "an enclosure that is lived in",
+                        "supervisor",
+                        "/enclosures/" + ids.enclosure("E07") + "/edit?lived"),
+                View.of("rooms for a keeper", "keeper", "/rooms"),
                 View.of("an animal without target", "vet", "/animals/" + ids.animal("Fennel")),
                 View.of("a second page of readings", "vet", "/animals/" + ids.animal("Thistle") + "?page=2"),
                 View.of("one's own person", "admin", person("admin")),
@@ -78,6 +90,14 @@ final class DemoViews {
                 View.of("no name of a key", "keeper", "/account/keys").then(browser -> browser.press("Make a key")),
                 View.of("no code", NOBODY, "/reset").then(browser -> browser.press("Set the password")),
                 View.of("no new person", "admin", "/people/new").then(browser -> browser.press("Add")),
+                View.of("no name of a room", "admin", "/rooms/new").then(browser -> browser.press("Add")),
+                View.of("no code of an enclosure", "admin", room() + "/enclosures/new")
+                        .then(browser -> browser.type("widthMetres", "wide").press("Add")),
+                View.of("no code of a point", "admin", "/enclosures/" + ids.enclosure("E07") + "/points/new")
+                        .then(browser -> browser.type("xMetres", "1").press("Add")),
+                stale("a room changed meanwhile", room()),
+                stale("an enclosure changed meanwhile", "/enclosures/" + ids.enclosure("E07") + "/edit"),
+                stale("a point changed meanwhile", point()),
                 View.of("a person without roles", "admin", person("keeper")).then(browser -> {
                     browser.run(TAKE_BACK_ROLES);
                     browser.press("Save");
@@ -107,6 +127,21 @@ final class DemoViews {
 
     private String reading(String enclosure, String point) {
         return "/readings/" + ids.reading(enclosure, point);
+    }
+
+    private static View stale(String name, String path) {
+        return View.of(name, "admin", path).withStatus(409).then(browser -> {
+            browser.run(MAKE_STALE);
+            browser.press("Save");
+        });
+    }
+
+    private String point() {
+        return "/enclosures/" + ids.enclosure("E07") + "/points/" + ids.point("E07", "P1");
+    }
+
+    private String room() {
+        return "/rooms/" + ids.room("E07");
     }
 
     private String person(String signInName) {

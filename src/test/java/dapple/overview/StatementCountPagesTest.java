@@ -1,6 +1,7 @@
 package dapple.overview;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -114,7 +115,8 @@ class StatementCountPagesTest {
     private long statements(Asked page) throws Exception {
         Statistics statistics = entities.unwrap(SessionFactory.class).getStatistics();
         long before = statistics.getPrepareStatementCount();
-        pages.perform(get(page.path(home)).with(collection.as(person))).andExpect(status().isOk());
+        pages.perform(get(page.path(home)).with(csrf()).with(collection.as(person)))
+                .andExpect(status().isOk());
         return statistics.getPrepareStatementCount() - before;
     }
 
@@ -123,6 +125,8 @@ class StatementCountPagesTest {
         TODAY,
         REVIEW,
         ENCLOSURE,
+        ENCLOSURE_EDIT,
+        ROOMS,
         ANIMAL;
 
         String path(Home home) {
@@ -130,6 +134,8 @@ class StatementCountPagesTest {
                 case TODAY -> "/";
                 case REVIEW -> "/review";
                 case ENCLOSURE -> "/enclosures/" + home.enclosureId();
+                case ENCLOSURE_EDIT -> "/enclosures/" + home.enclosureId() + "/edit";
+                case ROOMS -> "/rooms";
                 case ANIMAL -> "/animals/" + home.animal().id();
             };
         }

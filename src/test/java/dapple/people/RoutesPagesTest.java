@@ -3,6 +3,7 @@ package dapple.people;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
+import dapple.enclosure.Enclosures;
 import dapple.meter.MeterFacts;
 import dapple.site.Open;
 import dapple.site.SiteFacts;
@@ -54,6 +55,9 @@ class RoutesPagesTest {
     @Autowired
     private Keys keys;
 
+    @Autowired
+    private Enclosures enclosures;
+
     private SiteFacts site;
     private Map<String, String> values = Map.of();
 
@@ -68,6 +72,7 @@ class RoutesPagesTest {
                 "animalId", String.valueOf(home.animal().id()),
                 "personId", String.valueOf(collection.person(site, Role.KEEPER).personId()),
                 "keyId", key(keeper),
+                "roomId", String.valueOf(room(home)),
                 "visitKey", UUID.randomUUID().toString(),
                 "readingId", reading(keeper, home, collection.meter(site)));
     }
@@ -85,6 +90,10 @@ class RoutesPagesTest {
                 .getResponse()
                 .getRedirectedUrl();
         return Optional.ofNullable(redirect).orElseThrow().replace("/readings/", "");
+    }
+
+    private long room(Home home) {
+        return enclosures.get(site.id(), home.enclosureId()).roomId();
     }
 
     private String key(SignedIn keeper) {

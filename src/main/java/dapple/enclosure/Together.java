@@ -1,0 +1,21 @@
+package dapple.enclosure;
+
+import java.util.List;
+import org.springframework.validation.Errors;
+
+/** Numbers of a form that belong together: all are given, or none. */
+record Together(List<String> fields) {
+    /** Asks for those that are missing while others are given. */
+    void check(Errors errors) {
+        List<String> missing =
+                fields.stream().filter(field -> isMissing(errors, field)).toList();
+        if (missing.size() < fields.size()) {
+            missing.forEach(field -> errors.rejectValue(field, "arrange.all-or-none"));
+        }
+    }
+
+    private static boolean isMissing(Errors errors, String field) {
+        Object typed = errors.getFieldValue(field);
+        return typed == null || typed.toString().isBlank();
+    }
+}

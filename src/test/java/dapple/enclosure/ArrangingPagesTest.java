@@ -1,0 +1,307 @@
+package dapple.enclosure;
+
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import dapple.people.Role;
+import dapple.people.SignedIn;
+import dapple.site.SiteFacts;
+import dapple.testing.PagesTest;
+import dapple.testing.TestCollection;
+import dapple.testing.TestCollection.Home;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.ResultActions;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+
+@PagesTest
+class ArrangingPagesTest {
+    private static final Map<String, String> ROOM = Map.of("version", "0", "name", "Dry room", "order", "1");
+    private static final Map<String, String> POINT = Map.of(
+            "version", "0", "code", "P9", "place", "flat stone", "role", "SHADE", "facing", "LEVEL", "order", "9");
+
+    @Autowired
+    private TestCollection collection;
+
+    @Autowired
+    private Enclosures enclosures;
+
+    @Autowired
+    private MockMvc pages;
+
+    private SiteFacts site;
+    private SignedIn lead;
+    private Home home;
+    private EnclosureFacts enclosure;
+    private String edit;
+    private String point;
+
+    @BeforeEach
+    void furnish() {
+        site = collection.site();
+        lead = collection.person(site, Role.LIGHTING_LEAD);
+        home = collection.home(site, lead, collection.species(site, "Pogona vitticeps"));
+        enclosure = enclosures.get(site.id(), home.enclosureId());
+        edit = "/enclosures/" + enclosure.id() + "/edit";
+        point = "/enclosures/" + enclosure.id() + "/points/" + home.basking().id();
+    }
+
+    @Test
+    void anEmptySiteIsToldToAddARoom() throws Exception {
+        SignedIn administrator = collection.person(collection.site(), Role.ADMINISTRATOR);
+        pages.perform(get("/rooms").with(collection.as(administrator)))
+                .andExpect(content().string(containsString("There is no room at this site yet.")));
+    }
+
+    @Test
+    void aNewRoomIsListed() throws Exception {
+        send("/rooms/new", ROOM).andExpect(redirectedUrl("/rooms"));
+        see("/rooms").andExpect(content().string(containsString("Dry room")));
+    }
+
+    @Test
+    void aRoomPostedTwiceIsStoredOnce() throws Exception {
+        send("/rooms/new", ROOM);
+        send("/rooms/new", ROOM).andExpect(content().string(containsString("There is a room of this name already")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "   ", "two\nlines", "nul\u0000"})
+    void aRoomWithoutANameComesBack(String name) throws Exception {
+        send("/rooms/new", ROOM, "name", name)
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("id=\"name-wrong\"")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "x", "1e400", "NaN", "-1", "1.5", "10000", "99999999999"})
+    void aPlaceInTheWalkIsAWholeNumber(String order) throws Exception {
+        send("/rooms/new", ROOM, "order", order)
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("Enter a whole number from 0 to 9999")))
+                .andExpect(content().string(containsString("value=\"" + order + "\"")));
+    }
+
+    @Test
+    void aStaleRoomComesBackWithBothStates() throws Exception {
+        String room = "/rooms/" + enclosure.roomId();
+        send(room, ROOM, "name", "Name of the first").andExpect(redirectedUrl("/rooms"));
+        send(room, ROOM, "name", "Name of the second")
+                .andExpect(status().isConflict())
+                .andExpect(content().string(containsString("Name of the first, place 1 in the walk")))
+                .andExpect(content().string(containsString("value=\"Name of the second\"")));
+    }
+
+    @Test
+    void aNewEnclosureIsListedWithItsSize() throws Exception {
+        send(newEnclosure(), sized("1,20", "0.60", "0.5")).andExpect(status().is3xxRedirection());
+        see("/rooms").andExpect(content().string(containsString("1.20 × 0.60 × 0.50 m")));
+    }
+
+    @Test
+    void anEnclosureWithoutASizeIsMeasuredOnly() throws Exception {
+        send(newEnclosure(), sized("", "", "")).andExpect(status().is3xxRedirection());
+        see("/rooms").andExpect(content().string(containsString("X77")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "wide, 'Enter a number, for example 3.0'",
+        "1e400, 'Enter a number, for example 3.0'",
+        "NaN, 'Enter a number, for example 3.0'",
+        "-1, Enter a number of at least 0.01.",
+        "0, Enter a number of at least 0.01.",
+        "100, Enter a number of at most 99.99.",
+        "999999999999, Enter a number of at most 99.99.",
+        "1.234, Enter a number with at most two decimals"
+    })
+    void aWrongWidthComesBackAsTyped(String width, String message) throws Exception {
+        send(newEnclosure(), sized(width, "1", "1"))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString(message)))
+                .andExpect(content().string(containsString("value=\"" + width + "\"")))
+                .andExpect(content().string(containsString("value=\"X77\"")));
+    }
+
+    @Test
+    void halfASizeIsAskedFor() throws Exception {
+        send(newEnclosure(), sized("1", "", "1"))
+                .andExpect(content().string(containsString("id=\"depthMetres-wrong\"")))
+                .andExpect(content().string(containsString("Enter this too, or leave all three empty.")));
+    }
+
+    @Test
+    void aLongCodeComesBackAsTyped() throws Exception {
+        String code = "E".repeat(21);
+        send(newEnclosure(), state(), "code", code)
+                .andExpect(content().string(containsString("Enter at most 20 characters.")))
+                .andExpect(content().string(containsString(code)));
+    }
+
+    @Test
+    void aCodeIsTakenOnce() throws Exception {
+        send(newEnclosure(), state(), "code", enclosure.code())
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("An enclosure, in use or not, has this code already.")));
+    }
+
+    @Test
+    void aStaleEnclosureComesBackWithBothStates() throws Exception {
+        send(edit, state(), "code", "FIRST").andExpect(redirectedUrl("/rooms"));
+        send(edit, state(), "code", "SECOND")
+                .andExpect(status().isConflict())
+                .andExpect(content().string(containsString("<dd>FIRST</dd>")))
+                .andExpect(content().string(containsString("value=\"SECOND\"")))
+                .andExpect(content().string(containsString("name=\"version\" value=\"1\"")));
+    }
+
+    @Test
+    void anotherSitesRoomIsNotFound() throws Exception {
+        long foreign = enclosures.addRoom(collection.site().id(), "Elsewhere", 1);
+        send(edit, state(), "roomId", String.valueOf(foreign)).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void anEnclosureWithAnAnimalStaysInUse() throws Exception {
+        String refused = edit + "?lived";
+        see(edit).andExpect(content().string(not(containsString("Move the animal first."))));
+        send("/enclosures/" + enclosure.id() + "/retirement", Map.of()).andExpect(redirectedUrl(refused));
+        see(refused).andExpect(content().string(containsString("Move the animal first.")));
+    }
+
+    @Test
+    void anEmptyEnclosureLeavesUseAndComesBack() throws Exception {
+        long empty = enclosures.add(site.id(), enclosure.roomId(), "X1", 1, Optional.empty());
+        send("/enclosures/" + empty + "/retirement", Map.of()).andExpect(redirectedUrl("/rooms"));
+        see("/rooms").andExpect(content().string(containsString("out of use since")));
+        see("/enclosures/" + empty).andExpect(content().string(containsString("out of use since")));
+        send("/enclosures/" + empty + "/return", Map.of()).andExpect(redirectedUrl("/rooms"));
+        see("/rooms").andExpect(content().string(not(containsString("out of use since"))));
+    }
+
+    @Test
+    void aNewPointIsListed() throws Exception {
+        send(newPoint(), POINT).andExpect(redirectedUrl(edit));
+        see(edit).andExpect(content().string(containsString("flat stone")));
+    }
+
+    @Test
+    void aPointPostedTwiceIsStoredOnce() throws Exception {
+        send(newPoint(), POINT);
+        send(newPoint(), POINT).andExpect(content().string(containsString("A point of this enclosure")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "code, ''",
+        "code, longer than ten",
+        "place, ''",
+        "role, WINDOW",
+        "facing, ''",
+        "order, many",
+        "xMetres, NaN",
+        "yMetres, 1e400",
+        "zMetres, -10"
+    })
+    void aWrongPointComesBackWithAMessageAtTheField(String field, String typed) throws Exception {
+        send(newPoint(), POINT, field, typed)
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("id=\"" + field + "-wrong\"")));
+    }
+
+    @Test
+    void halfAPositionIsAskedFor() throws Exception {
+        send(newPoint(), POINT, "xMetres", "0.5")
+                .andExpect(content().string(containsString("id=\"yMetres-wrong\"")))
+                .andExpect(content().string(containsString("id=\"zMetres-wrong\"")));
+    }
+
+    @Test
+    void aStalePointComesBackWithBothStates() throws Exception {
+        send(point, POINT, "place", "where the first put it").andExpect(redirectedUrl(edit));
+        send(point, POINT, "place", "where the second put it")
+                .andExpect(status().isConflict())
+                .andExpect(content().string(containsString("<dd>where the first put it</dd>")))
+                .andExpect(content().string(containsString("value=\"where the second put it\"")));
+    }
+
+    @Test
+    void aRetiredPointSaysSo() throws Exception {
+        send(point + "/retirement", Map.of()).andExpect(redirectedUrl(edit));
+        see(point).andExpect(content().string(containsString("retired ")));
+        send(point + "/return", Map.of()).andExpect(redirectedUrl(edit));
+        see(point).andExpect(content().string(not(containsString("<p class=\"quiet\">retired "))));
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Role.class,
+            names = {"KEEPER", "VET", "INSPECTOR"})
+    void whoMayNotArrangeSeesTheRoomsAlone(Role role) throws Exception {
+        SignedIn person = collection.person(site, role);
+        pages.perform(get("/rooms").with(collection.as(person)))
+                .andExpect(content().string(not(containsString("/rooms/new"))))
+                .andExpect(content().string(not(containsString("/edit"))));
+    }
+
+    private String newEnclosure() {
+        return "/rooms/" + enclosure.roomId() + "/enclosures/new";
+    }
+
+    private String newPoint() {
+        return "/enclosures/" + enclosure.id() + "/points/new";
+    }
+
+    private Map<String, String> state() {
+        return sized("", "", "");
+    }
+
+    private Map<String, String> sized(String width, String depth, String height) {
+        return Map.of(
+                "version",
+                "0",
+                "roomId",
+                String.valueOf(enclosure.roomId()),
+                "code",
+                "X77",
+                "order",
+                "1",
+                "widthMetres",
+                width,
+                "depthMetres",
+                depth,
+                "heightMetres",
+                height);
+    }
+
+    private ResultActions see(String path) throws Exception {
+        return pages.perform(get(path).with(csrf()).with(collection.as(lead)));
+    }
+
+    private ResultActions send(String path, Map<String, String> form, String field, String typed) throws Exception {
+        Map<String, String> changed = new HashMap<>(form);
+        changed.put(field, typed);
+        return send(path, changed);
+    }
+
+    private ResultActions send(String path, Map<String, String> form) throws Exception {
+        MockHttpServletRequestBuilder request = post(path).with(csrf()).with(collection.as(lead));
+        form.forEach(request::param);
+        return pages.perform(request);
+    }
+}
