@@ -3,6 +3,7 @@ package dapple.enclosure;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.site.TakenException;
 import jakarta.validation.Valid;
 import java.util.List;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;

@@ -4,6 +4,7 @@ import dapple.light.judging.PointRole;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.site.TakenException;
 import jakarta.validation.Valid;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;

@@ -1,6 +1,7 @@
 package dapple.enclosure;
 
 import dapple.site.NotFoundException;
+import dapple.site.TakenException;
 import java.time.Clock;
 import java.util.List;
 import org.springframework.dao.DataIntegrityViolationException;

@@ -4,6 +4,7 @@ import dapple.light.judging.PointRole;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.site.TakenException;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;

@@ -1,6 +1,10 @@
 package dapple.enclosure;
 
 import dapple.light.judging.PointRole;
+import dapple.site.Given;
+import dapple.site.Line;
+import dapple.site.Order;
+import dapple.site.Together;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Digits;

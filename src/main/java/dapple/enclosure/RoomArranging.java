@@ -1,6 +1,7 @@
 package dapple.enclosure;
 
 import dapple.site.NotFoundException;
+import dapple.site.TakenException;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;

@@ -3,6 +3,7 @@ package dapple.enclosure;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.site.TakenException;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;

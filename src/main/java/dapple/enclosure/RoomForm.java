@@ -1,5 +1,8 @@
 package dapple.enclosure;
 
+import dapple.site.Given;
+import dapple.site.Line;
+import dapple.site.Order;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.jspecify.annotations.Nullable;

@@ -26,6 +26,25 @@ public enum Action {
     LOG_READINGS,
     SEE_REVIEW,
     SEE_ANIMALS,
+    /** Animals and groups: who they are, where they live. */
+    KEEP_ANIMALS,
+    /** A vet's order: what readings at one animal are judged by. */
+    ORDER_LIGHT,
+    SEE_STOCK,
+    /** Lamp models and lamps. */
+    KEEP_LAMPS,
+    /** Fittings, cover, furniture and timers of enclosures. */
+    CHANGE_RIGS,
+    /** Meters and their calibrations. */
+    KEEP_METERS,
+    /** What species need. */
+    SET_TARGETS,
+    /** Accepts a finding, gives it to somebody, asks for another reading. */
+    DECIDE_FINDINGS,
+    /** What was where, read, judged and told at any instant. */
+    AUDIT,
+    /** What the site settles where no source does. */
+    SETTLE,
     MANAGE_PEOPLE,
     /** Through a program with a key of one's own. */
     USE_ENGINE;
@@ -40,6 +59,16 @@ public enum Action {
         allow(LOG_READINGS, KEEPER, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE);
         allow(SEE_REVIEW, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, MAINTENANCE, INSPECTOR);
         allow(SEE_ANIMALS, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR);
+        allow(KEEP_ANIMALS, KEEPER, SUPERVISOR, VET, ADMINISTRATOR);
+        allow(ORDER_LIGHT, VET);
+        allow(SEE_STOCK, Role.values());
+        allow(KEEP_LAMPS, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE, ADMINISTRATOR);
+        allow(CHANGE_RIGS, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE);
+        allow(KEEP_METERS, SUPERVISOR, LIGHTING_LEAD, ADMINISTRATOR);
+        allow(SET_TARGETS, SUPERVISOR, VET);
+        allow(DECIDE_FINDINGS, SUPERVISOR);
+        allow(AUDIT, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR, ADMINISTRATOR);
+        allow(SETTLE, SUPERVISOR, ADMINISTRATOR);
         allow(MANAGE_PEOPLE, ADMINISTRATOR);
         allow(USE_ENGINE, Role.values());
     }

@@ -1,7 +1,7 @@
 package dapple.reading;
 
 import dapple.light.judging.State;
-import dapple.target.SourceMark;
+import dapple.site.SourceMark;
 import org.springframework.stereotype.Component;
 
 /** Which mark and which colour class stand for a state, an outcome or a source; the word always stands beside them. */

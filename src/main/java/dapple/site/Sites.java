@@ -1,6 +1,8 @@
 package dapple.site;
 
 import java.time.ZoneId;
+import java.util.Optional;
+import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -8,9 +10,11 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class Sites {
     private final SiteRepository sites;
+    private final SiteSettingsRepository settings;
 
-    Sites(SiteRepository sites) {
+    Sites(SiteRepository sites, SiteSettingsRepository settings) {
         this.sites = sites;
+        this.settings = settings;
     }
 
     @Transactional
@@ -21,5 +25,34 @@ public class Sites {
     @Transactional(readOnly = true)
     public SiteFacts get(long siteId) {
         return sites.findById(siteId).map(Site::facts).orElseThrow(NotFoundException::new);
+    }
+
+    /** What a site has settled, or the usual values. */
+    @Transactional(readOnly = true)
+    public Settings settings(long siteId) {
+        return settings.findBySiteId(siteId).map(SiteSettings::settings).orElse(Settings.USUAL);
+    }
+
+    /**
+     * Changes what a site has settled.
+     *
+     * @param version the version that the form was made from; 0 where the usual values stood
+     * @throws ObjectOptimisticLockingFailureException if somebody has changed it since
+     */
+    @Transactional
+    public void settle(long siteId, long version, Settings changed) {
+        Optional<SiteSettings> stored = settings.findBySiteId(siteId);
+        if (settingsVersion(siteId) != version) {
+            throw new ObjectOptimisticLockingFailureException(SiteSettings.class, siteId);
+        }
+        SiteSettings row = stored.orElseGet(() -> new SiteSettings(siteId, changed));
+        row.become(changed);
+        settings.saveAndFlush(row);
+    }
+
+    /** The version of a site's settings for forms: 0 before the first change. */
+    @Transactional(readOnly = true)
+    public long settingsVersion(long siteId) {
+        return settings.findBySiteId(siteId).map(row -> row.version() + 1).orElse(0L);
     }
 }

@@ -2,6 +2,7 @@ package dapple.target;
 
 import dapple.light.judging.Band;
 import dapple.light.quantity.Quantity;
+import dapple.site.SourceMark;
 
 /**
  * One cell of a target, with where it comes from.

@@ -2,6 +2,7 @@ package dapple.target;
 
 import dapple.light.judging.Band;
 import dapple.light.quantity.Quantity;
+import dapple.site.SourceMark;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;

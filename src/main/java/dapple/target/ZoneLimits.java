@@ -3,6 +3,7 @@ package dapple.target;
 import dapple.light.judging.Band;
 import dapple.light.quantity.Quantity;
 import dapple.site.ReferenceTable;
+import dapple.site.SourceMark;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.util.List;
 import java.util.Locale;

@@ -37,6 +37,7 @@ final class DemoViews {
                         "/enclosures/{enclosureId}/visits/{visitKey}/points/{pointId}",
                         "keeper",
                         ask(UUID.randomUUID())),
+                View.of("/more", "admin", "/more"),
                 View.of("/people", "admin", "/people"),
                 View.of("/people/new", "admin", "/people/new"),
                 View.of("/people/{personId}", "admin", person("keeper")),

@@ -11,6 +11,7 @@ import dapple.people.SignedIn;
 import dapple.site.ConflictException;
 import dapple.site.NotFoundException;
 import dapple.site.SiteFacts;
+import dapple.site.TakenException;
 import dapple.testing.StorageTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;

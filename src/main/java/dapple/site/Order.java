@@ -1,24 +1,26 @@
-package dapple.enclosure;
+package dapple.site;
 
 import jakarta.validation.Constraint;
 import jakarta.validation.Payload;
 import jakarta.validation.ReportAsSingleViolation;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
-import jakarta.validation.constraints.Pattern;
 import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
-/** Something to read, on one line and without control characters. */
+/** A place in a walk or a visit, 0 to 9999; smaller numbers come first. */
 @NotNull
-@Pattern(regexp = "(?U)(?=.*\\S)\\P{Cntrl}*")
+@Min(0)
+@Max(9999)
 @ReportAsSingleViolation
 @Constraint(validatedBy = {})
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.FIELD, ElementType.PARAMETER})
-@interface Line {
-    String message() default "{arrange.line}";
+public @interface Order {
+    String message() default "{arrange.order.wrong}";
 
     Class<?>[] groups() default {};
 

@@ -1,20 +1,20 @@
-package dapple.enclosure;
+package dapple.site;
 
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /** Takes from a form what its rules have shown to be there. */
-final class Given {
+public final class Given {
     private Given() {}
 
-    static <T> T of(@Nullable T field) {
+    public static <T> T of(@Nullable T field) {
         if (field == null) {
             throw new IllegalStateException("a form is read before its rules have been checked");
         }
         return field;
     }
 
-    static double number(@Nullable BigDecimal field) {
+    public static double number(@Nullable BigDecimal field) {
         return of(field).doubleValue();
     }
 }

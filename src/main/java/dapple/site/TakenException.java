@@ -1,12 +1,10 @@
-package dapple.enclosure;
-
-import dapple.site.ConflictException;
+package dapple.site;
 
 /** Another thing of the same kind has this name or code already. */
-class TakenException extends ConflictException {
+public class TakenException extends ConflictException {
     private static final long serialVersionUID = 1;
 
-    TakenException(String what) {
+    public TakenException(String what) {
         super(what);
     }
 }

@@ -1,12 +1,12 @@
-package dapple.enclosure;
+package dapple.site;
 
 import java.util.List;
 import org.springframework.validation.Errors;
 
 /** Numbers of a form that belong together: all are given, or none. */
-record Together(List<String> fields) {
+public record Together(List<String> fields) {
     /** Asks for those that are missing while others are given. */
-    void check(Errors errors) {
+    public void check(Errors errors) {
         List<String> missing =
                 fields.stream().filter(field -> isMissing(errors, field)).toList();
         if (missing.size() < fields.size()) {

@@ -1,4 +1,4 @@
-package dapple.target;
+package dapple.site;
 
 /** How far a limit is known. */
 public enum SourceMark {

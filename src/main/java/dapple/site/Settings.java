@@ -1,0 +1,44 @@
+package dapple.site;
+
+import java.time.Duration;
+
+/**
+ * What a site has settled where no source does; every usual value is common practice, no source, unless said.
+ *
+ * @param overdueAfterDays age of a reading from which the next is overdue, days
+ * @param staleAfterDays age from which a reading says nothing of today, days, at least overdueAfterDays
+ * @param weakAfterDays how long too weak is borne before it is urgent, days
+ * @param weakAfterDaysInZone1 the same in UV zone 1, days
+ * @param warmUpMinutes from switching on until a lamp may be read, min
+ * @param lowestRatio lowest ratio of reading to prediction that needs no notice
+ * @param highestRatio highest ratio of reading to prediction that needs no notice
+ * @param carryDays longest time between two readings that the days between them are estimated from, days
+ * @param baskingHours hours a day that an animal is taken to spend at the basking place; an assumption of ours
+ * @param onePerson whether one person alone reads and reviews
+ */
+public record Settings(
+        int overdueAfterDays,
+        int staleAfterDays,
+        int weakAfterDays,
+        int weakAfterDaysInZone1,
+        int warmUpMinutes,
+        double lowestRatio,
+        double highestRatio,
+        int carryDays,
+        double baskingHours,
+        boolean onePerson) {
+
+    public static final Settings USUAL = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false);
+
+    public Duration overdueAfter() {
+        return Duration.ofDays(overdueAfterDays);
+    }
+
+    public Duration staleAfter() {
+        return Duration.ofDays(staleAfterDays);
+    }
+
+    public Duration warmUp() {
+        return Duration.ofMinutes(warmUpMinutes);
+    }
+}
