@@ -44,16 +44,19 @@ class ZoneSurveyTest {
     private static final RestingSurface FLOOR =
             new RestingSurface(new Vec(0, 0, 0), Vec.UP, Filter.Rectangle.between(0, 0, 0.8, 0.4));
 
-    private static Scene scene(Box... solids) {
+    private static Lamp spot(String id) {
         Output uv = new Output.Reading(Quantity.UV_INDEX, 4, new Vec(0.4, 0.2, 0), Vec.UP, 1);
         Output heat = new Output.Reading(Quantity.IR_A, 200, new Vec(0.4, 0.2, 0), Vec.UP, 1);
-        Lamp spot = new Lamp(
-                "spot",
+        return new Lamp(
+                id,
                 new Vec(0.4, 0.2, 0.5),
                 new Vec(0, 0, -1),
                 new Source.Spot(Beam.Power.ofBeamAngle(30)),
                 List.of(uv, heat));
-        return new Scene(0.001, List.of(spot), List.of(), List.of(solids));
+    }
+
+    private static Scene scene(Box... solids) {
+        return new Scene(0.001, List.of(spot("spot")), List.of(), List.of(solids));
     }
 
     private static FoundZones found(Needs needs) {
@@ -141,6 +144,22 @@ class ZoneSurveyTest {
                 Map.of(Quantity.IR_A, new Interval(50, 1000)),
                 Optional.empty());
         assertThat(patch(both).coincidence()).hasValue(1.0);
+    }
+
+    /** Two like spots in one place light the same patch, each alone. */
+    @Test
+    void lampsThatLightOnePlaceOverlapWholly() {
+        Needs needs = new Needs(
+                Quantity.UV_INDEX,
+                TARGET,
+                Optional.empty(),
+                List.of(FLOOR),
+                Optional.empty(),
+                Map.of(),
+                Optional.of(0.1));
+        Scene twice = new Scene(0.001, List.of(spot("one"), spot("other")), List.of(), List.of());
+        assertThat(ZoneSurvey.of(twice, needs, LATTICE, ONE).onSurface().flatMap(OnSurface::overlaps))
+                .hasValue(List.of(new FoundZones.Overlap("one", "other", 1, true)));
     }
 
     @Test
