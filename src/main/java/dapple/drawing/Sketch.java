@@ -100,26 +100,46 @@ final class Sketch {
         return isPlan() ? PathText.closed(List.of(round)) : PathText.open(List.of(round));
     }
 
-    /** Covers as lines in a section, as outlines in a plan. */
     List<String> lids() {
         return figure.lids().stream()
-                .map(lid -> isPlan()
-                        ? PathText.closed(List.of(corners(lid)))
-                        : PathText.open(List.of(List.of(
-                                spot(new Vec(lid.within().lowX(), 0, lid.heightMetres())),
-                                spot(new Vec(lid.within().highX(), 0, lid.heightMetres()))))))
+                .flatMap(lid -> patch(corners(lid)).stream())
                 .toList();
     }
 
-    private List<Spot> corners(EnclosureFigure.Lid lid) {
+    private static List<Vec> corners(EnclosureFigure.Lid lid) {
         var within = lid.within();
-        return Stream.of(
-                        new Vec(within.lowX(), within.lowY(), 0),
-                        new Vec(within.highX(), within.lowY(), 0),
-                        new Vec(within.highX(), within.highY(), 0),
-                        new Vec(within.lowX(), within.highY(), 0))
-                .map(this::spot)
+        return List.of(
+                new Vec(within.lowX(), within.lowY(), lid.heightMetres()),
+                new Vec(within.highX(), within.lowY(), lid.heightMetres()),
+                new Vec(within.highX(), within.highY(), lid.heightMetres()),
+                new Vec(within.lowX(), within.highY(), lid.heightMetres()));
+    }
+
+    List<String> restingPlaces() {
+        return figure.restingPlaces().stream()
+                .flatMap(surface -> patch(surface.corners()).stream())
                 .toList();
+    }
+
+    /** What is flat: from above its outline, in a section the line in which the plane cuts it, if it does. */
+    private Optional<String> patch(List<Vec> corners) {
+        if (isPlan()) {
+            return Optional.of(
+                    PathText.closed(List.of(corners.stream().map(this::spot).toList())));
+        }
+        double front = plane.off(corners.get(0));
+        double back = plane.off(corners.get(3));
+        if (front * back > 0) {
+            return Optional.empty();
+        }
+        double share = front / (front - back);
+        Spot left = spot(between(corners.get(0), corners.get(3), share));
+        Spot right = spot(between(corners.get(1), corners.get(2), share));
+        return Optional.of(PathText.open(List.of(List.of(left, right))));
+    }
+
+    private static Vec between(Vec one, Vec other, double share) {
+        return one.plus(other.minus(one).times(share));
     }
 
     /** Outlines of what the plane does not cut. */
@@ -142,20 +162,5 @@ final class Sketch {
         return ring.isEmpty()
                 ? ""
                 : PathText.closed(List.of(ring.stream().map(frame::spot).toList()));
-    }
-
-    /** Resting places: the line that a section cuts, the outline in a plan. */
-    List<String> restingPlaces() {
-        return figure.restingPlaces().stream()
-                .map(surface -> surface.corners().stream().map(this::spot).toList())
-                .map(round -> isPlan()
-                        ? PathText.closed(List.of(round))
-                        : PathText.open(List.of(
-                                List.of(middle(round.get(0), round.get(3)), middle(round.get(1), round.get(2))))))
-                .toList();
-    }
-
-    private static Spot middle(Spot one, Spot other) {
-        return new Spot((one.x() + other.x()) / 2, (one.y() + other.y()) / 2);
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import dapple.drawing.Drawing.Words;
 import dapple.drawing.EnclosureFigure.Lamp;
 import dapple.drawing.EnclosureFigure.Point;
+import dapple.light.cover.Filter;
 import dapple.light.geometry.Vec;
 import dapple.light.judging.State;
 import dapple.light.source.Source;
@@ -148,6 +149,24 @@ class DrawingTest {
         Drawing section = section(List.of());
         assertThat(section.cut()).hasSize(6);
         assertThat(section.beside()).hasSize(1);
+    }
+
+    /** The slab that is rested on lies 0.14 to 0.46 m from the front; a lid over the back half begins at 0.3 m. */
+    @Test
+    void aSectionShowsTheRestingPlacesAndLidsThatItCuts() {
+        assertThat(section(List.of()).restingPlaces()).hasSize(1);
+        assertThat(drawing(new Section(0.1), List.of()).restingPlaces()).isEmpty();
+        EnclosureFigure half = new EnclosureFigure(
+                new Vec(1.5, 0.6, 0.7),
+                List.of(new EnclosureFigure.Lid(0.7, Filter.Rectangle.between(0, 0.3, 1.5, 0.6))),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of());
+        assertThat(Drawing.of(half, new Section(0.2), Optional.empty(), WORDS).lids())
+                .isEmpty();
+        assertThat(Drawing.of(half, new Section(0.4), Optional.empty(), WORDS).lids())
+                .containsExactly("M20 12l600 0");
     }
 
     @Test
