@@ -6,6 +6,7 @@ import dapple.light.geometry.Vec;
 import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
 import dapple.light.source.Lamp;
+import dapple.light.survey.FoundZones;
 import java.util.List;
 import java.util.Optional;
 

@@ -4,15 +4,10 @@ import dapple.light.field.Facing;
 import dapple.light.field.Receiver;
 import dapple.light.field.Scene;
 import dapple.light.geometry.Vec;
-import dapple.light.quantity.Interval;
-import dapple.light.quantity.Quantity;
+import dapple.light.survey.Needs;
 import dapple.light.uncertainty.SceneUncertainty;
-import dapple.light.zone.Body;
 import dapple.light.zone.Lattice;
-import dapple.light.zone.RestingSurface;
-import dapple.light.zone.ZoneTarget;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -25,7 +20,7 @@ record Asked(
         Scene scene,
         List<Named> receivers,
         Optional<Grid> grid,
-        Optional<Zones> zones,
+        Optional<Needs> zones,
         Optional<SceneUncertainty> uncertainty) {
 
     /** A receiver by its id in the document. */
@@ -50,21 +45,4 @@ record Asked(
             return new Lattice(from, step, countX, countY, countZ);
         }
     }
-
-    /**
-     * What an animal finds in one quantity.
-     *
-     * @param surfaces that it rests on
-     * @param reachMetres of a ground dweller; empty for a climber
-     * @param also further quantities that a basking place must have, with their targets
-     * @param overlap the share above which two lamps' patches overlap; empty if that is not asked
-     */
-    record Zones(
-            Quantity quantity,
-            ZoneTarget target,
-            Body body,
-            List<RestingSurface> surfaces,
-            Optional<Double> reachMetres,
-            Map<Quantity, Interval> also,
-            Optional<Double> overlap) {}
 }

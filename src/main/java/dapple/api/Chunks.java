@@ -1,12 +1,13 @@
 package dapple.api;
 
-import dapple.light.field.Field;
+import dapple.light.survey.Crew;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Supplier;
 
 /**
- * Many places of one field, shared out to all cores in chunks. Each place is computed by itself and stored at its own
- * index, so that the result does not depend on which thread did it, or on how many there are.
+ * Many numbers, shared out to all cores in chunks. Each is worked at by itself and stores what it finds at its own index,
+ * so that the result does not depend on which thread did it, or on how many there are.
  */
 final class Chunks {
     private static final int CHUNK = 64;
@@ -22,23 +23,18 @@ final class Chunks {
     }
 
     /** Takes chunks until none is left; to be run by any number of threads at once. */
-    void work(Field field, Place place) {
+    <T> void work(Supplier<T> tools, Crew.Work<T> work) {
         try {
-            Field own = field.another();
+            T own = tools.get();
             for (int begin = next.getAndAdd(CHUNK); begin < count && !failed.get(); begin = next.getAndAdd(CHUNK)) {
                 for (int index = begin; index < Math.min(count, begin + CHUNK); index++) {
                     deadline.check();
-                    place.compute(own, index);
+                    work.at(own, index);
                 }
             }
         } catch (RuntimeException cause) {
             failed.set(true);
             throw cause;
         }
-    }
-
-    /** Computes the place at an index and stores what it finds. */
-    interface Place {
-        void compute(Field field, int index);
     }
 }

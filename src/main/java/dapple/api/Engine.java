@@ -1,8 +1,10 @@
 package dapple.api;
 
+import dapple.light.survey.Crew;
 import jakarta.annotation.PreDestroy;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
@@ -11,7 +13,9 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
@@ -68,7 +72,7 @@ class Engine {
     }
 
     /** One request under way. */
-    final class Run {
+    final class Run implements Crew {
         private final Deadline deadline;
         private CompletableFuture<?> begun = CompletableFuture.completedFuture(true);
 
@@ -78,6 +82,19 @@ class Engine {
 
         Deadline deadline() {
             return deadline;
+        }
+
+        @Override
+        public <T> void each(int count, Supplier<T> tools, Work<T> work) {
+            Chunks chunks = new Chunks(count, deadline);
+            onEveryCore(() -> chunks.work(tools, work));
+        }
+
+        @Override
+        public <T> T alone(Supplier<T> work) {
+            AtomicReference<T> done = new AtomicReference<>();
+            onOneCore(() -> done.set(work.get()));
+            return Optional.ofNullable(done.get()).orElseThrow();
         }
 
         /** Does the same work on every core at once, and waits for all of it. */

@@ -9,13 +9,17 @@ import dapple.light.field.Field;
 import dapple.light.field.Light;
 import dapple.light.field.Receiver;
 import dapple.light.field.Scene;
+import dapple.light.field.SourcePlaces;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
 import dapple.light.source.Lamp;
 import dapple.light.source.Output;
+import dapple.light.survey.FoundZones;
+import dapple.light.survey.ZoneSurvey;
 import dapple.light.uncertainty.Intervals;
 import dapple.light.uncertainty.SceneUncertainty;
+import dapple.light.zone.Lattice;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -24,8 +28,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.Supplier;
 
 /** Computes what one document asks for. */
 final class LightField {
@@ -52,25 +54,24 @@ final class LightField {
         Optional<OnGrid> grid = asked.grid().map(places -> light.grid(field, places));
         Optional<FoundZones> zones = grid.flatMap(light::zones);
         List<String> warnings = light.warnings(lights, grid);
-        zones.ifPresent(found -> warnings.addAll(found.warnings()));
+        zones.ifPresent(found -> found.doubts().forEach(doubt -> warnings.add(warning(doubt))));
         return new Answer(light.quantities, light.lamps, asked.receivers(), lights, grid, zones, warnings);
     }
 
     private Optional<FoundZones> zones(OnGrid grid) {
-        return asked.zones()
-                .map(zones -> new LightZones(asked.scene(), zones, run)
-                        .on(grid.asked(), grid.values().get(quantities.indexOf(zones.quantity()))::at));
+        return asked.zones().map(needs -> {
+            Lattice lattice = grid.asked().lattice();
+            if (!(grid.asked().facing() instanceof Facing.Maximum)) {
+                return ZoneSurvey.of(asked.scene(), needs, lattice, run);
+            }
+            Amounts amounts = grid.values().get(quantities.indexOf(needs.quantity()));
+            return ZoneSurvey.of(asked.scene(), needs, new ZoneSurvey.Known(lattice, amounts::at), run);
+        });
     }
 
     /** Fits the lamps to their readings, which may take its time too. */
     private Field field() {
-        return onOneCore(this::fitted);
-    }
-
-    private <T> T onOneCore(Supplier<T> work) {
-        AtomicReference<T> done = new AtomicReference<>();
-        run.onOneCore(() -> done.set(work.get()));
-        return Optional.ofNullable(done.get()).orElseThrow();
+        return run.alone(this::fitted);
     }
 
     private Field fitted() {
@@ -99,13 +100,12 @@ final class LightField {
 
     private List<At> receivers(Field field) {
         At[] lights = new At[asked.receivers().size()];
-        Optional<Intervals> intervals = onOneCore(
+        Optional<Intervals> intervals = run.alone(
                 () -> asked.uncertainty().filter(unused -> lights.length > 0).map(this::intervals));
-        Chunks chunks = new Chunks(lights.length, run.deadline());
-        run.onEveryCore(() -> {
-            Optional<Intervals> mine = intervals.map(Intervals::another);
-            chunks.work(field, (own, index) -> lights[index] = at(own, mine, index));
-        });
+        run.each(
+                lights.length,
+                () -> new Tools(field.another(), intervals.map(Intervals::another)),
+                (own, index) -> lights[index] = at(own.field(), own.intervals(), index));
         return List.of(lights);
     }
 
@@ -113,10 +113,8 @@ final class LightField {
         return Intervals.of(asked.scene(), uncertainty);
     }
 
-    private void each(Field field, int count, Chunks.Place place) {
-        Chunks chunks = new Chunks(count, run.deadline());
-        run.onEveryCore(() -> chunks.work(field, place));
-    }
+    /** What one thread keeps to itself. */
+    private record Tools(Field field, Optional<Intervals> intervals) {}
 
     private At at(Field field, Optional<Intervals> intervals, int index) {
         Receiver receiver = asked.receivers().get(index).receiver();
@@ -171,7 +169,7 @@ final class LightField {
         List<Amounts> values =
                 quantities.stream().map(quantity -> new Amounts(grid.size())).toList();
         double[] errors = new double[grid.size()];
-        each(field, grid.size(), (own, index) -> errors[index] = at(own, grid, index, values));
+        run.each(grid.size(), field::another, (own, index) -> errors[index] = at(own, grid, index, values));
         return new OnGrid(grid, values, Arrays.stream(errors).max().orElse(0));
     }
 
@@ -194,6 +192,13 @@ final class LightField {
                         .filter(lamp -> lamp.id().equals(towards.id()))
                         .noneMatch(lamp -> lamp.centre().minus(place).length() == 0);
         return hasDirection && SourcePlaces.isOpen(asked.scene(), place);
+    }
+
+    private static String warning(FoundZones.Doubt doubt) {
+        return switch (doubt) {
+            case LESS_ACCURATE -> "Zones: the accuracy asked for was not reached everywhere.";
+            case PATCH_OUT_OF_REACH -> "Zones: no reachable place of the grid lies beside the patch.";
+        };
     }
 
     private List<String> warnings(List<At> lights, Optional<OnGrid> grid) {

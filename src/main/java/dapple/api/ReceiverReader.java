@@ -4,6 +4,7 @@ import dapple.api.Asked.Named;
 import dapple.light.field.Facing;
 import dapple.light.field.Receiver;
 import dapple.light.field.Scene;
+import dapple.light.field.SourcePlaces;
 import dapple.light.geometry.Vec;
 import dapple.light.source.Lamp;
 import java.util.ArrayList;

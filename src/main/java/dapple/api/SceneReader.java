@@ -3,6 +3,7 @@ package dapple.api;
 import dapple.api.Asked.Grid;
 import dapple.light.cover.Filter;
 import dapple.light.field.Scene;
+import dapple.light.field.SourcePlaces;
 import dapple.light.geometry.Solid;
 import dapple.light.source.Lamp;
 import java.util.List;

@@ -1,12 +1,12 @@
 package dapple.api;
 
-import dapple.api.Asked.Zones;
 import dapple.light.cover.Filter;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
 import dapple.light.source.Lamp;
 import dapple.light.source.Output;
+import dapple.light.survey.Needs;
 import dapple.light.zone.Body;
 import dapple.light.zone.RestingSurface;
 import dapple.light.zone.ZoneTarget;
@@ -14,6 +14,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Reads which zones are asked for. */
@@ -31,7 +32,7 @@ final class ZonesReader {
         lamps.forEach(lamp -> lamp.outputs().stream().map(Output::quantity).forEach(emitted::add));
     }
 
-    Zones read(Part part) {
+    Needs read(Part part) {
         part.object(
                 "quantity",
                 "basking",
@@ -48,10 +49,10 @@ final class ZonesReader {
         List<RestingSurface> surfaces = part.find("surface").map(this::surfaces).orElse(List.of());
         requireSurface(part, "also");
         requireSurface(part, "overlap");
-        return new Zones(
+        return new Needs(
                 quantity,
                 target,
-                body(part),
+                Optional.of(body(part)),
                 surfaces,
                 part.find("reach").map(given -> given.number(0, MOST_METRES)),
                 part.find("also").map(given -> also(given, quantity)).orElse(Map.of()),

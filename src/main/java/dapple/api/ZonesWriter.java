@@ -1,9 +1,11 @@
 package dapple.api;
 
-import dapple.api.FoundZones.OnSurface;
-import dapple.api.FoundZones.Overlap;
-import dapple.api.FoundZones.Patch;
 import dapple.light.geometry.Vec;
+import dapple.light.survey.FoundZones;
+import dapple.light.survey.FoundZones.ForBody;
+import dapple.light.survey.FoundZones.OnSurface;
+import dapple.light.survey.FoundZones.Overlap;
+import dapple.light.survey.FoundZones.Patch;
 import dapple.light.zone.Zone;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +22,7 @@ final class ZonesWriter {
 
     void write(FoundZones zones) {
         json.writeObjectPropertyStart("zones");
-        json.writeNumberProperty("places", zones.places());
+        json.writeNumberProperty("places", zones.reachable());
         shares(zones.shares());
         json.writeBooleanProperty("gradientPresent", zones.gradientPresent());
         zones.onSurface().ifPresent(this::onSurface);
@@ -65,7 +67,7 @@ final class ZonesWriter {
         orNull("variation", patch.found().variation().stream().boxed().findFirst());
         json.writeNumberProperty("step", patch.found().stepMetres());
         json.writeEndObject();
-        json.writeBooleanProperty("wayOut", patch.wayOut());
+        json.writeBooleanProperty("wayOut", patch.body().filter(ForBody::wayOut).isPresent());
         patch.coincidence().ifPresent(share -> json.writeNumberProperty("coincidence", share));
     }
 

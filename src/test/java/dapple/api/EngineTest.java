@@ -56,7 +56,7 @@ class EngineTest {
         Chunks chunks = new Chunks(PLACES, Deadline.in(Duration.ofMinutes(1)));
         List<Thread> working = IntStream.range(0, threads)
                 .mapToObj(number -> new Thread(() -> chunks.work(
-                        field,
+                        field::another,
                         (own, index) -> found[index] = own.at(new Receiver(places.get(index), new Facing.Maximum()))
                                 .values()
                                 .getOrDefault(Quantity.UV_INDEX, -1.0))))

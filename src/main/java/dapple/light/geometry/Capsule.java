@@ -29,6 +29,18 @@ public final class Capsule implements Solid {
         return new Capsule(from, to, radius);
     }
 
+    public Vec from() {
+        return from;
+    }
+
+    public Vec to() {
+        return to;
+    }
+
+    public double radiusMetres() {
+        return radius;
+    }
+
     @Override
     public boolean holds(Vec place) {
         return shade().hides(place, place);

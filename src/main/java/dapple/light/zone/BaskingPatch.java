@@ -10,13 +10,13 @@ public final class BaskingPatch {
     private static final double ROUNDING = 1e-9;
 
     private final Spot spot;
-    private final Body body;
+    private final Optional<Body> body;
     private final double clearance;
     private final int middle;
     private final OptionalDouble variation;
     private final double coincidence;
 
-    private BaskingPatch(SurfaceLight light, Spot spot, Body body) {
+    private BaskingPatch(SurfaceLight light, Spot spot, Optional<Body> body) {
         this.spot = spot;
         this.body = body;
         this.coincidence = spot.share(light::isInEveryTarget);
@@ -25,20 +25,28 @@ public final class BaskingPatch {
                 .reduce((one, other) -> clearances[other] > clearances[one] ? other : one)
                 .orElseThrow();
         this.clearance = clearances[roomiest];
-        BitSet middles = new BitSet();
-        spot.places().stream()
-                .filter(index -> clearances[index] >= body.radiusMetres() * (1 - ROUNDING))
-                .forEach(middles::set);
-        Optional<Evenness> discs = Optional.of(middles)
-                .filter(found -> !found.isEmpty())
-                .map(found -> Evenness.among(spot.sheet(), body.radiusMetres(), found, light::amount));
+        Optional<Evenness> discs = body.flatMap(who -> discs(light, spot, who, clearances));
         this.middle = discs.map(Evenness::middle).orElse(roomiest);
         this.variation =
                 discs.map(found -> OptionalDouble.of(found.variation())).orElse(OptionalDouble.empty());
     }
 
-    /** What a spot offers. */
-    public static BaskingPatch of(SurfaceLight light, Spot spot, Body body) {
+    private static Optional<Evenness> discs(SurfaceLight light, Spot spot, Body body, double[] clearances) {
+        BitSet middles = new BitSet();
+        spot.places().stream()
+                .filter(index -> clearances[index] >= body.radiusMetres() * (1 - ROUNDING))
+                .forEach(middles::set);
+        return middles.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Evenness.among(spot.sheet(), body.radiusMetres(), middles, light::amount));
+    }
+
+    /**
+     * What a spot offers.
+     *
+     * @param body empty where nobody's size is known
+     */
+    public static BaskingPatch of(SurfaceLight light, Spot spot, Optional<Body> body) {
         return new BaskingPatch(light, spot, body);
     }
 
@@ -53,15 +61,16 @@ public final class BaskingPatch {
 
     /**
      * How much the light varies in the most even disc that has room for the body: it lies within this share of its middle
-     * value. Empty where no disc has room.
+     * value. Empty where no disc has room, or nobody is to lie there.
      */
     public OptionalDouble variation() {
         return variation;
     }
 
-    /** Whether the body has room, evenly lit. */
+    /** Whether the body has room, evenly lit; nobody does not fit. */
     public boolean fits() {
-        return variation.isPresent() && variation.getAsDouble() < body.evenness();
+        return variation.isPresent()
+                && body.filter(who -> variation.getAsDouble() < who.evenness()).isPresent();
     }
 
     /** The middle of the most even disc that has room for the body, else of the largest disc. */

@@ -3,6 +3,7 @@ package dapple.light.zone;
 import dapple.light.cover.Filter;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Check;
+import java.util.List;
 
 /**
  * A plane that animals rest on: floor, ledge or perch, level or leaning.
@@ -27,6 +28,15 @@ public record RestingSurface(Vec point, Vec normal, Filter.Rectangle within) {
     Vec at(double x, double y) {
         double rise = (normal.x() * (point.x() - x) + normal.y() * (point.y() - y)) / normal.z();
         return new Vec(x, y, point.z() + rise);
+    }
+
+    /** Its four corners in order, from the least x and y along x. */
+    public List<Vec> corners() {
+        return List.of(
+                at(within.lowX(), within.lowY()),
+                at(within.highX(), within.lowY()),
+                at(within.highX(), within.highY()),
+                at(within.lowX(), within.highY()));
     }
 
     boolean isOver(Vec place) {

@@ -42,6 +42,11 @@ public final class SurfaceLattice {
         this.sheet = sheet(sideU, sideV, bodyLengthMetres);
     }
 
+    /**
+     * The lattice of a surface.
+     *
+     * @param bodyLengthMetres above 0, infinite where nobody's size is known
+     */
     public static SurfaceLattice of(RestingSurface surface, double bodyLengthMetres) {
         return new SurfaceLattice(surface, bodyLengthMetres);
     }

@@ -35,4 +35,26 @@ public record ZoneTarget(Interval basking, double shadeHigh, double ceiling) {
         }
         return amount <= shadeHigh ? Zone.SHADE : Zone.GRADIENT;
     }
+
+    /** Where a zone begins. */
+    double from(Zone zone) {
+        return switch (zone) {
+            case OVER_CEILING -> ceiling;
+            case ABOVE_TARGET -> basking.high();
+            case BASKING -> basking.low();
+            case GRADIENT -> shadeHigh;
+            case SHADE -> 0;
+        };
+    }
+
+    /** Where a zone ends. */
+    double to(Zone zone) {
+        return switch (zone) {
+            case OVER_CEILING -> Double.POSITIVE_INFINITY;
+            case ABOVE_TARGET -> ceiling;
+            case BASKING -> basking.high();
+            case GRADIENT -> basking.low();
+            case SHADE -> shadeHigh;
+        };
+    }
 }

@@ -1,6 +1,7 @@
 package dapple.light.field;
 
-import dapple.light.field.Contours.Point;
+import dapple.drawing.Contours;
+import dapple.drawing.Contours.Point;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
 import dapple.light.source.Lamp;

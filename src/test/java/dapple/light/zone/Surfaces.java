@@ -34,7 +34,7 @@ final class Surfaces {
 
     /** The patch in which a body is to bask. */
     static Optional<BaskingPatch> patch(SurfaceLight light, Body body) {
-        return Spot.largestOn(light).map(spot -> BaskingPatch.of(light, spot, body));
+        return Spot.largestOn(light).map(spot -> BaskingPatch.of(light, spot, Optional.of(body)));
     }
 
     /** The amount 10 in the middle of a round spot, falling to 5 at its radius. */

@@ -1,9 +1,9 @@
-package dapple.light.field;
+package dapple.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dapple.light.field.Contours.Point;
+import dapple.drawing.Contours.Point;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -42,5 +42,34 @@ class ContoursTest {
     @Test
     void drawsNothingAboveTheSummit() {
         assertThat(new Contours(new double[][] {{0, 1}, {1, 0}}).at(2)).isEmpty();
+    }
+
+    /** The plane c + 2r reaches 9 along a straight line, open at the border; half a step is far more than it may be off. */
+    @Test
+    void linesOfAPlaneAreStraightAndEndAtTheBorder() {
+        double[][] plane = new double[SIZE][SIZE];
+        for (int row = 0; row < SIZE; row++) {
+            for (int column = 0; column < SIZE; column++) {
+                plane[row][column] = column + 2 * row;
+            }
+        }
+        List<List<Point>> lines = new Contours(plane).linesAt(9.5);
+        assertThat(lines).hasSize(1);
+        assertThat(lines.get(0))
+                .allSatisfy(
+                        point -> assertThat(point.column() + 2 * point.row()).isCloseTo(9.5, within(1e-9)))
+                .contains(new Point(0, 4.75), new Point(9.5, 0));
+    }
+
+    @Test
+    void aLineThatMeetsNoBorderIsClosed() {
+        List<List<Point>> lines = new Contours(new double[][] {{0, 0, 0}, {0, 1, 0}, {0, 0, 0}}).linesAt(0.5);
+        assertThat(lines).hasSize(1);
+        assertThat(lines.get(0)).first().isEqualTo(lines.get(0).get(4));
+    }
+
+    @Test
+    void whatReachesTheLevelEverywhereHasNoLine() {
+        assertThat(new Contours(new double[][] {{1, 1}, {1, 1}}).linesAt(0.5)).isEmpty();
     }
 }

@@ -1,12 +1,12 @@
-package dapple.api;
+package dapple.light.survey;
 
-import dapple.api.Asked.Zones;
-import dapple.api.FoundZones.Overlap;
 import dapple.light.field.Scene;
 import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
 import dapple.light.source.Lamp;
+import dapple.light.survey.FoundZones.Overlap;
 import dapple.light.zone.BaskingPatch;
+import dapple.light.zone.Body;
 import dapple.light.zone.Spot;
 import dapple.light.zone.SurfaceLattice;
 import dapple.light.zone.SurfaceLight;
@@ -20,19 +20,20 @@ import java.util.stream.Stream;
 /** What lies on the resting surfaces of a scene. They are lit one by one, since each may have half a million places. */
 final class LitSurfaces {
     private final Scene scene;
-    private final Zones zones;
-    private final Engine.Run run;
+    private final Needs needs;
+    private final Crew crew;
     private final List<SurfaceLattice> surfaces;
     private Optional<SurfaceLight.Brightest> brightest = Optional.empty();
     private Optional<Found> largest = Optional.empty();
     private double error;
 
-    private LitSurfaces(Scene scene, Zones zones, Engine.Run run) {
+    private LitSurfaces(Scene scene, Needs needs, Crew crew) {
         this.scene = scene;
-        this.zones = zones;
-        this.run = run;
-        this.surfaces = zones.surfaces().stream()
-                .map(surface -> SurfaceLattice.of(surface, zones.body().lengthMetres()))
+        this.needs = needs;
+        this.crew = crew;
+        double length = needs.body().map(Body::lengthMetres).orElse(Double.POSITIVE_INFINITY);
+        this.surfaces = needs.surfaces().stream()
+                .map(surface -> SurfaceLattice.of(surface, length))
                 .toList();
     }
 
@@ -40,18 +41,18 @@ final class LitSurfaces {
     record Patch(BaskingPatch found, int surface) {}
 
     /** Looks at all surfaces. */
-    static LitSurfaces of(Scene scene, Zones zones, Engine.Run run) {
-        LitSurfaces lit = new LitSurfaces(scene, zones, run);
+    static LitSurfaces of(Scene scene, Needs needs, Crew crew) {
+        LitSurfaces lit = new LitSurfaces(scene, needs, crew);
         lit.look();
         return lit;
     }
 
     private void look() {
-        List<Quantity> quantities = Stream.concat(Stream.of(zones.quantity()), zones.also().keySet().stream())
+        List<Quantity> quantities = Stream.concat(Stream.of(needs.quantity()), needs.also().keySet().stream())
                 .toList();
-        List<Interval> targets = Stream.concat(Stream.of(zones.target().basking()), zones.also().values().stream())
+        List<Interval> targets = Stream.concat(Stream.of(needs.target().basking()), needs.also().values().stream())
                 .toList();
-        PlainLight plain = new PlainLight(scene, scene.lamps(), quantities, run);
+        PlainLight plain = new PlainLight(scene, scene.lamps(), quantities, crew);
         for (int surface = 0; surface < surfaces.size(); surface++) {
             SurfaceLight light = light(surfaces.get(surface), plain, quantities, targets);
             consider(light, surface);
@@ -74,7 +75,7 @@ final class LitSurfaces {
                 && (brightest.isEmpty() || most.get().amount() > brightest.get().amount())) {
             brightest = most;
         }
-        Optional<Spot> spot = PlainLight.onOneCore(run, () -> Spot.largestOn(light));
+        Optional<Spot> spot = crew.alone(() -> Spot.largestOn(light));
         if (spot.isPresent()
                 && (largest.isEmpty()
                         || spot.get().areaSquareMetres() > largest.get().spot().areaSquareMetres())) {
@@ -90,34 +91,33 @@ final class LitSurfaces {
 
     Optional<Patch> patch() {
         return largest.map(found -> new Patch(
-                PlainLight.onOneCore(run, () -> BaskingPatch.of(found.light(), found.spot(), zones.body())),
-                found.surface()));
+                crew.alone(() -> BaskingPatch.of(found.light(), found.spot(), needs.body())), found.surface()));
     }
 
     /** The overlaps of what each two lamps light alone; empty unless they are asked for. */
     Optional<List<Overlap>> overlaps() {
-        return zones.overlap().map(most -> {
+        return needs.overlap().map(most -> {
             Map<String, Spot> spots = new LinkedHashMap<>();
             scene.lamps().stream()
                     .filter(this::gives)
                     .forEach(lamp -> spotOf(lamp).ifPresent(spot -> spots.put(lamp.id(), spot)));
-            return PlainLight.onOneCore(run, () -> overlaps(spots, most));
+            return crew.alone(() -> overlaps(spots, most));
         });
     }
 
     private boolean gives(Lamp lamp) {
-        return lamp.outputs().stream().anyMatch(output -> output.quantity() == zones.quantity());
+        return lamp.outputs().stream().anyMatch(output -> output.quantity() == needs.quantity());
     }
 
     /** The largest spot of one lamp alone. */
     private Optional<Spot> spotOf(Lamp lamp) {
-        List<Quantity> quantities = List.of(zones.quantity());
-        List<Interval> targets = List.of(zones.target().basking());
-        PlainLight alone = new PlainLight(scene, List.of(lamp), quantities, run);
+        List<Quantity> quantities = List.of(needs.quantity());
+        List<Interval> targets = List.of(needs.target().basking());
+        PlainLight alone = new PlainLight(scene, List.of(lamp), quantities, crew);
         Optional<Spot> best = Optional.empty();
         for (SurfaceLattice surface : surfaces) {
             SurfaceLight light = light(surface, alone, quantities, targets);
-            Optional<Spot> spot = PlainLight.onOneCore(run, () -> Spot.largestOn(light));
+            Optional<Spot> spot = crew.alone(() -> Spot.largestOn(light));
             best = larger(best, spot);
         }
         error = Math.max(error, alone.error());

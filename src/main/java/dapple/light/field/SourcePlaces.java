@@ -1,6 +1,5 @@
-package dapple.api;
+package dapple.light.field;
 
-import dapple.light.field.Scene;
 import dapple.light.geometry.Solid;
 import dapple.light.geometry.Vec;
 import dapple.light.source.Lamp;
@@ -9,13 +8,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Where a source emits from, as straight lines: exact for a point and a line, 64 lines across a surface. */
-final class SourcePlaces {
+public final class SourcePlaces {
     private static final int ACROSS = 64;
 
     private SourcePlaces() {}
 
     /** Whether a place lies on a point or a line that emits, where light has no finite amount. */
-    static boolean isOn(Lamp lamp, Vec place) {
+    public static boolean isOn(Lamp lamp, Vec place) {
         Vec way = place.minus(lamp.centre());
         if (lamp.source() instanceof Source.Line line) {
             double along = Math.max(-line.length() / 2, Math.min(line.length() / 2, way.dot(line.along())));
@@ -25,11 +24,12 @@ final class SourcePlaces {
     }
 
     /** Whether light has a finite amount at a place: it lies on no source and in no solid. */
-    static boolean isOpen(Scene scene, Vec place) {
+    public static boolean isOpen(Scene scene, Vec place) {
         return scene.lamps().stream().noneMatch(lamp -> isOn(lamp, place)) && scene.solidAround(place) < 0;
     }
 
-    static boolean anyInside(Lamp lamp, List<Solid> solids) {
+    /** Whether any of a lamp's places lies or leads inside one of some solids. */
+    public static boolean anyInside(Lamp lamp, List<Solid> solids) {
         List<Segment> segments = segments(lamp);
         return solids.stream()
                 .anyMatch(solid -> segments.stream()

@@ -1,6 +1,7 @@
-package dapple.light.field;
+package dapple.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,23 +9,23 @@ import java.util.Map;
 /**
  * Outlines of where a table of amounts reaches a level: each square of the table is cut by straight lines between
  * points on its sides, linear between two neighbours, and the pieces are joined to closed lines. Around the table lies
- * nothing, so that every line is closed.
+ * nothing, so that every outline is closed.
  */
-final class Contours {
+public final class Contours {
     private final double[][] amounts;
 
     /** Amounts by row, then by column. */
-    Contours(double[][] amounts) {
-        this.amounts = amounts;
+    public Contours(double[][] amounts) {
+        this.amounts = Arrays.stream(amounts).map(double[]::clone).toArray(double[][]::new);
     }
 
     /** A point of an outline, in columns and rows of the table. */
-    record Point(double column, double row) {}
+    public record Point(double column, double row) {}
 
     private record Piece(Point from, Point to) {}
 
     /** Closed lines, each with what reaches the level on one side. */
-    List<List<Point>> at(double level) {
+    public List<List<Point>> at(double level) {
         Map<Point, List<Point>> next = new HashMap<>();
         for (int row = -1; row < amounts.length; row++) {
             for (int column = -1; column < amounts[0].length; column++) {
@@ -35,6 +36,49 @@ final class Contours {
             }
         }
         return joined(next);
+    }
+
+    /**
+     * Where the level is crossed inside the table: the outlines without what runs along its border, open where they meet
+     * it.
+     */
+    public List<List<Point>> linesAt(double level) {
+        return at(level).stream()
+                .flatMap(outline -> insideParts(outline).stream())
+                .toList();
+    }
+
+    private List<List<Point>> insideParts(List<Point> outline) {
+        int start = 0;
+        while (start < outline.size() && !isAlongBorder(outline, start)) {
+            start++;
+        }
+        if (start == outline.size()) {
+            List<Point> closed = new ArrayList<>(outline);
+            closed.add(outline.get(0));
+            return List.of(closed);
+        }
+        List<List<Point>> parts = new ArrayList<>();
+        List<Point> part = new ArrayList<>();
+        for (int step = 1; step <= outline.size(); step++) {
+            int at = (start + step) % outline.size();
+            part.add(outline.get(at));
+            if (isAlongBorder(outline, at)) {
+                parts.add(part);
+                part = new ArrayList<>();
+            }
+        }
+        return parts.stream().filter(found -> found.size() > 1).toList();
+    }
+
+    /** Whether the piece from a point of an outline to the next runs along the border. */
+    private boolean isAlongBorder(List<Point> outline, int index) {
+        Point one = outline.get(index);
+        Point other = outline.get((index + 1) % outline.size());
+        double lastColumn = amounts[0].length - 1;
+        double lastRow = amounts.length - 1;
+        return (one.column() == other.column() && (one.column() == 0 || one.column() == lastColumn))
+                || (one.row() == other.row() && (one.row() == 0 || one.row() == lastRow));
     }
 
     private static List<List<Point>> joined(Map<Point, List<Point>> next) {
@@ -64,6 +108,9 @@ final class Contours {
         double[] corners = {
             amount(column, row), amount(column + 1, row), amount(column + 1, row + 1), amount(column, row + 1)
         };
+        if (isOnOneSide(corners, level)) {
+            return List.of();
+        }
         double[][] places = {{column, row}, {column + 1, row}, {column + 1, row + 1}, {column, row + 1}};
         List<Point> entries = new ArrayList<>();
         List<Point> exits = new ArrayList<>();
@@ -82,6 +129,11 @@ final class Contours {
             }
         }
         return pieces;
+    }
+
+    private static boolean isOnOneSide(double[] corners, double level) {
+        boolean isHigh = corners[0] >= level;
+        return isHigh == corners[1] >= level && isHigh == corners[2] >= level && isHigh == corners[3] >= level;
     }
 
     private double amount(int column, int row) {

@@ -1,0 +1,189 @@
+package dapple.drawing;
+
+import dapple.light.zone.ZoneTarget;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The light on a plane: light is light and shade is dark, in bands of one path each, every band lying on those before it;
+ * lines at the target's limits; what is shade and what lies over the ceiling, for patterns. Tones go from 0, darkest, to
+ * 15, and mean the same zone on every map: to 4 shade, 5 to 9 gradient, 10 and 11 basking, 12 and 13 above the target, 14
+ * and 15 over the ceiling.
+ *
+ * @param bands from the darkest, which is the whole map
+ * @param shade what is shade; empty where nothing is
+ * @param over what lies over the ceiling; empty where nothing does
+ */
+public record FieldMap(List<Band> bands, Optional<String> shade, Optional<String> over, List<Line> lines) {
+    /** Amounts of neighbouring tones in shade, and over the ceiling: settings of ours, no source. */
+    private static final double DARKER = 1.8;
+
+    private static final double BRIGHTER = 1.5;
+
+    public FieldMap {
+        bands = List.copyOf(bands);
+        lines = List.copyOf(lines);
+    }
+
+    /**
+     * Where at least so much falls.
+     *
+     * @param from least amount, in the quantity's unit; 0 of the first
+     * @param path closed, even-odd
+     */
+    public record Band(int tone, double from, String path) {}
+
+    /** Which limit a line is drawn at. */
+    public enum Limit {
+        SHADE,
+        LOW,
+        HIGH,
+        CEILING
+    }
+
+    /**
+     * Where a limit is reached.
+     *
+     * @param spots the lines, in units of the drawing
+     */
+    public record Line(Limit limit, double amount, List<List<Spot>> spots) {
+        public Line {
+            spots = List.copyOf(spots);
+        }
+
+        public String path() {
+            return PathText.open(spots);
+        }
+    }
+
+    static FieldMap of(LitPlane plane, ZoneTarget target, Frame frame) {
+        return new Drawn(plane, frame).map(target);
+    }
+
+    /** What must be reached for each tone, 0 to 15; what a target has no room for is NaN. */
+    static double[] levels(ZoneTarget target) {
+        double[] levels = new double[16];
+        double low = target.basking().low();
+        double high = target.basking().high();
+        for (int tone = 1; tone <= 5; tone++) {
+            levels[tone] = target.shadeHigh() * Math.pow(DARKER, tone - 5.0);
+        }
+        double start = target.shadeHigh() > 0 ? target.shadeHigh() : low * Math.pow(DARKER, -5);
+        for (int tone = 6; tone <= 10; tone++) {
+            levels[tone] = start * Math.pow(low / start, (tone - 5) / 5.0);
+        }
+        levels[10] = low;
+        levels[11] = Math.sqrt(low * high);
+        levels[12] = high;
+        levels[13] = Math.sqrt(high * target.ceiling());
+        levels[14] = target.ceiling();
+        levels[15] = target.ceiling() * BRIGHTER;
+        return rising(levels);
+    }
+
+    /** Of equal levels the brightest tone stays, so that a limit always has the tone of the zone that begins there. */
+    private static double[] rising(double[] levels) {
+        double next = Double.POSITIVE_INFINITY;
+        for (int tone = levels.length - 1; tone > 0; tone--) {
+            if (!(levels[tone] > 0 && levels[tone] < next)) {
+                levels[tone] = Double.NaN;
+            } else {
+                next = levels[tone];
+            }
+        }
+        return levels;
+    }
+
+    private static final class Drawn {
+        private final LitPlane plane;
+        private final Frame frame;
+        private final Contours contours;
+
+        Drawn(LitPlane plane, Frame frame) {
+            this.plane = plane;
+            this.frame = frame;
+            this.contours = plane.contours();
+        }
+
+        FieldMap map(ZoneTarget target) {
+            if (!plane.isKnown()) {
+                return new FieldMap(List.of(), Optional.empty(), Optional.empty(), List.of());
+            }
+            return new FieldMap(bands(levels(target)), shade(target), over(target), lines(target));
+        }
+
+        private List<Band> bands(double[] levels) {
+            List<Band> bands = new ArrayList<>();
+            bands.add(new Band(0, 0, PathText.closed(List.of(border()))));
+            for (int tone = 1; tone < levels.length; tone++) {
+                List<List<Spot>> outlines = Double.isNaN(levels[tone]) ? List.of() : outlines(levels[tone]);
+                if (!outlines.isEmpty()) {
+                    bands.add(new Band(tone, levels[tone], PathText.closed(outlines)));
+                }
+            }
+            return bands;
+        }
+
+        /** The map without what is more than the limit of shade. */
+        private Optional<String> shade(ZoneTarget target) {
+            List<List<Spot>> lit = outlines(Math.nextUp(target.shadeHigh()));
+            boolean isLitEverywhere =
+                    contours.linesAt(Math.nextUp(target.shadeHigh())).isEmpty() && !lit.isEmpty();
+            if (isLitEverywhere) {
+                return Optional.empty();
+            }
+            List<List<Spot>> outlines = new ArrayList<>(lit);
+            outlines.add(border());
+            return Optional.of(PathText.closed(outlines));
+        }
+
+        private Optional<String> over(ZoneTarget target) {
+            return Optional.of(outlines(Math.nextUp(target.ceiling())))
+                    .filter(outlines -> !outlines.isEmpty())
+                    .map(PathText::closed);
+        }
+
+        private List<Line> lines(ZoneTarget target) {
+            double low = target.basking().low();
+            double high = target.basking().high();
+            List<Line> lines = new ArrayList<>();
+            if (target.shadeHigh() < low) {
+                lines.add(line(Limit.SHADE, target.shadeHigh()));
+            }
+            lines.add(line(Limit.LOW, low));
+            if (high > low && high < target.ceiling()) {
+                lines.add(line(Limit.HIGH, high));
+            }
+            lines.add(line(Limit.CEILING, target.ceiling()));
+            return lines.stream().filter(line -> !line.spots().isEmpty()).toList();
+        }
+
+        private Line line(Limit limit, double amount) {
+            return new Line(limit, amount, amount > 0 ? spots(contours.linesAt(amount)) : List.of());
+        }
+
+        private List<List<Spot>> outlines(double level) {
+            return spots(contours.at(level));
+        }
+
+        private List<List<Spot>> spots(List<List<Contours.Point>> lines) {
+            return lines.stream()
+                    .map(line -> line.stream()
+                            .map(point -> frame.spot(plane.grid().place(point.column(), point.row())))
+                            .toList())
+                    .toList();
+        }
+
+        private List<Spot> border() {
+            LitPlane.Grid grid = plane.grid();
+            double right = grid.columns() - 1.0;
+            double top = grid.rows() - 1.0;
+            return List.of(
+                    frame.spot(grid.place(0, 0)),
+                    frame.spot(grid.place(right, 0)),
+                    frame.spot(grid.place(right, top)),
+                    frame.spot(grid.place(0, top)));
+        }
+    }
+}
