@@ -29,8 +29,10 @@ final class DemoViews {
                 View.of("/animals/{animalId}", "vet", "/animals/" + ids.animal("Thistle")),
                 View.of("/enclosures/{enclosureId}", "supervisor", enclosure),
                 View.of("/enclosures/{enclosureId}/edit", "supervisor", enclosure + "/edit"),
+                View.of("/enclosures/{enclosureId}/history", "supervisor", enclosure + "/history"),
                 View.of("/enclosures/{enclosureId}/points/new", "supervisor", enclosure + "/points/new"),
                 View.of("/enclosures/{enclosureId}/points/{pointId}", "supervisor", point()),
+                View.of("/enclosures/{enclosureId}/points/{pointId}/history", "supervisor", point() + "/history"),
                 View.of("/enclosures/{enclosureId}/visit", "keeper", enclosure + "/visit"),
                 View.of("/enclosures/{enclosureId}/visits/{visitKey}", "keeper", visit),
                 View.of(
@@ -41,6 +43,7 @@ final class DemoViews {
                 View.of("/people", "admin", "/people"),
                 View.of("/people/new", "admin", "/people/new"),
                 View.of("/people/{personId}", "admin", person("keeper")),
+                View.of("/people/{personId}/history", "admin", person("keeper") + "/history"),
                 View.of("/readings/{readingId}", "keeper", reading("E07", "P1")),
                 View.of("/readings/{readingId}/correction", "keeper", reading("E07", "P1") + "/correction"),
                 View.of("/reset", NOBODY, "/reset"),
@@ -48,6 +51,7 @@ final class DemoViews {
                 View.of("/rooms", "supervisor", "/rooms"),
                 View.of("/rooms/new", "admin", "/rooms/new"),
                 View.of("/rooms/{roomId}", "admin", room()),
+                View.of("/rooms/{roomId}/history", "admin", room() + "/history"),
                 View.of("/rooms/{roomId}/enclosures/new", "admin", room() + "/enclosures/new"),
                 View.of("/sign-in", NOBODY, "/sign-in"));
     }
