@@ -1,6 +1,5 @@
 package dapple.site;
 
-import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -51,7 +50,7 @@ public record HistoryWords(AuditedThing thing, MessageSource messages, Formats f
         } else if (held instanceof Boolean yes) {
             return message(yes ? "history.yes" : "history.no");
         } else if (held instanceof Double number) {
-            return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+            return formats.plain(number);
         }
         return held.toString();
     }

@@ -39,6 +39,18 @@ final class DemoViews {
                         "/enclosures/{enclosureId}/visits/{visitKey}/points/{pointId}",
                         "keeper",
                         ask(UUID.randomUUID())),
+                View.of("/meters", "supervisor", "/meters"),
+                View.of("/meters/new", "supervisor", "/meters/new"),
+                View.of("/meters/{meterId}", "supervisor", meter()),
+                View.of("/meters/{meterId}/edit", "supervisor", meter() + "/edit"),
+                View.of("/meters/{meterId}/history", "supervisor", meter() + "/history"),
+                View.of("/meters/{meterId}/calibrations/new", "supervisor", meter() + "/calibrations/new"),
+                View.of(
+                        "/meters/{meterId}/calibrations/{calibrationId}/withdrawal",
+                        "supervisor",
+                        meter() + "/calibrations/" + ids.calibration("M1") + "/withdrawal"),
+                View.of("/settings", "supervisor", "/settings"),
+                View.of("/settings/history", "supervisor", "/settings/history"),
                 View.of("/more", "admin", "/more"),
                 View.of("/people", "admin", "/people"),
                 View.of("/people/new", "admin", "/people/new"),
@@ -103,6 +115,11 @@ final class DemoViews {
                 stale("a room changed meanwhile", room()),
                 stale("an enclosure changed meanwhile", "/enclosures/" + ids.enclosure("E07") + "/edit"),
                 stale("a point changed meanwhile", point()),
+                stale("a meter changed meanwhile", meter() + "/edit"),
+                stale("settings changed meanwhile", "/settings"),
+                View.of("no code of a meter", "admin", "/meters/new").then(browser -> browser.press("Add")),
+                View.of("no calibration", "admin", meter() + "/calibrations/new")
+                        .then(browser -> browser.press("Enter")),
                 View.of("a person without roles", "admin", person("keeper")).then(browser -> {
                     browser.run(TAKE_BACK_ROLES);
                     browser.press("Save");
@@ -143,6 +160,10 @@ final class DemoViews {
 
     private String point() {
         return "/enclosures/" + ids.enclosure("E07") + "/points/" + ids.point("E07", "P1");
+    }
+
+    private String meter() {
+        return "/meters/" + ids.meter("M1");
     }
 
     private String room() {

@@ -127,6 +127,7 @@ class StatementCountPagesTest {
         ENCLOSURE,
         ENCLOSURE_EDIT,
         ENCLOSURE_HISTORY,
+        METERS,
         ROOMS,
         ANIMAL;
 
@@ -137,6 +138,7 @@ class StatementCountPagesTest {
                 case ENCLOSURE -> "/enclosures/" + home.enclosureId();
                 case ENCLOSURE_EDIT -> "/enclosures/" + home.enclosureId() + "/edit";
                 case ENCLOSURE_HISTORY -> "/enclosures/" + home.enclosureId() + "/history";
+                case METERS -> "/meters";
                 case ROOMS -> "/rooms";
                 case ANIMAL -> "/animals/" + home.animal().id();
             };

@@ -67,6 +67,12 @@ class CautionPagesTest {
     }
 
     @Test
+    void whoCalibratesAtALampIsWarnedOfItsLightAndHeat() throws Exception {
+        assertThat(cautions("/meters/" + meter.id() + "/calibrations/new"))
+                .isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT));
+    }
+
+    @Test
     void whoSwitchesALampOffIsWarnedOfEverything() throws Exception {
         assertThat(cautions("/readings/" + read(9.1))).isEqualTo(EnumSet.allOf(Caution.class));
     }
