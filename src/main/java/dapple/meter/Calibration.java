@@ -6,8 +6,10 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/** What a certificate says of a meter from a day on. Never edited: the next one takes its place. */
+/** What a certificate says of a meter from a day on. Never edited: the next one takes its place, a wrong one is withdrawn. */
 @Entity
 class Calibration {
     @Id
@@ -23,6 +25,13 @@ class Calibration {
     private Instant recordedAt;
     private long recordedBy;
 
+    /** The same instant again while it holds, so that no other calibration of the meter holds from then on. */
+    private @Nullable Instant openCalibratedAt;
+
+    private @Nullable Instant withdrawnAt;
+    private @Nullable Long withdrawnBy;
+    private @Nullable String withdrawalReason;
+
     @SuppressWarnings("NullAway.Init")
     protected Calibration() {}
 
@@ -30,11 +39,27 @@ class Calibration {
         this.siteId = siteId;
         this.meterId = meterId;
         this.calibratedAt = calibration.calibratedAt();
+        this.openCalibratedAt = calibration.calibratedAt();
         this.factor = calibration.factor();
         this.dueOn = calibration.dueOn();
         this.certificate = calibration.certificate();
         this.recordedAt = recordedAt;
         this.recordedBy = recordedBy;
+    }
+
+    Instant calibratedAt() {
+        return calibratedAt;
+    }
+
+    CalibrationDetails details() {
+        return new CalibrationDetails(
+                id, calibratedAt, factor, dueOn, certificate, recordedAt, recordedBy, withdrawal());
+    }
+
+    private Optional<Withdrawal> withdrawal() {
+        return withdrawnAt == null || withdrawnBy == null || withdrawalReason == null
+                ? Optional.empty()
+                : Optional.of(new Withdrawal(withdrawnAt, withdrawnBy, withdrawalReason));
     }
 
     CalibrationInForce inForce() {

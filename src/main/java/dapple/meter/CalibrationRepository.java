@@ -2,13 +2,35 @@ package dapple.meter;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Modifying;
 import org.springframework.data.jpa.repository.Query;
 
 interface CalibrationRepository extends JpaRepository<Calibration, Long> {
     @Query("""
-            select c from Calibration c where c.meterId = :meterId and c.calibratedAt <= :at
-            order by c.calibratedAt desc, c.id desc""")
+            select c from Calibration c where c.meterId = :meterId and c.openCalibratedAt <= :at
+            order by c.openCalibratedAt desc, c.id desc""")
     List<Calibration> newestFirst(long meterId, Instant at, Limit limit);
+
+    /** With those that were withdrawn. */
+    @Query("""
+            select c from Calibration c where c.siteId = :siteId and c.meterId = :meterId
+            order by c.calibratedAt desc, c.id desc""")
+    List<Calibration> ofMeter(long siteId, long meterId);
+
+    @Query("select c from Calibration c where c.siteId = :siteId and c.meterId = :meterId and c.id = :id")
+    Optional<Calibration> findOfMeter(long siteId, long meterId, long id);
+
+    @Query("select count(c) > 0 from Calibration c where c.meterId = :meterId and c.openCalibratedAt = :at")
+    boolean isTaken(long meterId, Instant at);
+
+    /** How many were withdrawn: none, if somebody was quicker. */
+    @Modifying(clearAutomatically = true)
+    @Query("""
+            update Calibration c
+            set c.withdrawnAt = :at, c.withdrawnBy = :personId, c.withdrawalReason = :reason, c.openCalibratedAt = null
+            where c.id = :id and c.withdrawnAt is null""")
+    int withdraw(long id, Instant at, long personId, String reason);
 }

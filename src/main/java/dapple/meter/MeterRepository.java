@@ -14,4 +14,8 @@ interface MeterRepository extends JpaRepository<Meter, Long> {
 
     @Query("select m from Meter m where m.siteId = :siteId and m.id = :id")
     Optional<Meter> findAtSite(long siteId, long id);
+
+    @Query(
+            "select count(m) > 0 from Meter m where m.siteId = :siteId and lower(m.code) = lower(:code) and m.id <> :except")
+    boolean isTaken(long siteId, String code, long except);
 }

@@ -1,6 +1,10 @@
 package dapple.people;
 
 import jakarta.validation.Valid;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -16,9 +20,11 @@ import org.springframework.web.bind.annotation.RequestMapping;
 @RequestMapping("/people")
 class PeopleController {
     private final People people;
+    private final Clock clock;
 
-    PeopleController(People people) {
+    PeopleController(People people, Clock clock) {
         this.people = people;
+        this.clock = clock;
     }
 
     @ModelAttribute("allRoles")
@@ -28,8 +34,19 @@ class PeopleController {
 
     @GetMapping
     String list(@AuthenticationPrincipal SignedIn me, Model model) {
-        model.addAttribute("people", people.at(me.siteId()));
+        List<PersonFacts> all = people.at(me.siteId());
+        model.addAttribute("people", all);
+        model.addAttribute("ending", ending(all));
+        model.addAttribute("today", LocalDate.ofInstant(clock.instant(), me.zone()));
         return "people/list";
+    }
+
+    /** Those whose access has a last day, soonest first. */
+    private static List<PersonFacts> ending(List<PersonFacts> all) {
+        return all.stream()
+                .filter(person -> person.isActive() && person.lastDay().isPresent())
+                .sorted(Comparator.comparing(person -> person.lastDay().orElseThrow()))
+                .toList();
     }
 
     @GetMapping("/new")

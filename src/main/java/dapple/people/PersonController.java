@@ -1,6 +1,9 @@
 package dapple.people;
 
+import dapple.site.AuditedPart;
+import dapple.site.AuditedThing;
 import dapple.site.ConflictException;
+import dapple.site.HistoryHead;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
@@ -13,6 +16,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** One person of a site, for its administrators: roles, deactivation, a reset of the password. */
@@ -21,9 +25,11 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 @RequestMapping("/people/{personId}")
 class PersonController {
     private final People people;
+    private final Histories histories;
 
-    PersonController(People people) {
+    PersonController(People people, Histories histories) {
         this.people = people;
+        this.histories = histories;
     }
 
     @ModelAttribute("person")
@@ -67,6 +73,19 @@ class PersonController {
             response.setStatus(HttpServletResponse.SC_CONFLICT);
             return "people/person";
         }
+    }
+
+    @GetMapping("/history")
+    String history(
+            @AuthenticationPrincipal SignedIn me,
+            @ModelAttribute(name = "person", binding = false) PersonFacts person,
+            @RequestParam(defaultValue = "1") int page,
+            Model model) {
+        AuditedThing thing = AuditedThing.of(Person.class, person.id())
+                .with(new AuditedPart(Membership.class, "person", me.siteId()))
+                .wording("role", "role.");
+        model.addAttribute("head", new HistoryHead(person.name(), "people", "/people/" + person.id()));
+        return histories.show(me, thing, page, model);
     }
 
     @PostMapping("/deactivation")

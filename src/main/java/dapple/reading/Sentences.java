@@ -4,6 +4,7 @@ import dapple.light.judging.Band;
 import dapple.light.judging.Limits;
 import dapple.light.judging.PointRole;
 import dapple.light.judging.State;
+import dapple.meter.MeterFacts;
 import dapple.site.Formats;
 import dapple.target.LimitPlace;
 import dapple.target.SourcedLimit;
@@ -20,6 +21,11 @@ public class Sentences {
     Sentences(MessageSource messages, Formats formats) {
         this.messages = messages;
         this.formats = formats;
+    }
+
+    /** The code of a meter, and whether it is another's. */
+    public String meter(MeterFacts meter) {
+        return meter.borrowed() ? say("meter.named-borrowed", meter.code()) : meter.code();
     }
 
     /** One sentence on the verdict. */

@@ -1,6 +1,7 @@
 package dapple.site;
 
 import dapple.light.quantity.Interval;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -25,6 +26,16 @@ public class Formats {
     public String limit(double limit) {
         boolean oneDecimal = Math.abs(limit * 10 - Math.rint(limit * 10)) < 1e-9;
         return String.format(Locale.ROOT, oneDecimal ? "%.1f" : "%.2f", limit);
+    }
+
+    /** A number with as many decimals as it was entered with. */
+    public String plain(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+    }
+
+    /** A share as percent, with as many decimals as it was entered with. */
+    public String plainPercent(double share) {
+        return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString() + "\u00a0%";
     }
 
     public String interval(Interval interval) {

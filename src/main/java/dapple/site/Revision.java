@@ -5,6 +5,8 @@ import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import jakarta.persistence.SequenceGenerator;
+import java.time.Instant;
+import java.util.Optional;
 import org.hibernate.envers.RevisionEntity;
 import org.hibernate.envers.RevisionNumber;
 import org.hibernate.envers.RevisionTimestamp;
@@ -26,6 +28,18 @@ class Revision {
     private @Nullable Long personId;
 
     protected Revision() {}
+
+    long id() {
+        return id;
+    }
+
+    Instant at() {
+        return Instant.ofEpochMilli(at);
+    }
+
+    Optional<Long> personId() {
+        return Optional.ofNullable(personId);
+    }
 
     void by(long author) {
         this.personId = author;

@@ -54,6 +54,10 @@ class SiteSettings {
         this.onePerson = settings.onePerson();
     }
 
+    long id() {
+        return id;
+    }
+
     long version() {
         return version;
     }

@@ -2,6 +2,7 @@ package dapple.site;
 
 import java.time.ZoneId;
 import java.util.Optional;
+import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -9,6 +10,8 @@ import org.springframework.transaction.annotation.Transactional;
 /** The sites of this installation. */
 @Service
 public class Sites {
+    private static final long NEVER_SETTLED = 0;
+
     private final SiteRepository sites;
     private final SiteSettingsRepository settings;
 
@@ -47,7 +50,19 @@ public class Sites {
         }
         SiteSettings row = stored.orElseGet(() -> new SiteSettings(siteId, changed));
         row.become(changed);
-        settings.saveAndFlush(row);
+        try {
+            settings.saveAndFlush(row);
+        } catch (DataIntegrityViolationException settledMeanwhile) {
+            throw new ObjectOptimisticLockingFailureException(SiteSettings.class, siteId, settledMeanwhile);
+        }
+    }
+
+    /** The settings of a site, for their history. */
+    @Transactional(readOnly = true)
+    public AuditedThing auditedSettings(long siteId) {
+        return AuditedThing.of(
+                SiteSettings.class,
+                settings.findBySiteId(siteId).map(SiteSettings::id).orElse(NEVER_SETTLED));
     }
 
     /** The version of a site's settings for forms: 0 before the first change. */

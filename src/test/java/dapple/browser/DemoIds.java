@@ -22,6 +22,15 @@ class DemoIds {
         return id("select room_id from enclosure where code = ?", enclosure);
     }
 
+    long meter(String code) {
+        return id("select id from meter where code = ?", code);
+    }
+
+    /** The newest calibration of a meter. */
+    long calibration(String meter) {
+        return id("select max(id) from calibration where meter_id = ?", meter(meter));
+    }
+
     long animal(String name) {
         return id("select id from animal where name = ?", name);
     }

@@ -29,18 +29,33 @@ final class DemoViews {
                 View.of("/animals/{animalId}", "vet", "/animals/" + ids.animal("Thistle")),
                 View.of("/enclosures/{enclosureId}", "supervisor", enclosure),
                 View.of("/enclosures/{enclosureId}/edit", "supervisor", enclosure + "/edit"),
+                View.of("/enclosures/{enclosureId}/history", "supervisor", enclosure + "/history"),
                 View.of("/enclosures/{enclosureId}/points/new", "supervisor", enclosure + "/points/new"),
                 View.of("/enclosures/{enclosureId}/points/{pointId}", "supervisor", point()),
+                View.of("/enclosures/{enclosureId}/points/{pointId}/history", "supervisor", point() + "/history"),
                 View.of("/enclosures/{enclosureId}/visit", "keeper", enclosure + "/visit"),
                 View.of("/enclosures/{enclosureId}/visits/{visitKey}", "keeper", visit),
                 View.of(
                         "/enclosures/{enclosureId}/visits/{visitKey}/points/{pointId}",
                         "keeper",
                         ask(UUID.randomUUID())),
+                View.of("/meters", "supervisor", "/meters"),
+                View.of("/meters/new", "supervisor", "/meters/new"),
+                View.of("/meters/{meterId}", "supervisor", meter()),
+                View.of("/meters/{meterId}/edit", "supervisor", meter() + "/edit"),
+                View.of("/meters/{meterId}/history", "supervisor", meter() + "/history"),
+                View.of("/meters/{meterId}/calibrations/new", "supervisor", meter() + "/calibrations/new"),
+                View.of(
+                        "/meters/{meterId}/calibrations/{calibrationId}/withdrawal",
+                        "supervisor",
+                        meter() + "/calibrations/" + ids.calibration("M1") + "/withdrawal"),
+                View.of("/settings", "supervisor", "/settings"),
+                View.of("/settings/history", "supervisor", "/settings/history"),
                 View.of("/more", "admin", "/more"),
                 View.of("/people", "admin", "/people"),
                 View.of("/people/new", "admin", "/people/new"),
                 View.of("/people/{personId}", "admin", person("keeper")),
+                View.of("/people/{personId}/history", "admin", person("keeper") + "/history"),
                 View.of("/readings/{readingId}", "keeper", reading("E07", "P1")),
                 View.of("/readings/{readingId}/correction", "keeper", reading("E07", "P1") + "/correction"),
                 View.of("/reset", NOBODY, "/reset"),
@@ -48,6 +63,7 @@ final class DemoViews {
                 View.of("/rooms", "supervisor", "/rooms"),
                 View.of("/rooms/new", "admin", "/rooms/new"),
                 View.of("/rooms/{roomId}", "admin", room()),
+                View.of("/rooms/{roomId}/history", "admin", room() + "/history"),
                 View.of("/rooms/{roomId}/enclosures/new", "admin", room() + "/enclosures/new"),
                 View.of("/sign-in", NOBODY, "/sign-in"));
     }
@@ -99,6 +115,11 @@ final class DemoViews {
                 stale("a room changed meanwhile", room()),
                 stale("an enclosure changed meanwhile", "/enclosures/" + ids.enclosure("E07") + "/edit"),
                 stale("a point changed meanwhile", point()),
+                stale("a meter changed meanwhile", meter() + "/edit"),
+                stale("settings changed meanwhile", "/settings"),
+                View.of("no code of a meter", "admin", "/meters/new").then(browser -> browser.press("Add")),
+                View.of("no calibration", "admin", meter() + "/calibrations/new")
+                        .then(browser -> browser.press("Enter")),
                 View.of("a person without roles", "admin", person("keeper")).then(browser -> {
                     browser.run(TAKE_BACK_ROLES);
                     browser.press("Save");
@@ -139,6 +160,10 @@ final class DemoViews {
 
     private String point() {
         return "/enclosures/" + ids.enclosure("E07") + "/points/" + ids.point("E07", "P1");
+    }
+
+    private String meter() {
+        return "/meters/" + ids.meter("M1");
     }
 
     private String room() {

@@ -126,6 +126,8 @@ class StatementCountPagesTest {
         REVIEW,
         ENCLOSURE,
         ENCLOSURE_EDIT,
+        ENCLOSURE_HISTORY,
+        METERS,
         ROOMS,
         ANIMAL;
 
@@ -135,6 +137,8 @@ class StatementCountPagesTest {
                 case REVIEW -> "/review";
                 case ENCLOSURE -> "/enclosures/" + home.enclosureId();
                 case ENCLOSURE_EDIT -> "/enclosures/" + home.enclosureId() + "/edit";
+                case ENCLOSURE_HISTORY -> "/enclosures/" + home.enclosureId() + "/history";
+                case METERS -> "/meters";
                 case ROOMS -> "/rooms";
                 case ANIMAL -> "/animals/" + home.animal().id();
             };

@@ -14,6 +14,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import dapple.site.SiteFacts;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -93,6 +96,17 @@ class PeoplePagesTest {
                         .with(csrf())
                         .with(collection.as(administrator)))
                 .andExpect(flash().attributeExists("resetCode"));
+    }
+
+    @Test
+    void theListSaysWhoseAccessEnds() throws Exception {
+        pages.perform(get("/people").with(collection.as(administrator)))
+                .andExpect(content().string(containsString("access has a last day.")));
+        PersonChange past =
+                new PersonChange("Past One", Set.of(Role.KEEPER), Optional.of(LocalDate.parse("2020-01-31")));
+        people.change(keeper.siteId(), keeper.personId(), 0, past);
+        pages.perform(get("/people").with(collection.as(administrator)))
+                .andExpect(content().string(containsString("ended, last day 31 Jan 2020")));
     }
 
     @Test

@@ -1,15 +1,20 @@
 package dapple.people;
 
+import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import dapple.enclosure.Enclosures;
 import dapple.meter.MeterFacts;
+import dapple.meter.Meters;
+import dapple.meter.NewCalibration;
 import dapple.site.Open;
 import dapple.site.SiteFacts;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -58,6 +63,9 @@ class RoutesPagesTest {
     @Autowired
     private Enclosures enclosures;
 
+    @Autowired
+    private Meters meters;
+
     private SiteFacts site;
     private Map<String, String> values = Map.of();
 
@@ -66,15 +74,20 @@ class RoutesPagesTest {
         site = collection.site();
         SignedIn keeper = collection.person(site, Role.KEEPER);
         Home home = collection.home(site, keeper, collection.species(site, "Pogona vitticeps"));
-        values = Map.of(
-                "enclosureId", String.valueOf(home.enclosureId()),
-                "pointId", String.valueOf(home.basking().id()),
-                "animalId", String.valueOf(home.animal().id()),
-                "personId", String.valueOf(collection.person(site, Role.KEEPER).personId()),
-                "keyId", key(keeper),
-                "roomId", String.valueOf(room(home)),
-                "visitKey", UUID.randomUUID().toString(),
-                "readingId", reading(keeper, home, collection.meter(site)));
+        MeterFacts meter = collection.meter(site);
+        values = Map.ofEntries(
+                entry("enclosureId", String.valueOf(home.enclosureId())),
+                entry("pointId", String.valueOf(home.basking().id())),
+                entry("animalId", String.valueOf(home.animal().id())),
+                entry(
+                        "personId",
+                        String.valueOf(collection.person(site, Role.KEEPER).personId())),
+                entry("keyId", key(keeper)),
+                entry("roomId", String.valueOf(room(home))),
+                entry("meterId", String.valueOf(meter.id())),
+                entry("calibrationId", String.valueOf(calibration(keeper, meter))),
+                entry("visitKey", UUID.randomUUID().toString()),
+                entry("readingId", reading(keeper, home, meter)));
     }
 
     private String reading(SignedIn keeper, Home home, MeterFacts meter) throws Exception {
@@ -90,6 +103,13 @@ class RoutesPagesTest {
                 .getResponse()
                 .getRedirectedUrl();
         return Optional.ofNullable(redirect).orElseThrow().replace("/readings/", "");
+    }
+
+    private long calibration(SignedIn keeper, MeterFacts meter) {
+        Instant from = Instant.parse("2026-03-01T00:00:00Z");
+        NewCalibration calibration = new NewCalibration(from, 1, LocalDate.parse("2027-03-01"), "for a test");
+        return meters.calibrate(site.id(), meter.id(), calibration, keeper.personId())
+                .id();
     }
 
     private long room(Home home) {

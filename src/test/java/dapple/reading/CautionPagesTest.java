@@ -1,6 +1,7 @@
 package dapple.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
 import dapple.meter.MeterFacts;
@@ -67,6 +68,12 @@ class CautionPagesTest {
     }
 
     @Test
+    void whoCalibratesAtALampIsWarnedOfItsLightAndHeat() throws Exception {
+        assertThat(cautions("/meters/" + meter.id() + "/calibrations/new"))
+                .isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT));
+    }
+
+    @Test
     void whoSwitchesALampOffIsWarnedOfEverything() throws Exception {
         assertThat(cautions("/readings/" + read(9.1))).isEqualTo(EnumSet.allOf(Caution.class));
     }
@@ -89,7 +96,7 @@ class CautionPagesTest {
     }
 
     private Set<Caution> cautions(String path) throws Exception {
-        String page = pages.perform(get(path).with(collection.as(supervisor)))
+        String page = pages.perform(get(path).with(csrf()).with(collection.as(supervisor)))
                 .andReturn()
                 .getResponse()
                 .getContentAsString();

@@ -1,0 +1,77 @@
+package dapple.enclosure;
+
+import dapple.people.Action;
+import dapple.people.Allowed;
+import dapple.people.Histories;
+import dapple.people.SignedIn;
+import dapple.site.AuditedThing;
+import dapple.site.HistoryHead;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** Who changed what of a room, an enclosure or a measuring point, and when. */
+@Controller
+@Allowed(Action.AUDIT)
+class PlaceHistoryController {
+    private static final String HERE = "rooms";
+
+    private final RoomArranging rooms;
+    private final EnclosureArranging enclosures;
+    private final PointArranging points;
+    private final Histories histories;
+
+    PlaceHistoryController(
+            RoomArranging rooms, EnclosureArranging enclosures, PointArranging points, Histories histories) {
+        this.rooms = rooms;
+        this.enclosures = enclosures;
+        this.points = points;
+        this.histories = histories;
+    }
+
+    @GetMapping("/rooms/{roomId}/history")
+    String ofRoom(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long roomId,
+            @RequestParam(defaultValue = "1") int page,
+            Model model) {
+        RoomFacts room = rooms.get(me.siteId(), roomId);
+        model.addAttribute("head", new HistoryHead(room.name(), HERE, "/rooms"));
+        return histories.show(me, AuditedThing.of(Room.class, roomId), page, model);
+    }
+
+    @GetMapping("/enclosures/{enclosureId}/history")
+    String ofEnclosure(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long enclosureId,
+            @RequestParam(defaultValue = "1") int page,
+            Model model) {
+        EnclosureDetails enclosure = enclosures.get(me.siteId(), enclosureId);
+        Map<Long, String> names =
+                rooms.rooms(me.siteId()).stream().collect(Collectors.toMap(RoomFacts::id, RoomFacts::name));
+        model.addAttribute("head", new HistoryHead(enclosure.state().code(), HERE, "/enclosures/" + enclosureId));
+        return histories.show(me, AuditedThing.of(Enclosure.class, enclosureId).naming("room", names), page, model);
+    }
+
+    @GetMapping("/enclosures/{enclosureId}/points/{pointId}/history")
+    String ofPoint(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long enclosureId,
+            @PathVariable long pointId,
+            @RequestParam(defaultValue = "1") int page,
+            Model model) {
+        String enclosure = enclosures.get(me.siteId(), enclosureId).state().code();
+        PointFacts point = points.get(me.siteId(), enclosureId, pointId).facts();
+        model.addAttribute("head", new HistoryHead(enclosure + " " + point.code(), HERE, "/enclosures/" + enclosureId));
+        AuditedThing thing = AuditedThing.of(MeasuringPoint.class, pointId)
+                .naming("enclosureId", Map.of(enclosureId, enclosure))
+                .wording("role", "role-of-point.")
+                .wording("facing", "facing.");
+        return histories.show(me, thing, page, model);
+    }
+}

@@ -1,0 +1,69 @@
+package dapple.site;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.context.MessageSource;
+import org.springframework.context.NoSuchMessageException;
+
+/**
+ * Puts the changes of one thing in words.
+ *
+ * @param zone the time zone of the site
+ */
+public record HistoryWords(AuditedThing thing, MessageSource messages, Formats formats, ZoneId zone) {
+
+    /** What a field is called; where no message says so, as the program calls it. */
+    public String field(FieldChange change) {
+        return says("history.field." + change.entity() + "." + change.field())
+                .orElseGet(() -> change.field().replaceAll("(?=[A-Z])", " ").toLowerCase(Locale.ROOT));
+    }
+
+    /** What a field held. */
+    public String held(FieldChange change, Optional<Object> held) {
+        return held.map(some -> said(change.field(), some)).orElseGet(() -> message("history.nothing"));
+    }
+
+    private String said(String field, Object held) {
+        if (thing.words().containsKey(field)) {
+            return says(thing.words().get(field) + held).orElseGet(held::toString);
+        }
+        return Optional.ofNullable(thing.names().get(field))
+                .map(names -> name(names, held))
+                .orElseGet(() -> plain(held));
+    }
+
+    private String name(Map<Long, String> names, Object held) {
+        return held instanceof Long id && names.containsKey(id)
+                ? names.getOrDefault(id, "")
+                : message("history.no-name");
+    }
+
+    private String plain(Object held) {
+        if (held instanceof Instant at) {
+            return formats.dayAndTime(at, zone);
+        } else if (held instanceof LocalDate day) {
+            return formats.day(day);
+        } else if (held instanceof Boolean yes) {
+            return message(yes ? "history.yes" : "history.no");
+        } else if (held instanceof Double number) {
+            return formats.plain(number);
+        }
+        return held.toString();
+    }
+
+    private Optional<String> says(String key) {
+        try {
+            return Optional.of(message(key));
+        } catch (NoSuchMessageException silent) {
+            return Optional.empty();
+        }
+    }
+
+    private String message(String key) {
+        return messages.getMessage(key, null, Locale.UK);
+    }
+}
