@@ -15,9 +15,9 @@ import dapple.reading.ReadingLogging;
 import dapple.reading.VisitPlace;
 import dapple.reading.Visitor;
 import dapple.site.SiteFacts;
-import dapple.target.LightMethod;
-import dapple.target.SpeciesFacts;
-import dapple.target.UvZone;
+import dapple.species.LightMethod;
+import dapple.species.SpeciesFacts;
+import dapple.species.UvZone;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
@@ -127,7 +127,8 @@ class StatementCountPagesTest {
         ENCLOSURE,
         ENCLOSURE_EDIT,
         ROOMS,
-        ANIMAL;
+        ANIMAL,
+        TARGETS;
 
         String path(Home home) {
             return switch (this) {
@@ -137,6 +138,7 @@ class StatementCountPagesTest {
                 case ENCLOSURE_EDIT -> "/enclosures/" + home.enclosureId() + "/edit";
                 case ROOMS -> "/rooms";
                 case ANIMAL -> "/animals/" + home.animal().id();
+                case TARGETS -> "/targets";
             };
         }
     }

@@ -7,6 +7,7 @@ import dapple.enclosure.Enclosures;
 import dapple.meter.MeterFacts;
 import dapple.site.Open;
 import dapple.site.SiteFacts;
+import dapple.species.SpeciesFacts;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
@@ -65,8 +66,10 @@ class RoutesPagesTest {
     void furnish() throws Exception {
         site = collection.site();
         SignedIn keeper = collection.person(site, Role.KEEPER);
-        Home home = collection.home(site, keeper, collection.species(site, "Pogona vitticeps"));
+        SpeciesFacts species = collection.species(site, "Pogona vitticeps");
+        Home home = collection.home(site, keeper, species);
         values = Map.of(
+                "speciesId", String.valueOf(species.id()),
                 "enclosureId", String.valueOf(home.enclosureId()),
                 "pointId", String.valueOf(home.basking().id()),
                 "animalId", String.valueOf(home.animal().id()),
