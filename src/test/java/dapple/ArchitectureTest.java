@@ -35,7 +35,7 @@ class ArchitectureTest {
             List.of("species"),
             List.of("evidence"),
             List.of("enclosure", "meter", "target"),
-            List.of("animal", "confirmation"),
+            List.of("animal", "approval", "confirmation"),
             List.of("reading"),
             List.of("review", "exposure"),
             List.of("overview"),

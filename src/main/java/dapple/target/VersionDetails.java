@@ -16,7 +16,7 @@ public record VersionDetails(Target target, Optional<Photoperiod> photoperiod, l
     }
 
     /** Whether this is what was asked for: a form that is sent twice makes one version. */
-    boolean is(Approval asked) {
+    public boolean is(Approval asked) {
         return approvedBy == asked.personId() && reason.equals(asked.reason()) && says(asked);
     }
 

@@ -40,7 +40,7 @@ final class DemoViews {
                 View.of("/library", "keeper", "/library?name=pogona"),
                 View.of("/targets", "keeper", "/targets"),
                 View.of("/targets/confirmation", "supervisor", "/targets/confirmation"),
-                View.of("/targets/new", "supervisor", "/targets/new?from=Laudakia stellio"),
+                View.of("/targets/new", "supervisor", "/targets/new?from=Laudakia+stellio"),
                 View.of("/targets/{speciesId}", "keeper", species()),
                 View.of("/targets/{speciesId}/evidence", "vet", species() + "/evidence"),
                 View.of("/targets/{speciesId}/name", "supervisor", species() + "/name"),
@@ -106,7 +106,7 @@ final class DemoViews {
                         .then(browser -> browser.type("xMetres", "1").press("Add")),
                 View.of("no cells of a target", "supervisor", species() + "/next")
                         .then(browser ->
-                                browser.type("cells[UV_INDEX-BASKING-low]", "9").press("Show what would change")),
+                                browser.type("cell-UV_INDEX-BASKING-low", "9").press("Show what would change")),
                 View.of("a name near the library's", "supervisor", "/targets/new")
                         .then(browser -> browser.type("scientificName", "Pogona viticeps")
                                 .type("commonName", "dragon")

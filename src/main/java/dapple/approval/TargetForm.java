@@ -1,6 +1,8 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.site.Line;
+import dapple.target.Photoperiod;
+import dapple.target.SourcedLimit;
 import jakarta.validation.constraints.Size;
 import java.util.HashMap;
 import java.util.List;

@@ -1,4 +1,4 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.site.SourceMark;
 import java.util.Arrays;

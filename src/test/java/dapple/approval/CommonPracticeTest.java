@@ -1,10 +1,11 @@
-package dapple.target;
+package dapple.approval;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dapple.light.judging.Band;
 import dapple.site.SourceMark;
 import dapple.species.UvZone;
+import dapple.target.ZoneLimits;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

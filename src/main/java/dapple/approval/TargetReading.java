@@ -1,6 +1,9 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.species.UvZone;
+import dapple.target.Approval;
+import dapple.target.Photoperiod;
+import dapple.target.SourcedLimit;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.validation.Errors;

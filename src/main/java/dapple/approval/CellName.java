@@ -1,6 +1,8 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.light.quantity.Quantity;
+import dapple.target.LimitPlace;
+import dapple.target.SourcedLimit;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Comparator;

@@ -1,7 +1,9 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.light.judging.Band;
 import dapple.light.quantity.Quantity;
+import dapple.target.LimitPlace;
+import dapple.target.SourcedLimit;
 import java.util.Optional;
 
 /** How one cell of a target differs from the version before; at least one of both is there. */

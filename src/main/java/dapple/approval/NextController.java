@@ -1,4 +1,4 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.evidence.ChoiceFacts;
 import dapple.evidence.EvidenceFacts;
@@ -13,6 +13,10 @@ import dapple.site.SourceMark;
 import dapple.species.SpeciesFacts;
 import dapple.species.SpeciesKeeping;
 import dapple.species.UvZone;
+import dapple.target.Approval;
+import dapple.target.Targets;
+import dapple.target.VersionDetails;
+import dapple.target.ZoneLimits;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import java.util.List;
@@ -34,7 +38,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Allowed(Action.SET_TARGETS)
 @RequestMapping("/targets/{speciesId}/next")
 class NextController {
-    private static final String PAGE = "target/next";
+    private static final String PAGE = "approval/next";
 
     private final SpeciesKeeping species;
     private final EvidenceKeeping evidence;

@@ -1,7 +1,9 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.light.quantity.Quantity;
 import dapple.site.DecimalText;
+import dapple.target.LimitPlace;
+import dapple.target.SourcedLimit;
 import java.util.Optional;
 
 /** What practice derives from the basking range that is typed; none where nothing readable is typed. */

@@ -1,8 +1,10 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.light.judging.Band;
 import dapple.light.quantity.Quantity;
 import dapple.site.SourceMark;
+import dapple.target.LimitPlace;
+import dapple.target.SourcedLimit;
 
 /** Limits of the UV index that practice derives from the basking range; no source gives them. */
 final class CommonPractice {

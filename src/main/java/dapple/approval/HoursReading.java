@@ -1,7 +1,8 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.site.DecimalText;
 import dapple.site.SourceMark;
+import dapple.target.Photoperiod;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

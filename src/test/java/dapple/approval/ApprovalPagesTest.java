@@ -1,4 +1,4 @@
-package dapple.target;
+package dapple.approval;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
@@ -16,6 +16,9 @@ import dapple.site.SiteFacts;
 import dapple.species.LightMethod;
 import dapple.species.SpeciesFacts;
 import dapple.species.UvZone;
+import dapple.target.LimitPlace;
+import dapple.target.Targets;
+import dapple.target.VersionDetails;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import java.util.HashMap;
@@ -33,7 +36,7 @@ import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
 @PagesTest
-class TargetPagesTest {
+class ApprovalPagesTest {
     private static final Pattern SHOWN = Pattern.compile("name=\"shown\" value=\"([^\"]*)\"");
 
     @Autowired

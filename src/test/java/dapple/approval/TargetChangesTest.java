@@ -1,4 +1,4 @@
-package dapple.target;
+package dapple.approval;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -7,6 +7,12 @@ import dapple.light.quantity.Quantity;
 import dapple.site.SourceMark;
 import dapple.species.LightMethod;
 import dapple.species.UvZone;
+import dapple.target.Approval;
+import dapple.target.LimitPlace;
+import dapple.target.Photoperiod;
+import dapple.target.SourcedLimit;
+import dapple.target.Target;
+import dapple.target.VersionDetails;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;

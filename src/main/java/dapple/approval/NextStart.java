@@ -1,7 +1,10 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.light.quantity.Quantity;
 import dapple.species.UvZone;
+import dapple.target.SourcedLimit;
+import dapple.target.VersionDetails;
+import dapple.target.ZoneLimits;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;

@@ -1,6 +1,11 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.species.UvZone;
+import dapple.target.Approval;
+import dapple.target.LimitPlace;
+import dapple.target.Photoperiod;
+import dapple.target.SourcedLimit;
+import dapple.target.VersionDetails;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,9 +1,11 @@
-package dapple.target;
+package dapple.approval;
 
 import dapple.light.judging.Band;
 import dapple.light.quantity.Quantity;
 import dapple.site.DecimalText;
 import dapple.site.SourceMark;
+import dapple.target.LimitPlace;
+import dapple.target.SourcedLimit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
