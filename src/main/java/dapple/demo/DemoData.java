@@ -11,10 +11,7 @@ import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.meter.NewCalibration;
-import dapple.target.Approval;
-import dapple.target.SpeciesFacts;
-import dapple.target.Targets;
-import dapple.target.ZoneLimits;
+import dapple.species.SpeciesFacts;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -39,8 +36,7 @@ class DemoData implements SmartInitializingSingleton {
     private final DemoRounds rounds;
     private final Enclosures enclosures;
     private final Meters meters;
-    private final Targets targets;
-    private final ZoneLimits zoneLimits;
+    private final DemoSpecies demoSpecies;
     private final Animals animals;
 
     DemoData(
@@ -49,16 +45,14 @@ class DemoData implements SmartInitializingSingleton {
             DemoRounds rounds,
             Enclosures enclosures,
             Meters meters,
-            Targets targets,
-            ZoneLimits zoneLimits,
+            DemoSpecies demoSpecies,
             Animals animals) {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
         this.enclosures = enclosures;
         this.meters = meters;
-        this.targets = targets;
-        this.zoneLimits = zoneLimits;
+        this.demoSpecies = demoSpecies;
         this.animals = animals;
     }
 
@@ -104,16 +98,7 @@ class DemoData implements SmartInitializingSingleton {
     private Map<String, SpeciesFacts> species(DemoTeam.Members members, DemoRows rows) {
         Map<String, SpeciesFacts> added = new HashMap<>();
         for (Kind kind : rows.species()) {
-            SpeciesFacts species = targets.addSpecies(members.siteId(), kind.scientificName(), kind.commonName());
-            kind.zone()
-                    .ifPresent(zone -> targets.approve(
-                            members.siteId(),
-                            new Approval(
-                                    species.id(),
-                                    zone,
-                                    zoneLimits.of(zone),
-                                    members.supervisor(),
-                                    "Zone confirmed for our animals")));
+            SpeciesFacts species = demoSpecies.enter(members, kind);
             added.put(kind.scientificName(), species);
         }
         return added;

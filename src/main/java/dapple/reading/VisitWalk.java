@@ -6,7 +6,7 @@ import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
 import dapple.site.NotFoundException;
-import dapple.target.SpeciesFacts;
+import dapple.species.SpeciesFacts;
 import dapple.target.Targets;
 import java.time.Clock;
 import java.util.List;

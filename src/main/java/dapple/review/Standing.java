@@ -5,7 +5,7 @@ import dapple.enclosure.PlannedOffTime;
 import dapple.enclosure.PointFacts;
 import dapple.light.judging.State;
 import dapple.reading.ReadingView;
-import dapple.target.SpeciesFacts;
+import dapple.species.SpeciesFacts;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;

@@ -11,7 +11,7 @@ import dapple.light.judging.State;
 import dapple.reading.ReadingView;
 import dapple.reading.Readings;
 import dapple.review.Standing.AtPoint;
-import dapple.target.SpeciesFacts;
+import dapple.species.SpeciesFacts;
 import dapple.target.Targets;
 import java.time.Clock;
 import java.time.Duration;

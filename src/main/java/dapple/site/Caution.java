@@ -11,6 +11,8 @@ public enum Caution {
     HEAT,
     /** Mains electricity in damp places. */
     MAINS,
+    /** More ultraviolet than before: eyes and skin; the vet is asked first. */
+    TARGET_RAISED,
     /** A number is no diagnosis: the vet decides. */
     VET
 }

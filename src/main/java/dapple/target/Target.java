@@ -3,6 +3,7 @@ package dapple.target;
 import dapple.light.judging.Band;
 import dapple.light.judging.Limits;
 import dapple.light.quantity.Quantity;
+import dapple.species.UvZone;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,8 @@
 package dapple.target;
 
+import dapple.site.SourceMark;
+import dapple.species.LightMethod;
+import dapple.species.UvZone;
 import jakarta.persistence.CascadeType;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -11,7 +14,10 @@ import jakarta.persistence.Id;
 import jakarta.persistence.OneToMany;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What a species needs, from its approval until the next version's. Never edited. */
 @Entity
@@ -32,6 +38,14 @@ class TargetVersion {
     private long approvedBy;
     private String reason;
 
+    @Enumerated(EnumType.STRING)
+    private @Nullable SourceMark photoperiodMark;
+
+    private @Nullable String photoperiodSource;
+
+    @OneToMany(mappedBy = "version", cascade = CascadeType.PERSIST, fetch = FetchType.LAZY)
+    private final List<DayLength> dayLengths = new ArrayList<>();
+
     @OneToMany(mappedBy = "version", cascade = CascadeType.PERSIST, fetch = FetchType.LAZY)
     private final List<TargetLimit> limits = new ArrayList<>();
 
@@ -48,6 +62,15 @@ class TargetVersion {
         this.approvedBy = approval.personId();
         this.reason = approval.reason();
         approval.limits().forEach(limit -> limits.add(new TargetLimit(this, limit)));
+        approval.photoperiod().ifPresent(this::light);
+    }
+
+    private void light(Photoperiod photoperiod) {
+        this.photoperiodMark = photoperiod.mark();
+        this.photoperiodSource = photoperiod.source();
+        for (int month = 1; month <= Photoperiod.MONTHS; month++) {
+            dayLengths.add(new DayLength(this, month, photoperiod.hours().get(month - 1)));
+        }
     }
 
     int number() {
@@ -62,5 +85,20 @@ class TargetVersion {
                 new UvZone(uvZone, method),
                 approvedAt,
                 limits.stream().map(TargetLimit::sourced).toList());
+    }
+
+    VersionDetails details() {
+        return new VersionDetails(target(), photoperiod(), approvedBy, reason);
+    }
+
+    private Optional<Photoperiod> photoperiod() {
+        if (photoperiodMark == null || photoperiodSource == null) {
+            return Optional.empty();
+        }
+        List<Double> hours = dayLengths.stream()
+                .sorted(Comparator.comparingInt(DayLength::monthNumber))
+                .map(DayLength::lightHours)
+                .toList();
+        return Optional.of(new Photoperiod(hours, photoperiodMark, photoperiodSource));
     }
 }

@@ -3,12 +3,13 @@ package dapple.target;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
 interface TargetVersionRepository extends JpaRepository<TargetVersion, Long> {
-    @Query("select count(t) from TargetVersion t where t.speciesId = :speciesId")
-    int countOf(long speciesId);
+    @Query("select max(t.number) from TargetVersion t where t.speciesId = :speciesId")
+    Optional<Integer> lastNumber(long speciesId);
 
     @Query("""
             select distinct t from TargetVersion t join fetch t.limits
@@ -19,4 +20,17 @@ interface TargetVersionRepository extends JpaRepository<TargetVersion, Long> {
 
     @Query("select distinct t from TargetVersion t join fetch t.limits where t.siteId = :siteId and t.id in :ids")
     List<TargetVersion> findAllAtSite(long siteId, Collection<Long> ids);
+
+    @Query("""
+            select distinct t from TargetVersion t join fetch t.limits where t.siteId = :siteId and t.number =
+              (select max(n.number) from TargetVersion n where n.speciesId = t.speciesId)""")
+    List<TargetVersion> newest(long siteId);
+
+    @Query("select distinct t from TargetVersion t join fetch t.limits where t.siteId = :siteId"
+            + " and t.speciesId = :speciesId order by t.number desc")
+    List<TargetVersion> newestFirst(long siteId, long speciesId);
+
+    /** Fetches the day lengths of versions that are at hand already. */
+    @Query("select distinct t from TargetVersion t left join fetch t.dayLengths where t in :versions")
+    List<TargetVersion> withDayLengths(Collection<TargetVersion> versions);
 }

@@ -1,47 +1,70 @@
 package dapple.target;
 
-import dapple.site.NotFoundException;
+import dapple.site.ConflictException;
+import dapple.species.SpeciesFacts;
+import dapple.species.SpeciesKeeping;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Species and the versions of their targets. */
+/** The versions of what species need. */
 @Service
 public class Targets {
-    private final SpeciesRepository species;
+    private final SpeciesKeeping species;
     private final TargetVersionRepository versions;
     private final Clock clock;
 
-    Targets(SpeciesRepository species, TargetVersionRepository versions, Clock clock) {
+    Targets(SpeciesKeeping species, TargetVersionRepository versions, Clock clock) {
         this.species = species;
         this.versions = versions;
         this.clock = clock;
     }
 
-    @Transactional
-    public SpeciesFacts addSpecies(long siteId, String scientificName, String commonName) {
-        return species.save(new Species(siteId, scientificName, commonName)).facts();
-    }
-
     /** Makes the next version of a species' target. It holds from now on: approval is never backdated. */
     @Transactional
     public Target approve(long siteId, Approval approval) {
-        Species kind = species.findAtSite(siteId, approval.speciesId()).orElseThrow(NotFoundException::new);
-        int number = versions.countOf(kind.facts().id()) + 1;
-        return versions.save(new TargetVersion(siteId, number, approval, clock.instant()))
+        species.hold(siteId, approval.speciesId());
+        return store(siteId, approval, last(approval.speciesId()) + 1);
+    }
+
+    /**
+     * Makes the version that follows the one which the person has seen. The same approval sent twice makes one version.
+     *
+     * @param seen number of the version in force when the person began; 0 for none
+     * @throws ConflictException if another version has come between
+     */
+    @Transactional
+    public Target approveAfter(long siteId, int seen, Approval approval) {
+        species.hold(siteId, approval.speciesId());
+        int last = last(approval.speciesId());
+        if (last == seen) {
+            return store(siteId, approval, last + 1);
+        }
+        return newest(siteId, approval.speciesId())
+                .filter(newest -> last == seen + 1 && newest.is(approval))
+                .map(VersionDetails::target)
+                .orElseThrow(() -> new ConflictException("another version has been approved since"));
+    }
+
+    private int last(long speciesId) {
+        return versions.lastNumber(speciesId).orElse(0);
+    }
+
+    private Target store(long siteId, Approval approval, int number) {
+        return versions.saveAndFlush(new TargetVersion(siteId, number, approval, clock.instant()))
                 .target();
     }
 
     /** All species of a site, by id. */
     @Transactional(readOnly = true)
     public Map<Long, SpeciesFacts> speciesById(long siteId) {
-        return species.all(siteId).stream()
-                .map(Species::facts)
-                .collect(Collectors.toMap(SpeciesFacts::id, facts -> facts));
+        return species.byId(siteId);
     }
 
     /** The targets in force at an instant, by species; a species without one is missing. */
@@ -58,5 +81,31 @@ public class Targets {
         return versions.findAllAtSite(siteId, ids).stream()
                 .map(TargetVersion::target)
                 .collect(Collectors.toMap(Target::id, target -> target));
+    }
+
+    /** The newest versions of all species of a site, by species. */
+    @Transactional(readOnly = true)
+    public Map<Long, VersionDetails> newest(long siteId) {
+        return details(versions.newest(siteId)).stream()
+                .collect(Collectors.toMap(version -> version.target().speciesId(), version -> version));
+    }
+
+    /** The newest version of one species. */
+    @Transactional(readOnly = true)
+    public Optional<VersionDetails> newest(long siteId, long speciesId) {
+        return versions(siteId, speciesId).stream().findFirst();
+    }
+
+    /** All versions of one species, newest first. */
+    @Transactional(readOnly = true)
+    public List<VersionDetails> versions(long siteId, long speciesId) {
+        return details(versions.newestFirst(siteId, speciesId));
+    }
+
+    private List<VersionDetails> details(List<TargetVersion> found) {
+        if (!found.isEmpty()) {
+            versions.withDayLengths(found);
+        }
+        return found.stream().map(TargetVersion::details).toList();
     }
 }

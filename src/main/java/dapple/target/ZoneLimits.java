@@ -4,6 +4,7 @@ import dapple.light.judging.Band;
 import dapple.light.quantity.Quantity;
 import dapple.site.ReferenceTable;
 import dapple.site.SourceMark;
+import dapple.species.UvZone;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.util.List;
 import java.util.Locale;

@@ -8,7 +8,7 @@ import dapple.people.SignedIn;
 import dapple.site.ConflictException;
 import dapple.site.NotFoundException;
 import dapple.site.SiteFacts;
-import dapple.target.SpeciesFacts;
+import dapple.species.SpeciesFacts;
 import dapple.testing.StorageTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;

@@ -35,6 +35,10 @@ class DemoIds {
         return id("select id from animal where name = ?", name);
     }
 
+    long species(String scientificName) {
+        return id("select id from species where scientific_name = ?", scientificName);
+    }
+
     long person(String signInName) {
         return id("select id from person where sign_in_name = ?", signInName);
     }

@@ -51,6 +51,14 @@ final class DemoViews {
                         meter() + "/calibrations/" + ids.calibration("M1") + "/withdrawal"),
                 View.of("/settings", "supervisor", "/settings"),
                 View.of("/settings/history", "supervisor", "/settings/history"),
+                View.of("/library", "keeper", "/library?name=pogona"),
+                View.of("/targets", "keeper", "/targets"),
+                View.of("/targets/confirmation", "supervisor", "/targets/confirmation"),
+                View.of("/targets/new", "supervisor", "/targets/new?from=Laudakia+stellio"),
+                View.of("/targets/{speciesId}", "keeper", species()),
+                View.of("/targets/{speciesId}/evidence", "vet", species() + "/evidence"),
+                View.of("/targets/{speciesId}/name", "supervisor", species() + "/name"),
+                View.of("/targets/{speciesId}/next", "supervisor", species() + "/next"),
                 View.of("/more", "admin", "/more"),
                 View.of("/people", "admin", "/people"),
                 View.of("/people/new", "admin", "/people/new"),
@@ -112,6 +120,15 @@ final class DemoViews {
                         .then(browser -> browser.type("widthMetres", "wide").press("Add")),
                 View.of("no code of a point", "admin", "/enclosures/" + ids.enclosure("E07") + "/points/new")
                         .then(browser -> browser.type("xMetres", "1").press("Add")),
+                View.of("no cells of a target", "supervisor", species() + "/next")
+                        .then(browser ->
+                                browser.type("cell-UV_INDEX-BASKING-low", "9").press("Show what would change")),
+                View.of("a name near the library's", "supervisor", "/targets/new")
+                        .then(browser -> browser.type("scientificName", "Pogona viticeps")
+                                .type("commonName", "dragon")
+                                .press("Add")),
+                View.of("nothing ticked", "supervisor", "/targets/confirmation")
+                        .then(browser -> browser.press("Confirm those that are ticked")),
                 stale("a room changed meanwhile", room()),
                 stale("an enclosure changed meanwhile", "/enclosures/" + ids.enclosure("E07") + "/edit"),
                 stale("a point changed meanwhile", point()),
@@ -164,6 +181,8 @@ final class DemoViews {
 
     private String meter() {
         return "/meters/" + ids.meter("M1");
+    private String species() {
+        return "/targets/" + ids.species("Pogona vitticeps");
     }
 
     private String room() {

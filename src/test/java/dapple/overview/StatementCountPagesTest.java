@@ -15,9 +15,9 @@ import dapple.reading.ReadingLogging;
 import dapple.reading.VisitPlace;
 import dapple.reading.Visitor;
 import dapple.site.SiteFacts;
-import dapple.target.LightMethod;
-import dapple.target.SpeciesFacts;
-import dapple.target.UvZone;
+import dapple.species.LightMethod;
+import dapple.species.SpeciesFacts;
+import dapple.species.UvZone;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
@@ -129,7 +129,8 @@ class StatementCountPagesTest {
         ENCLOSURE_HISTORY,
         METERS,
         ROOMS,
-        ANIMAL;
+        ANIMAL,
+        TARGETS;
 
         String path(Home home) {
             return switch (this) {
@@ -141,6 +142,7 @@ class StatementCountPagesTest {
                 case METERS -> "/meters";
                 case ROOMS -> "/rooms";
                 case ANIMAL -> "/animals/" + home.animal().id();
+                case TARGETS -> "/targets";
             };
         }
     }

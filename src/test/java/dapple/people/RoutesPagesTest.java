@@ -10,6 +10,7 @@ import dapple.meter.Meters;
 import dapple.meter.NewCalibration;
 import dapple.site.Open;
 import dapple.site.SiteFacts;
+import dapple.species.SpeciesFacts;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
@@ -88,6 +89,18 @@ class RoutesPagesTest {
                 entry("calibrationId", String.valueOf(calibration(keeper, meter))),
                 entry("visitKey", UUID.randomUUID().toString()),
                 entry("readingId", reading(keeper, home, meter)));
+        SpeciesFacts species = collection.species(site, "Pogona vitticeps");
+        Home home = collection.home(site, keeper, species);
+        values = Map.of(
+                "speciesId", String.valueOf(species.id()),
+                "enclosureId", String.valueOf(home.enclosureId()),
+                "pointId", String.valueOf(home.basking().id()),
+                "animalId", String.valueOf(home.animal().id()),
+                "personId", String.valueOf(collection.person(site, Role.KEEPER).personId()),
+                "keyId", key(keeper),
+                "roomId", String.valueOf(room(home)),
+                "visitKey", UUID.randomUUID().toString(),
+                "readingId", reading(keeper, home, collection.meter(site)));
     }
 
     private String reading(SignedIn keeper, Home home, MeterFacts meter) throws Exception {

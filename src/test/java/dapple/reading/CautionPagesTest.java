@@ -9,8 +9,8 @@ import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.Caution;
 import dapple.site.SiteFacts;
-import dapple.target.LightMethod;
-import dapple.target.UvZone;
+import dapple.species.LightMethod;
+import dapple.species.UvZone;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
@@ -45,13 +45,14 @@ class CautionPagesTest {
     @Autowired
     private Clock clock;
 
+    private SiteFacts site;
     private SignedIn supervisor;
     private MeterFacts meter;
     private Home home;
 
     @BeforeEach
     void furnish() {
-        SiteFacts site = collection.site();
+        site = collection.site();
         supervisor = collection.person(site, Role.SUPERVISOR);
         meter = collection.meter(site);
         home = collection.home(
@@ -75,7 +76,8 @@ class CautionPagesTest {
 
     @Test
     void whoSwitchesALampOffIsWarnedOfEverything() throws Exception {
-        assertThat(cautions("/readings/" + read(9.1))).isEqualTo(EnumSet.allOf(Caution.class));
+        assertThat(cautions("/readings/" + read(9.1)))
+                .isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT, Caution.MAINS, Caution.VET));
     }
 
     @Test
@@ -86,6 +88,12 @@ class CautionPagesTest {
     @Test
     void whoLooksAtAnAnimalIsSentToTheVet() throws Exception {
         assertThat(cautions("/animals/" + home.animal().id())).isEqualTo(EnumSet.of(Caution.VET));
+    }
+
+    @Test
+    void whoSetsAFirstTargetIsWarnedOfMoreUltraviolet() throws Exception {
+        collection.species(site, "Uromastyx ornata");
+        assertThat(cautions("/targets/confirmation")).isEqualTo(EnumSet.of(Caution.TARGET_RAISED, Caution.VET));
     }
 
     private long read(double uvi) {

@@ -8,10 +8,18 @@ import dapple.light.judging.Limits;
 import dapple.light.quantity.Quantity;
 import dapple.people.Role;
 import dapple.people.SignedIn;
+import dapple.site.ConflictException;
 import dapple.site.NotFoundException;
 import dapple.site.SiteFacts;
+import dapple.site.SourceMark;
+import dapple.species.LightMethod;
+import dapple.species.SpeciesFacts;
+import dapple.species.SpeciesKeeping;
+import dapple.species.SpeciesName;
+import dapple.species.UvZone;
 import dapple.testing.StorageTest;
 import dapple.testing.TestCollection;
+import dapple.testing.Together;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -27,6 +35,9 @@ class TargetsStorageTest {
 
     @Autowired
     private TestCollection collection;
+
+    @Autowired
+    private SpeciesKeeping speciesKeeping;
 
     @Autowired
     private Targets targets;
@@ -99,6 +110,68 @@ class TargetsStorageTest {
         Approval approval =
                 new Approval(species.id(), ZONE_3, zoneLimits.of(ZONE_3), approver.personId(), "for a test");
         assertThatThrownBy(() -> targets.approve(elsewhere.id(), approval)).isInstanceOf(NotFoundException.class);
+    }
+
+    @Test
+    void numbersApprovalsAtOnceOneByOne() {
+        assertThat(Together.run(() -> approve(ZONE_2), () -> approve(ZONE_3))).isEmpty();
+        assertThat(targets.versions(site.id(), species.id()))
+                .extracting(version -> version.target().number())
+                .containsExactly(2, 1);
+    }
+
+    @Test
+    void tellsTheSecondOfTwoWhoApproveAtOnce() {
+        assertThat(Together.run(() -> approveAfter(0, ZONE_2), () -> approveAfter(0, ZONE_3)))
+                .hasSize(1)
+                .allMatch(ConflictException.class::isInstance);
+        assertThat(targets.versions(site.id(), species.id())).hasSize(1);
+    }
+
+    @Test
+    void makesOneVersionOfAnApprovalSentTwice() {
+        assertThat(approveAfter(0, ZONE_2)).isEqualTo(approveAfter(0, ZONE_2));
+    }
+
+    @Test
+    void refusesToFollowAVersionThatIsNoMore() {
+        approve(ZONE_2);
+        assertThatThrownBy(() -> approveAfter(0, ZONE_3)).isInstanceOf(ConflictException.class);
+    }
+
+    @Test
+    void keepsHoursOfLightByMonth() {
+        Photoperiod year = new Photoperiod(
+                List.of(9.0, 10.0, 11.5, 13.0, 14.25, 15.0, 14.5, 13.5, 12.0, 10.5, 9.5, 8.75),
+                SourceMark.COMMON_PRACTICE,
+                "for a test");
+        targets.approve(
+                site.id(),
+                new Approval(
+                        species.id(), ZONE_3, zoneLimits.of(ZONE_3), Optional.of(year), approver.personId(), "test"));
+        assertThat(targets.newest(site.id(), species.id()).flatMap(VersionDetails::photoperiod))
+                .contains(year);
+    }
+
+    @Test
+    void hasNoPhotoperiodUnlessItIsGiven() {
+        approve(ZONE_3);
+        assertThat(targets.newest(site.id(), species.id()).flatMap(VersionDetails::photoperiod))
+                .isEmpty();
+    }
+
+    @Test
+    void followsASpeciesThatIsRenamed() {
+        Target approved = approve(ZONE_3);
+        speciesKeeping.rename(site.id(), species.id(), species.version(), new SpeciesName("Pogona nova", "dragon"));
+        assertThat(inForce(clock.instant())).contains(approved);
+    }
+
+    private Target approveAfter(int seen, UvZone zone) {
+        return targets.approveAfter(
+                site.id(),
+                seen,
+                new Approval(species.id(), zone, zoneLimits.of(zone), approver.personId(), "for a test"));
     }
 
     private Target approve(UvZone zone) {

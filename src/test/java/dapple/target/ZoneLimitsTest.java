@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dapple.light.judging.Band;
 import dapple.light.judging.Limits;
+import dapple.species.LightMethod;
+import dapple.species.UvZone;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;

@@ -19,10 +19,12 @@ import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.SiteFacts;
 import dapple.site.Sites;
+import dapple.species.SpeciesFacts;
+import dapple.species.SpeciesKeeping;
+import dapple.species.SpeciesName;
+import dapple.species.UvZone;
 import dapple.target.Approval;
-import dapple.target.SpeciesFacts;
 import dapple.target.Targets;
-import dapple.target.UvZone;
 import dapple.target.ZoneLimits;
 import java.time.Clock;
 import java.time.Duration;
@@ -48,6 +50,7 @@ public class TestCollection {
     private final People people;
     private final Enclosures enclosures;
     private final Meters meters;
+    private final SpeciesKeeping speciesKeeping;
     private final Targets targets;
     private final ZoneLimits zoneLimits;
     private final Animals animals;
@@ -59,6 +62,7 @@ public class TestCollection {
             People people,
             Enclosures enclosures,
             Meters meters,
+            SpeciesKeeping speciesKeeping,
             Targets targets,
             ZoneLimits zoneLimits,
             Animals animals,
@@ -68,6 +72,7 @@ public class TestCollection {
         this.people = people;
         this.enclosures = enclosures;
         this.meters = meters;
+        this.speciesKeeping = speciesKeeping;
         this.targets = targets;
         this.zoneLimits = zoneLimits;
         this.animals = animals;
@@ -109,7 +114,7 @@ public class TestCollection {
     }
 
     public SpeciesFacts species(SiteFacts site, String scientificName) {
-        return targets.addSpecies(site.id(), scientificName, scientificName);
+        return speciesKeeping.add(site.id(), new SpeciesName(scientificName, scientificName));
     }
 
     /** A species with the suggested limits of a zone, in force from now on. */

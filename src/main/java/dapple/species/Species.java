@@ -1,4 +1,4 @@
-package dapple.target;
+package dapple.species;
 
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
@@ -25,13 +25,18 @@ class Species {
     @SuppressWarnings("NullAway.Init")
     protected Species() {}
 
-    Species(long siteId, String scientificName, String commonName) {
+    Species(long siteId, SpeciesName name) {
         this.siteId = siteId;
-        this.scientificName = scientificName;
-        this.commonName = commonName;
+        this.scientificName = name.scientific();
+        this.commonName = name.common();
+    }
+
+    void rename(SpeciesName name) {
+        this.scientificName = name.scientific();
+        this.commonName = name.common();
     }
 
     SpeciesFacts facts() {
-        return new SpeciesFacts(id, scientificName, commonName);
+        return new SpeciesFacts(id, scientificName, commonName, version);
     }
 }

@@ -1,0 +1,83 @@
+package dapple.approval;
+
+import dapple.site.Line;
+import dapple.target.Photoperiod;
+import dapple.target.SourcedLimit;
+import jakarta.validation.constraints.Size;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The next version of a target as it was typed. Every field is text, so that each comes back as typed.
+ *
+ * @param seen number of the version in force when the form was made; 0 for none
+ * @param zone method and number, as in SUNBEAM-3
+ * @param cells by {@link CellName}
+ * @param hours hours of light a day by number of the month
+ * @param shown what changes were shown to the person before
+ */
+record TargetForm(
+        String seen,
+        String zone,
+        Map<String, String> cells,
+        Map<String, String> hours,
+        String hoursMark,
+        String hoursSource,
+        @Line @Size(max = 300) String reason,
+        String shown) {
+
+    TargetForm {
+        seen = Objects.requireNonNullElse(seen, "");
+        zone = Objects.requireNonNullElse(zone, "");
+        cells = Objects.requireNonNullElse(cells, Map.of());
+        hours = Objects.requireNonNullElse(hours, Map.of());
+        hoursMark = Objects.requireNonNullElse(hoursMark, "");
+        hoursSource = Objects.requireNonNullElse(hoursSource, "");
+        shown = Objects.requireNonNullElse(shown, "");
+    }
+
+    /** What a zone's limits, or those of a version, and a photoperiod read as typed. */
+    static TargetForm of(int seen, String zone, List<SourcedLimit> limits, Optional<Photoperiod> photoperiod) {
+        Map<String, String> cells = new HashMap<>();
+        limits.forEach(limit -> CellName.type(limit, cells));
+        Map<String, String> hours = new HashMap<>();
+        photoperiod.ifPresent(lit -> {
+            for (int month = 1; month <= Photoperiod.MONTHS; month++) {
+                hours.put(String.valueOf(month), CellName.plain(lit.hours().get(month - 1)));
+            }
+        });
+        return new TargetForm(
+                String.valueOf(seen),
+                zone,
+                cells,
+                hours,
+                photoperiod.map(lit -> lit.mark().name()).orElse(""),
+                photoperiod.map(Photoperiod::source).orElse(""),
+                "",
+                "");
+    }
+
+    TargetForm after(int newest) {
+        return new TargetForm(String.valueOf(newest), zone, cells, hours, hoursMark, hoursSource, reason, "");
+    }
+
+    TargetForm showing(String changes) {
+        return new TargetForm(seen, zone, cells, hours, hoursMark, hoursSource, reason, changes);
+    }
+
+    /** What is no number was not made by the form: no version was seen. */
+    int versionSeen() {
+        return seen.matches("[0-9]{1,9}") ? Integer.parseInt(seen) : -1;
+    }
+
+    String cell(String name) {
+        return Objects.requireNonNullElse(cells.get(name), "");
+    }
+
+    String hour(int month) {
+        return Objects.requireNonNullElse(hours.get(String.valueOf(month)), "");
+    }
+}

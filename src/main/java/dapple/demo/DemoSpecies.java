@@ -1,0 +1,56 @@
+package dapple.demo;
+
+import dapple.demo.DemoRows.Kind;
+import dapple.evidence.EvidenceFacts;
+import dapple.evidence.EvidenceKeeping;
+import dapple.evidence.NewChoice;
+import dapple.evidence.NewEvidence;
+import dapple.site.SourceMark;
+import dapple.species.SpeciesFacts;
+import dapple.species.SpeciesKeeping;
+import dapple.species.SpeciesName;
+import dapple.species.UvZone;
+import dapple.target.Approval;
+import dapple.target.Targets;
+import dapple.target.ZoneLimits;
+import org.springframework.context.annotation.Profile;
+import org.springframework.stereotype.Component;
+
+/** Enters the demo's species, each with the evidence for its zone and its target. */
+@Component
+@Profile("demo")
+class DemoSpecies {
+    private static final String REASON = "Zone confirmed for our animals";
+
+    private final SpeciesKeeping species;
+    private final EvidenceKeeping evidence;
+    private final Targets targets;
+    private final ZoneLimits zoneLimits;
+
+    DemoSpecies(SpeciesKeeping species, EvidenceKeeping evidence, Targets targets, ZoneLimits zoneLimits) {
+        this.species = species;
+        this.evidence = evidence;
+        this.targets = targets;
+        this.zoneLimits = zoneLimits;
+    }
+
+    SpeciesFacts enter(DemoTeam.Members members, Kind kind) {
+        SpeciesFacts entered = species.add(members.siteId(), new SpeciesName(kind.scientificName(), kind.commonName()));
+        kind.zone().ifPresent(zone -> confirm(members, entered, zone));
+        return entered;
+    }
+
+    private void confirm(DemoTeam.Members members, SpeciesFacts entered, UvZone zone) {
+        EvidenceFacts row = evidence.add(
+                members.siteId(),
+                new NewEvidence(
+                        entered.id(),
+                        zone,
+                        SourceMark.FROM_MEMORY,
+                        "The supervisor’s notes on our animals",
+                        members.supervisor()));
+        evidence.choose(members.siteId(), new NewChoice(entered.id(), 0, row.id(), REASON, members.supervisor()));
+        targets.approve(
+                members.siteId(), new Approval(entered.id(), zone, zoneLimits.of(zone), members.supervisor(), REASON));
+    }
+}
