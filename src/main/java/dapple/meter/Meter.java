@@ -46,6 +46,6 @@ class Meter {
     }
 
     MeterFacts facts() {
-        return new MeterFacts(id, code, description, quantity, MeterUncertainty.ofResolution(resolution));
+        return new MeterFacts(id, code, description, quantity, MeterUncertainty.of(quantity, resolution));
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -17,11 +18,13 @@ import org.springframework.transaction.annotation.Transactional;
 public class Meters {
     private final MeterRepository meters;
     private final CalibrationRepository calibrations;
+    private final ApplicationEventPublisher events;
     private final Clock clock;
 
-    Meters(MeterRepository meters, CalibrationRepository calibrations, Clock clock) {
+    Meters(MeterRepository meters, CalibrationRepository calibrations, ApplicationEventPublisher events, Clock clock) {
         this.meters = meters;
         this.calibrations = calibrations;
+        this.events = events;
         this.clock = clock;
     }
 
@@ -39,9 +42,11 @@ public class Meters {
     @Transactional
     public CalibrationInForce calibrate(long siteId, long meterId, NewCalibration calibration, long personId) {
         get(siteId, meterId);
-        return calibrations
-                .save(new Calibration(siteId, meterId, calibration, clock.instant(), personId))
+        CalibrationInForce recorded = calibrations
+                .saveAndFlush(new Calibration(siteId, meterId, calibration, clock.instant(), personId))
                 .inForce();
+        events.publishEvent(new CalibrationRecorded(siteId, meterId, calibration.calibratedAt()));
+        return recorded;
     }
 
     @Transactional(readOnly = true)

@@ -1,6 +1,7 @@
 package dapple.reading;
 
 import dapple.enclosure.Facing;
+import dapple.light.quantity.Check;
 import dapple.light.quantity.Quantity;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -13,13 +14,19 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import java.time.Instant;
 import java.util.UUID;
+import java.util.function.ToDoubleFunction;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
+import org.springframework.security.access.AccessDeniedException;
 
 /** One value of one quantity at one point, as the meter showed it. Never edited. */
 @Entity
 @Immutable
 class Reading {
+    /** The most that is stored: a temperature's own limit; of other quantities what no lamp comes near. */
+    private static final ToDoubleFunction<Quantity> MOST =
+            quantity -> quantity.isTemperature() ? quantity.highest() : 9_999_999;
+
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
     private long id;
@@ -41,6 +48,7 @@ class Reading {
     @Enumerated(EnumType.STRING)
     private Facing facing;
 
+    private boolean heldAsAsked;
     private Instant takenAt;
     private Instant recordedAt;
     private long recordedBy;
@@ -51,14 +59,17 @@ class Reading {
     @SuppressWarnings("NullAway.Init")
     protected Reading() {}
 
-    Reading(Visit visit, Entry entry, Quantity quantity, Facing facing, Recorded recorded) {
+    /** Of a temperature it does not matter how the sensor is held. */
+    Reading(Visit visit, Entry entry, Quantity quantity, Facing asked, Recorded recorded) {
+        Check.within("reading", entry.amount(), quantity.lowest(), MOST.applyAsDouble(quantity), quantity.unit());
         this.siteId = visit.siteId();
         this.visit = visit;
         this.pointId = entry.place().pointId();
         this.meterId = entry.meterId();
         this.quantity = quantity;
         this.amount = entry.amount();
-        this.facing = facing;
+        this.facing = entry.held().orElse(asked);
+        this.heldAsAsked = quantity.isTemperature() || facing == asked;
         this.takenAt = entry.takenAt();
         this.recordedAt = recorded.at();
         this.recordedBy = recorded.by();
@@ -70,6 +81,7 @@ class Reading {
         VisitPlace place = new VisitPlace(visit.entryKey(), visit.enclosureId(), pointId);
         Entry entry = new Entry(correction.key(), place, meterId, correction.amount(), takenAt);
         Reading corrected = new Reading(visit, entry, quantity, facing, recorded);
+        corrected.heldAsAsked = heldAsAsked;
         corrected.supersedesId = id;
         corrected.reason = correction.reason();
         return corrected;
@@ -101,6 +113,27 @@ class Reading {
 
     double amount() {
         return amount;
+    }
+
+    boolean supersedes(long readingId) {
+        return supersedesId != null && supersedesId == readingId;
+    }
+
+    /** Whether the sensor was held as the point says; if not, the reading is context. */
+    boolean isHeldAsAsked() {
+        return heldAsAsked;
+    }
+
+    /** Whether somebody took it, or entered it. */
+    boolean isBy(long personId) {
+        return recordedBy == personId || visit.personId() == personId;
+    }
+
+    /** Who took it, or a supervisor, may correct and withdraw it. */
+    void checkMayBeChangedBy(Visitor visitor) {
+        if (!visitor.supervises() && !isBy(visitor.personId())) {
+            throw new AccessDeniedException("the reading was taken by somebody else");
+        }
     }
 
     Instant takenAt() {
