@@ -3,6 +3,7 @@ package dapple.reading;
 import dapple.enclosure.Facing;
 import dapple.light.quantity.Check;
 import dapple.light.quantity.Quantity;
+import dapple.site.ConflictException;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -17,7 +18,6 @@ import java.util.UUID;
 import java.util.function.ToDoubleFunction;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
-import org.springframework.security.access.AccessDeniedException;
 
 /** One value of one quantity at one point, as the meter showed it. Never edited. */
 @Entity
@@ -132,7 +132,7 @@ class Reading {
     /** Who took it, or a supervisor, may correct and withdraw it. */
     void checkMayBeChangedBy(Visitor visitor) {
         if (!visitor.supervises() && !isBy(visitor.personId())) {
-            throw new AccessDeniedException("the reading was taken by somebody else");
+            throw new ConflictException("only who took a reading, or a supervisor, may change it");
         }
     }
 

@@ -9,7 +9,6 @@ import dapple.site.NotFoundException;
 import java.time.Clock;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
-import org.springframework.security.access.AccessDeniedException;
 import org.springframework.stereotype.Service;
 
 /**
@@ -69,8 +68,8 @@ public class ReadingLogging {
      * Stores a corrected amount in place of a mistyped one, at the time and point of the first.
      *
      * @return the new reading's id
-     * @throws AccessDeniedException if somebody else took it and the visitor does not supervise
-     * @throws ConflictException if the reading has been corrected or withdrawn already
+     * @throws ConflictException if somebody else took it and the visitor does not supervise, or if it has been corrected
+     *     or withdrawn already
      */
     public long correct(Visitor visitor, long readingId, Correction correction) {
         try {

@@ -6,7 +6,6 @@ import dapple.site.NotFoundException;
 import java.time.Clock;
 import java.util.Optional;
 import org.springframework.context.ApplicationEventPublisher;
-import org.springframework.security.access.AccessDeniedException;
 import org.springframework.stereotype.Service;
 
 /** Withdraws readings that should never have been stored. */
@@ -40,8 +39,8 @@ public class ReadingWithdrawing {
     /**
      * Withdraws a reading; sent twice, it is withdrawn once.
      *
-     * @throws AccessDeniedException if somebody else took it and the visitor does not supervise
-     * @throws ConflictException if it has been corrected, or withdrawn by somebody else
+     * @throws ConflictException if somebody else took it and the visitor does not supervise, or if it has been corrected,
+     *     or withdrawn by somebody else
      */
     public void withdraw(Visitor visitor, long readingId, String reason) {
         patiently.run(() -> {

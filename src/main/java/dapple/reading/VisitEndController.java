@@ -5,6 +5,7 @@ import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
 import dapple.site.Given;
+import jakarta.servlet.http.HttpSession;
 import jakarta.validation.Valid;
 import java.util.UUID;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -34,11 +35,13 @@ class VisitEndController {
         this.people = people;
     }
 
+    /** The session is asked for before the page goes out, since its form comes late in it. */
     @GetMapping
     String summary(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long enclosureId,
             @PathVariable UUID visitKey,
+            HttpSession session,
             Model model) {
         model.addAttribute("form", NoteForm.empty());
         return show(me, enclosureId, visitKey, model);
@@ -51,6 +54,7 @@ class VisitEndController {
             @PathVariable UUID visitKey,
             @Valid @ModelAttribute("form") NoteForm form,
             BindingResult errors,
+            HttpSession session,
             Model model) {
         if (errors.hasErrors()) {
             return show(me, enclosureId, visitKey, model);

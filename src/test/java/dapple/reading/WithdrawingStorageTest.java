@@ -25,7 +25,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
-import org.springframework.security.access.AccessDeniedException;
 
 @StorageTest
 class WithdrawingStorageTest {
@@ -144,8 +143,8 @@ class WithdrawingStorageTest {
     void anotherKeeperMayNeitherWithdrawNorCorrect() {
         long reading = log(1.7);
         keeper = collection.person(site, Role.KEEPER);
-        assertThatThrownBy(() -> withdraw(reading)).isInstanceOf(AccessDeniedException.class);
-        assertThatThrownBy(() -> correct(reading)).isInstanceOf(AccessDeniedException.class);
+        assertThatThrownBy(() -> withdraw(reading)).isInstanceOf(ConflictException.class);
+        assertThatThrownBy(() -> correct(reading)).isInstanceOf(ConflictException.class);
     }
 
     @Test
