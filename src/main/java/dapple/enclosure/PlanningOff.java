@@ -79,6 +79,8 @@ class PlanningOff {
     }
 
     private void lock(long siteId, long enclosureId) {
-        enclosures.lockAtSite(siteId, enclosureId).orElseThrow(NotFoundException::new);
+        if (enclosures.lockAtSite(siteId, enclosureId).isEmpty()) {
+            throw new NotFoundException();
+        }
     }
 }

@@ -15,7 +15,6 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import java.time.Instant;
 import java.util.UUID;
-import java.util.function.ToDoubleFunction;
 import org.hibernate.annotations.Immutable;
 import org.jspecify.annotations.Nullable;
 
@@ -23,9 +22,8 @@ import org.jspecify.annotations.Nullable;
 @Entity
 @Immutable
 class Reading {
-    /** The most that is stored: a temperature's own limit; of other quantities what no lamp comes near. */
-    private static final ToDoubleFunction<Quantity> MOST =
-            quantity -> quantity.isTemperature() ? quantity.highest() : 9_999_999;
+    /** The most that is stored of what no temperature is: no lamp comes near it. */
+    private static final double MOST = 9_999_999;
 
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
@@ -61,7 +59,7 @@ class Reading {
 
     /** Of a temperature it does not matter how the sensor is held. */
     Reading(Visit visit, Entry entry, Quantity quantity, Facing asked, Recorded recorded) {
-        Check.within("reading", entry.amount(), quantity.lowest(), MOST.applyAsDouble(quantity), quantity.unit());
+        Check.within("reading", entry.amount(), quantity.lowest(), most(quantity), quantity.unit());
         this.siteId = visit.siteId();
         this.visit = visit;
         this.pointId = entry.place().pointId();
@@ -74,6 +72,10 @@ class Reading {
         this.recordedAt = recorded.at();
         this.recordedBy = recorded.by();
         this.entryKey = entry.key();
+    }
+
+    private static double most(Quantity quantity) {
+        return quantity.isTemperature() ? quantity.highest() : MOST;
     }
 
     /** The same reading with another amount, in place of a mistyped one. */

@@ -297,9 +297,13 @@ class RejudgingStorageTest {
 
         /** Ids and instants differ from one collection to the next. */
         private void countFromTheBegin(Map<String, Object> row) {
-            row.put("reading", Optional.ofNullable(weekOf.get(((Number) row.get("reading")).longValue())));
+            row.put("reading", Optional.ofNullable(weekOf.get(id(row))));
             Object since = row.remove("state_since");
             row.put("since", since == null ? "" : String.valueOf(weeks(since)));
+        }
+
+        private static long id(Map<String, Object> row) {
+            return row.get("reading") instanceof Number id ? id.longValue() : 0;
         }
 
         private double weeks(Object instant) {
