@@ -132,7 +132,7 @@ final class ZonesReader {
 
     private Map<Quantity, Interval> also(Part part, Quantity first) {
         Map<Quantity, Interval> targets = new EnumMap<>(Quantity.class);
-        for (Part item : part.atMost(Quantity.values().length, "other quantities")) {
+        for (Part item : part.atMost(Names.count(), "other quantities")) {
             item.object("quantity", "basking");
             Quantity quantity = emitted(item.need("quantity"));
             if (quantity == first || targets.containsKey(quantity)) {

@@ -1,12 +1,13 @@
 package dapple.drawing;
 
 import dapple.light.judging.Band;
+import dapple.light.judging.Limits;
 import dapple.light.judging.MeasuredAmount;
 import java.util.Locale;
 
 /**
  * A reading beside its limits on one horizontal axis from 0: 360 × 62 units, the target's band between two bars, the
- * ceiling as a double bar, the reading as a disc with its interval. Numbers are in units of the drawing.
+ * ceiling, if there is one, as a double bar, the reading as a disc with its interval. Numbers are in units of the drawing.
  */
 public record Gauge(double low, double high, double ceiling, double from, double amount, double to) {
     private static final double LEFT = 8;
@@ -16,7 +17,8 @@ public record Gauge(double low, double high, double ceiling, double from, double
     private static final double HALF_CEILING_WORDS = 42;
 
     public static Gauge of(Band band, double ceiling, MeasuredAmount measured) {
-        double most = Math.max(ceiling, measured.interval().high()) * MARGIN;
+        double highest = ceiling < Limits.NO_CEILING ? ceiling : band.high();
+        double most = Math.max(highest, measured.interval().high()) * MARGIN;
         double scale = WIDTH / most;
         return new Gauge(
                 LEFT + band.low() * scale,

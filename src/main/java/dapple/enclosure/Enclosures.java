@@ -1,11 +1,11 @@
 package dapple.enclosure;
 
 import dapple.site.NotFoundException;
-import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -17,19 +17,19 @@ public class Enclosures {
     private final EnclosureRepository enclosures;
     private final MeasuringPointRepository points;
     private final PlannedOffRepository plannedOff;
-    private final Clock clock;
+    private final PlanningOff planningOff;
 
     Enclosures(
             RoomRepository rooms,
             EnclosureRepository enclosures,
             MeasuringPointRepository points,
             PlannedOffRepository plannedOff,
-            Clock clock) {
+            PlanningOff planningOff) {
         this.rooms = rooms;
         this.enclosures = enclosures;
         this.points = points;
         this.plannedOff = plannedOff;
-        this.clock = clock;
+        this.planningOff = planningOff;
     }
 
     /** Adds a room, walked after those with a smaller number. */
@@ -56,8 +56,7 @@ public class Enclosures {
     /** Says that the lamps of an enclosure are off on purpose. */
     @Transactional
     public void planOff(long siteId, PlannedOffTime time, long personId) {
-        get(siteId, time.enclosureId());
-        plannedOff.save(new PlannedOff(siteId, time, clock.instant(), personId));
+        planningOff.plan(siteId, time, personId);
     }
 
     /** The enclosures in use. */
@@ -84,6 +83,14 @@ public class Enclosures {
                 .toList();
     }
 
+    /** The points that an enclosure has or had, in walking order. */
+    @Transactional(readOnly = true)
+    public List<PointFacts> everyPointOf(long siteId, long enclosureId) {
+        return points.ofEnclosure(siteId, enclosureId).stream()
+                .map(MeasuringPoint::facts)
+                .toList();
+    }
+
     /** The points in use, by enclosure. */
     @Transactional(readOnly = true)
     public Map<Long, List<PointFacts>> pointsByEnclosure(long siteId) {
@@ -104,6 +111,18 @@ public class Enclosures {
     @Transactional(readOnly = true)
     public PointFacts point(long siteId, long pointId) {
         return points.findAtSite(siteId, pointId).map(MeasuringPoint::facts).orElseThrow(NotFoundException::new);
+    }
+
+    /** Says which species of the site a point serves; none for all that live there. */
+    @Transactional
+    public void serve(long siteId, long pointId, Set<Long> speciesIds) {
+        points.findAtSite(siteId, pointId).orElseThrow(NotFoundException::new).serve(speciesIds);
+    }
+
+    /** Whether the lamps of an enclosure are off on purpose at an instant. */
+    @Transactional(readOnly = true)
+    public boolean isPlannedOff(long siteId, long enclosureId, Instant at) {
+        return plannedOff.isOff(siteId, enclosureId, at);
     }
 
     /** Enclosures whose lamps are off on purpose at an instant. */

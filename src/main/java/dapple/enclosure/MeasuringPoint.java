@@ -1,6 +1,10 @@
 package dapple.enclosure;
 
 import dapple.light.judging.PointRole;
+import dapple.light.quantity.Quantity;
+import jakarta.persistence.CollectionTable;
+import jakarta.persistence.Column;
+import jakarta.persistence.ElementCollection;
 import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -8,9 +12,13 @@ import jakarta.persistence.Enumerated;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
 import jakarta.persistence.Version;
 import java.time.Instant;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import org.hibernate.envers.Audited;
 import org.jspecify.annotations.Nullable;
 
@@ -40,6 +48,17 @@ class MeasuringPoint {
 
     private @Nullable Instant retiredAt;
 
+    @ElementCollection
+    @CollectionTable(name = "point_quantity", joinColumns = @JoinColumn(name = "point_id"))
+    @Column(name = "quantity")
+    @Enumerated(EnumType.STRING)
+    private final Set<Quantity> quantities = EnumSet.noneOf(Quantity.class);
+
+    @ElementCollection
+    @CollectionTable(name = "point_species", joinColumns = @JoinColumn(name = "point_id"))
+    @Column(name = "species_id")
+    private final Set<Long> serves = new HashSet<>();
+
     @Version
     private long version;
 
@@ -55,6 +74,7 @@ class MeasuringPoint {
         this.facing = point.facing();
         this.walkingOrder = walkingOrder;
         this.position = point.position().orElse(null);
+        this.quantities.addAll(point.quantities());
     }
 
     /** What somebody found it to be when they looked again. */
@@ -65,6 +85,14 @@ class MeasuringPoint {
         this.facing = point.facing();
         this.walkingOrder = newWalkingOrder;
         this.position = point.position().orElse(null);
+        this.quantities.retainAll(point.quantities());
+        this.quantities.addAll(point.quantities());
+    }
+
+    /** Says which species it serves; none for all that live there. */
+    void serve(Set<Long> species) {
+        this.serves.retainAll(species);
+        this.serves.addAll(species);
     }
 
     /** Keeps the first instant if it is retired already. */
@@ -83,6 +111,15 @@ class MeasuringPoint {
     }
 
     PointFacts facts() {
-        return new PointFacts(id, enclosureId, code, place, role, facing, Optional.ofNullable(position));
+        return new PointFacts(
+                id,
+                enclosureId,
+                code,
+                place,
+                role,
+                facing,
+                Optional.ofNullable(position),
+                quantities.stream().sorted().toList(),
+                Set.copyOf(serves));
     }
 }

@@ -1,11 +1,13 @@
 package dapple.enclosure;
 
 import dapple.light.judging.PointRole;
+import dapple.light.quantity.Quantity;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.site.TakenException;
 import jakarta.validation.Valid;
+import java.util.List;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -37,6 +39,11 @@ class NewPointController {
     @ModelAttribute("kinds")
     PointRole[] kinds() {
         return PointRole.values();
+    }
+
+    @ModelAttribute("askable")
+    List<Quantity> askable() {
+        return Quantity.measuredInTheField();
     }
 
     @ModelAttribute("facings")

@@ -22,6 +22,7 @@ class PlannedOff {
     private String reason;
     private Instant recordedAt;
     private long recordedBy;
+    private @Nullable Instant calledOffAt;
 
     @SuppressWarnings("NullAway.Init")
     protected PlannedOff() {}
@@ -36,7 +37,29 @@ class PlannedOff {
         this.recordedBy = recordedBy;
     }
 
+    long enclosureId() {
+        return enclosureId;
+    }
+
+    /** Ends it where it has begun by then, calls it off where it has not. */
+    void end(Instant at, Instant now) {
+        if (at.isAfter(fromAt)) {
+            this.toAt = at;
+        } else {
+            this.calledOffAt = now;
+        }
+    }
+
+    /** Whether it may still be ended earlier than it says. */
+    boolean isOpenAt(Instant now) {
+        return calledOffAt == null && (toAt == null || toAt.isAfter(now));
+    }
+
     PlannedOffTime time() {
         return new PlannedOffTime(enclosureId, fromAt, Optional.ofNullable(toAt), reason);
+    }
+
+    PlannedOffRow row(Instant now) {
+        return new PlannedOffRow(id, time(), calledOffAt != null, isOpenAt(now), recordedAt, recordedBy);
     }
 }

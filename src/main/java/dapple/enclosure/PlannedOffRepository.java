@@ -2,12 +2,32 @@ package dapple.enclosure;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
 interface PlannedOffRepository extends JpaRepository<PlannedOff, Long> {
     @Query("""
-            select o from PlannedOff o
-            where o.siteId = :siteId and o.fromAt <= :at and (o.toAt is null or o.toAt > :at)""")
+            select o from PlannedOff o where o.siteId = :siteId and o.calledOffAt is null
+            and o.fromAt <= :at and (o.toAt is null or o.toAt > :at)""")
     List<PlannedOff> at(long siteId, Instant at);
+
+    @Query("""
+            select count(o) > 0 from PlannedOff o where o.siteId = :siteId and o.enclosureId = :enclosureId
+            and o.calledOffAt is null and o.fromAt <= :at and (o.toAt is null or o.toAt > :at)""")
+    boolean isOff(long siteId, long enclosureId, Instant at);
+
+    @Query("""
+            select o from PlannedOff o where o.enclosureId = :enclosureId and o.calledOffAt is null
+            and o.fromAt < :to and (o.toAt is null or o.toAt > :from) order by o.fromAt""")
+    List<PlannedOff> overlapping(long enclosureId, Instant from, Instant to);
+
+    @Query("""
+            select o from PlannedOff o where o.siteId = :siteId and o.enclosureId = :enclosureId
+            order by o.fromAt desc, o.id desc""")
+    List<PlannedOff> newestFirst(long siteId, long enclosureId, Limit limit);
+
+    @Query("select o from PlannedOff o where o.siteId = :siteId and o.enclosureId = :enclosureId and o.id = :id")
+    Optional<PlannedOff> findInEnclosure(long siteId, long enclosureId, long id);
 }

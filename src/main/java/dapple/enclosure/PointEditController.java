@@ -1,12 +1,14 @@
 package dapple.enclosure;
 
 import dapple.light.judging.PointRole;
+import dapple.light.quantity.Quantity;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.site.TakenException;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
+import java.util.List;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -45,6 +47,11 @@ class PointEditController {
     @ModelAttribute("kinds")
     PointRole[] kinds() {
         return PointRole.values();
+    }
+
+    @ModelAttribute("askable")
+    List<Quantity> askable() {
+        return Quantity.measuredInTheField();
     }
 
     @ModelAttribute("facings")

@@ -1,9 +1,17 @@
 package dapple.enclosure;
 
 import dapple.light.judging.PointRole;
+import dapple.light.quantity.Quantity;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
-/** A measuring point as other features see it. */
+/**
+ * A measuring point as other features see it.
+ *
+ * @param quantities what is asked there, the UV index first if it is; at least one
+ * @param serves the species that it serves; empty for all that live there
+ */
 public record PointFacts(
         long id,
         long enclosureId,
@@ -11,4 +19,16 @@ public record PointFacts(
         String place,
         PointRole role,
         Facing facing,
-        Optional<Position> position) {}
+        Optional<Position> position,
+        List<Quantity> quantities,
+        Set<Long> serves) {
+
+    public boolean serves(long speciesId) {
+        return serves.isEmpty() || serves.contains(speciesId);
+    }
+
+    /** What the point is read for first of all: the UV index where it is asked. */
+    public Quantity firstQuantity() {
+        return quantities.get(0);
+    }
+}

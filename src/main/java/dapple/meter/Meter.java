@@ -108,7 +108,7 @@ class Meter {
 
     private MeterUncertainty uncertainty() {
         return stated().map(stated -> new MeterUncertainty(stated.share(), resolution))
-                .orElseGet(() -> MeterUncertainty.ofResolution(resolution));
+                .orElseGet(() -> MeterUncertainty.of(quantity, resolution));
     }
 
     private Optional<MeterRange> range() {

@@ -26,7 +26,7 @@ class EnclosureController {
         EnclosureNow enclosure = standings.of(me.siteId(), enclosureId);
         model.addAttribute("standing", enclosure.standing());
         model.addAttribute("points", enclosure.points());
-        model.addAttribute("latest", enclosure.latest());
+        model.addAttribute("rows", enclosure.rows());
         model.addAttribute("animals", enclosure.animals());
         model.addAttribute("staleAfterDays", Standings.STALE_AFTER.toDays());
         return "overview/enclosure";

@@ -6,6 +6,6 @@ import java.util.UUID;
 /** Another amount in place of a mistyped one, and why. */
 public record Correction(UUID key, double amount, String reason) {
     public Correction {
-        Check.notNegative("reading", amount, "");
+        Check.within("reading", amount, -Double.MAX_VALUE, Double.MAX_VALUE, "");
     }
 }

@@ -1,22 +1,35 @@
 package dapple.reading;
 
-import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.Digits;
+import dapple.enclosure.Facing;
+import dapple.light.quantity.Quantity;
 import jakarta.validation.constraints.NotNull;
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.validation.Errors;
 
-/** A typed UV index at a point, with the key that lets it be sent twice and stored once. */
+/** A typed number at a point, with the key that lets it be sent twice and stored once. */
 record EntryForm(
         @NotNull @Nullable UUID key,
         @NotNull @Nullable Long meterId,
+        @Nullable Quantity quantity,
+        @NotNull @Nullable BigDecimal amount,
+        @Nullable Facing held) {
 
-        @NotNull @DecimalMin("0") @DecimalMax("99.9") @Digits(integer = 2, fraction = 2) @Nullable
-        BigDecimal amount) {
+    static EntryForm empty(Quantity quantity, @Nullable Long meterId) {
+        return new EntryForm(UUID.randomUUID(), meterId, quantity, null, null);
+    }
 
-    static EntryForm empty(@Nullable Long meterId) {
-        return new EntryForm(UUID.randomUUID(), meterId, null);
+    Quantity asked() {
+        return quantity == null ? Quantity.UV_INDEX : quantity;
+    }
+
+    Optional<Facing> heldOtherwise() {
+        return Optional.ofNullable(held);
+    }
+
+    void check(Errors errors) {
+        TypedAmount.check(amount, asked(), errors);
     }
 }

@@ -22,7 +22,8 @@ public record JudgedReading(
         Optional<Long> speciesId,
         Optional<Long> targetVersionId,
         MeasuredAmount measured,
-        Judgement judgement) {
+        Judgement judgement,
+        boolean heldAsAsked) {
 
     /** Of the columns of a reading, its visit and a verdict, in the order in which the queries name them. */
     JudgedReading(
@@ -42,7 +43,8 @@ public record JudgedReading(
             double high,
             boolean mayExceed,
             boolean finerThanMeter,
-            boolean noGradient) {
+            boolean noGradient,
+            boolean heldAsAsked) {
         this(
                 readingId,
                 enclosureId,
@@ -55,7 +57,8 @@ public record JudgedReading(
                 Optional.ofNullable(speciesId),
                 Optional.ofNullable(targetVersionId),
                 new MeasuredAmount(amount, new Interval(low, high)),
-                new Judgement(Optional.ofNullable(state), mayExceed, finerThanMeter, noGradient));
+                new Judgement(Optional.ofNullable(state), mayExceed, finerThanMeter, noGradient),
+                heldAsAsked);
     }
 
     public Optional<State> state() {

@@ -1,35 +1,28 @@
 package dapple.reading;
 
-import dapple.animal.AnimalFacts;
-import dapple.animal.Animals;
 import dapple.enclosure.Enclosures;
+import dapple.enclosure.PointFacts;
 import dapple.light.judging.Judgement;
 import dapple.light.judging.Limits;
 import dapple.light.judging.MeasuredAmount;
-import dapple.light.judging.PointRole;
 import dapple.light.judging.State;
 import dapple.light.judging.VisitJudging;
 import dapple.light.judging.VisitJudging.PointReading;
+import dapple.light.quantity.Quantity;
 import dapple.meter.CalibrationInForce;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.reading.Verdict.Basis;
-import dapple.target.Target;
-import dapple.target.Targets;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 
 /**
- * Judges the readings of a visit by what was in force when each was taken: the species that lived there, their targets,
- * the meter's calibration. A verdict that no longer says the same is replaced and kept.
+ * Judges the readings of a visit by what was in force when each was taken: the needs of those who lived there, the
+ * meter's calibration, whether the lamps were planned off. A verdict that no longer says the same is replaced and kept.
  */
 @Service
 class Judging {
@@ -37,8 +30,7 @@ class Judging {
     private final VerdictRepository verdicts;
     private final Enclosures enclosures;
     private final Meters meters;
-    private final Animals animals;
-    private final Targets targets;
+    private final Needs needs;
     private final Clock clock;
 
     Judging(
@@ -46,83 +38,90 @@ class Judging {
             VerdictRepository verdicts,
             Enclosures enclosures,
             Meters meters,
-            Animals animals,
-            Targets targets,
+            Needs needs,
             Clock clock) {
         this.readings = readings;
         this.verdicts = verdicts;
         this.enclosures = enclosures;
         this.meters = meters;
-        this.animals = animals;
-        this.targets = targets;
+        this.needs = needs;
         this.clock = clock;
     }
 
-    /** Judges every reading of a visit that nothing supersedes. */
+    /** Judges every reading of a visit that nothing supersedes and nobody has withdrawn. */
     List<Reading> judge(Visit visit) {
+        Instant now = clock.instant();
         List<Calibrated> visited = readings.currentOfVisit(visit.id()).stream()
                 .map(this::calibrated)
                 .toList();
-        visited.forEach(one -> record(one.reading(), verdictsOn(one, visited)));
+        visited.forEach(one -> record(one.reading(), verdictsOn(one, visited, now), now));
         return visited.stream().map(Calibrated::reading).toList();
     }
 
     private Calibrated calibrated(Reading reading) {
-        PointRole role = enclosures.point(reading.siteId(), reading.pointId()).role();
+        PointFacts point = enclosures.point(reading.siteId(), reading.pointId());
         MeterFacts meter = meters.get(reading.siteId(), reading.meterId());
         Optional<CalibrationInForce> calibration = meters.calibrationAt(meter.id(), reading.takenAt());
         double amount =
                 reading.amount() * calibration.map(CalibrationInForce::factor).orElse(1.0);
-        MeasuredAmount measured = meter.uncertainty().around(amount);
-        return new Calibrated(
-                reading, calibration, new PointReading(reading.id(), role, measured, meter.uncertainty()));
+        MeasuredAmount measured = meter.uncertainty().around(reading.quantity(), amount);
+        PointReading atPoint = new PointReading(reading.id(), point.role(), measured, meter.uncertainty());
+        return new Calibrated(reading, point, calibration, atPoint);
     }
 
-    private List<Verdict> verdictsOn(Calibrated one, List<Calibrated> visited) {
-        Set<Long> species = one.role() == PointRole.KEEPER ? Set.of() : speciesAt(one.reading());
-        if (species.isEmpty()) {
-            return List.of(verdict(one, null, null, Judgement.none()));
+    private List<Verdict> verdictsOn(Calibrated one, List<Calibrated> visited, Instant now) {
+        Reading reading = one.reading();
+        List<Need> needed = needs.of(reading, one.point());
+        if (needed.isEmpty()) {
+            return List.of(verdict(one, Optional.empty(), Judgement.none(), now));
         }
-        Map<Long, Target> inForce =
-                targets.inForce(one.reading().siteId(), species, one.reading().takenAt());
-        return species.stream()
-                .map(speciesId -> forSpecies(one, visited, speciesId, Optional.ofNullable(inForce.get(speciesId))))
+        boolean isOff =
+                enclosures.isPlannedOff(reading.siteId(), reading.visit().enclosureId(), reading.takenAt());
+        return needed.stream()
+                .map(need -> verdict(one, Optional.of(need), judgement(one, visited, need, isOff), now))
                 .toList();
     }
 
-    private Set<Long> speciesAt(Reading reading) {
-        return animals.inEnclosure(reading.siteId(), reading.visit().enclosureId(), reading.takenAt()).stream()
-                .map(AnimalFacts::speciesId)
-                .collect(Collectors.toCollection(java.util.TreeSet::new));
+    /** A reading in another orientation than the point's is context. */
+    private static Judgement judgement(Calibrated one, List<Calibrated> visited, Need need, boolean isOff) {
+        if (!one.reading().isHeldAsAsked()) {
+            return Judgement.none();
+        }
+        Judgement found = Optional.ofNullable(need.limits().get(one.quantity()))
+                .map(limits -> judged(one, visited, need, limits))
+                .orElseGet(() -> withoutLimits(one.quantity()));
+        return isOff && found.state().isPresent() ? found.whilePlannedOff() : found;
     }
 
-    private Verdict forSpecies(Calibrated one, List<Calibrated> visited, long speciesId, Optional<Target> target) {
-        Optional<Limits> limits =
-                target.flatMap(found -> found.limits(one.reading().quantity()));
-        Judgement judgement = limits.map(found -> judged(one, visited, found)).orElse(Judgement.of(State.NO_TARGET));
-        return verdict(one, speciesId, target.map(Target::id).orElse(null), judgement);
+    /** A missing UV target is a finding; another quantity that nobody has limited is none. */
+    private static Judgement withoutLimits(Quantity quantity) {
+        return quantity == Quantity.UV_INDEX ? Judgement.of(State.NO_TARGET) : Judgement.none();
     }
 
-    private static Judgement judged(Calibrated one, List<Calibrated> visited, Limits limits) {
+    private static Judgement judged(Calibrated one, List<Calibrated> visited, Need need, Limits limits) {
         List<PointReading> together = visited.stream()
-                .filter(other -> other.reading().quantity() == one.reading().quantity())
+                .filter(other -> other.quantity() == one.quantity())
+                .filter(other -> other.reading().isHeldAsAsked())
+                .filter(other -> other.point().serves(need.speciesId()))
                 .map(Calibrated::atPoint)
                 .toList();
-        Judgement found = VisitJudging.judge(together, limits).get(one.reading().id());
+        Judgement found = VisitJudging.judge(one.quantity(), together, limits)
+                .get(one.reading().id());
         return found == null ? Judgement.none() : found;
     }
 
-    private Verdict verdict(Calibrated one, @Nullable Long speciesId, @Nullable Long targetId, Judgement judgement) {
+    private static Verdict verdict(Calibrated one, Optional<Need> need, Judgement judgement, Instant now) {
         Basis basis = new Basis(
-                speciesId,
-                targetId,
-                one.calibration().map(CalibrationInForce::id).orElse(null));
-        return new Verdict(one.reading(), basis, one.atPoint().measured(), judgement, clock.instant());
+                need.map(Need::speciesId).orElse(null),
+                need.flatMap(Need::targetId).orElse(null),
+                one.calibration().map(CalibrationInForce::id).orElse(null),
+                null,
+                need.flatMap(Need::orderId).orElse(null));
+        return new Verdict(one.reading(), basis, one.atPoint().measured(), judgement, now);
     }
 
-    private void record(Reading reading, List<Verdict> found) {
+    private void record(Reading reading, List<Verdict> found, Instant now) {
         List<Verdict> standing = new ArrayList<>(verdicts.current(reading.id()));
-        Instant now = clock.instant();
         for (Verdict verdict : found) {
             Optional<Verdict> same =
                     standing.stream().filter(verdict::saysTheSameAs).findFirst();
@@ -132,9 +131,10 @@ class Judging {
         verdicts.flush();
     }
 
-    private record Calibrated(Reading reading, Optional<CalibrationInForce> calibration, PointReading atPoint) {
-        PointRole role() {
-            return atPoint.role();
+    private record Calibrated(
+            Reading reading, PointFacts point, Optional<CalibrationInForce> calibration, PointReading atPoint) {
+        Quantity quantity() {
+            return reading.quantity();
         }
     }
 }

@@ -25,8 +25,14 @@ class LatestReadings {
         this.latest = latest;
     }
 
+    /** Nothing is at hand of a point whose every reading is withdrawn or context. */
     void refresh(long siteId, long pointId, Quantity quantity) {
         List<JudgedReading> run = gravest(readings.newestFirst(pointId, quantity, LOOKED_AT));
+        if (run.isEmpty()) {
+            latest.findByPointIdAndQuantity(pointId, quantity).ifPresent(latest::delete);
+            latest.flush();
+            return;
+        }
         JudgedReading newest = run.get(0);
         Instant since = since(run);
         latest.findByPointIdAndQuantity(pointId, quantity)

@@ -27,6 +27,8 @@ public class Marks {
             case LAMP_OUT -> "#lamp-out";
             case COULD_NOT_REACH -> "#no-reach";
             case ANIMAL_IN_THE_WAY -> "#animal";
+            case NO_METER -> "#no-meter";
+            case SKIPPED -> "#skipped";
         };
     }
 

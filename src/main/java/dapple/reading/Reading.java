@@ -1,7 +1,9 @@
 package dapple.reading;
 
 import dapple.enclosure.Facing;
+import dapple.light.quantity.Check;
 import dapple.light.quantity.Quantity;
+import dapple.site.ConflictException;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -20,6 +22,9 @@ import org.jspecify.annotations.Nullable;
 @Entity
 @Immutable
 class Reading {
+    /** The most that is stored of what no temperature is: no lamp comes near it. */
+    private static final double MOST = 9_999_999;
+
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
     private long id;
@@ -41,6 +46,7 @@ class Reading {
     @Enumerated(EnumType.STRING)
     private Facing facing;
 
+    private boolean heldAsAsked;
     private Instant takenAt;
     private Instant recordedAt;
     private long recordedBy;
@@ -51,18 +57,25 @@ class Reading {
     @SuppressWarnings("NullAway.Init")
     protected Reading() {}
 
-    Reading(Visit visit, Entry entry, Quantity quantity, Facing facing, Recorded recorded) {
+    /** Of a temperature it does not matter how the sensor is held. */
+    Reading(Visit visit, Entry entry, Quantity quantity, Facing asked, Recorded recorded) {
+        Check.within("reading", entry.amount(), quantity.lowest(), most(quantity), quantity.unit());
         this.siteId = visit.siteId();
         this.visit = visit;
         this.pointId = entry.place().pointId();
         this.meterId = entry.meterId();
         this.quantity = quantity;
         this.amount = entry.amount();
-        this.facing = facing;
+        this.facing = entry.held().orElse(asked);
+        this.heldAsAsked = quantity.isTemperature() || facing == asked;
         this.takenAt = entry.takenAt();
         this.recordedAt = recorded.at();
         this.recordedBy = recorded.by();
         this.entryKey = entry.key();
+    }
+
+    private static double most(Quantity quantity) {
+        return quantity.isTemperature() ? quantity.highest() : MOST;
     }
 
     /** The same reading with another amount, in place of a mistyped one. */
@@ -70,6 +83,7 @@ class Reading {
         VisitPlace place = new VisitPlace(visit.entryKey(), visit.enclosureId(), pointId);
         Entry entry = new Entry(correction.key(), place, meterId, correction.amount(), takenAt);
         Reading corrected = new Reading(visit, entry, quantity, facing, recorded);
+        corrected.heldAsAsked = heldAsAsked;
         corrected.supersedesId = id;
         corrected.reason = correction.reason();
         return corrected;
@@ -101,6 +115,27 @@ class Reading {
 
     double amount() {
         return amount;
+    }
+
+    boolean supersedes(long readingId) {
+        return supersedesId != null && supersedesId == readingId;
+    }
+
+    /** Whether the sensor was held as the point says; if not, the reading is context. */
+    boolean isHeldAsAsked() {
+        return heldAsAsked;
+    }
+
+    /** Whether somebody took it, or entered it. */
+    boolean isBy(long personId) {
+        return recordedBy == personId || visit.personId() == personId;
+    }
+
+    /** Who took it, or a supervisor, may correct and withdraw it. */
+    void checkMayBeChangedBy(Visitor visitor) {
+        if (!visitor.supervises() && !isBy(visitor.personId())) {
+            throw new ConflictException("only who took a reading, or a supervisor, may change it");
+        }
     }
 
     Instant takenAt() {

@@ -1,13 +1,14 @@
 package dapple.reading;
 
+import dapple.light.quantity.Quantity;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
+import dapple.site.Given;
 import dapple.target.Targets;
 import jakarta.validation.Valid;
 import java.util.List;
-import java.util.Objects;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -18,7 +19,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 
-/** What a reading was judged to be, shown to who took it; and its correction. */
+/** What a reading was judged to be, shown to who took it; its correction and its withdrawal. */
 @Controller
 @Allowed(Action.LOG_READINGS)
 @RequestMapping("/readings/{readingId}")
@@ -26,13 +27,21 @@ class ReadingController {
     private final Readings readings;
     private final VisitWalk walks;
     private final ReadingLogging logging;
+    private final ReadingWithdrawing withdrawing;
     private final Targets targets;
     private final People people;
 
-    ReadingController(Readings readings, VisitWalk walks, ReadingLogging logging, Targets targets, People people) {
+    ReadingController(
+            Readings readings,
+            VisitWalk walks,
+            ReadingLogging logging,
+            ReadingWithdrawing withdrawing,
+            Targets targets,
+            People people) {
         this.readings = readings;
         this.walks = walks;
         this.logging = logging;
+        this.withdrawing = withdrawing;
         this.targets = targets;
         this.people = people;
     }
@@ -57,24 +66,49 @@ class ReadingController {
             @Valid @ModelAttribute("form") CorrectionForm form,
             BindingResult errors,
             Model model) {
+        Quantity quantity = readings.recorded(me.siteId(), readingId).quantity();
+        TypedAmount.check(form.amount(), quantity, errors);
         if (errors.hasErrors()) {
             show(me, readingId, model);
             return "reading/correction";
         }
         Correction correction = new Correction(
-                Objects.requireNonNull(form.key()),
-                Objects.requireNonNull(form.amount()).doubleValue(),
-                form.reason().strip());
+                Given.of(form.key()), Given.number(form.amount()), form.reason().strip());
         return "redirect:/readings/" + logging.correct(Visitor.of(me), readingId, correction);
+    }
+
+    @GetMapping("/withdrawal")
+    String withdrawing(@AuthenticationPrincipal SignedIn me, @PathVariable long readingId, Model model) {
+        show(me, readingId, model);
+        model.addAttribute("form", new WithdrawalForm(""));
+        return "reading/withdrawal";
+    }
+
+    @PostMapping("/withdrawal")
+    String withdraw(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long readingId,
+            @Valid @ModelAttribute("form") WithdrawalForm form,
+            BindingResult errors,
+            Model model) {
+        if (errors.hasErrors()) {
+            show(me, readingId, model);
+            return "reading/withdrawal";
+        }
+        withdrawing.withdraw(Visitor.of(me), readingId, form.reason().strip());
+        return "redirect:/readings/" + readingId;
     }
 
     private void show(SignedIn me, long readingId, Model model) {
         List<ReadingView> judged = readings.judged(me.siteId(), readingId);
         JudgedReading reading = judged.get(0).reading();
+        RecordedReading recorded = readings.recorded(me.siteId(), readingId);
         model.addAttribute("views", judged);
         model.addAttribute("view", judged.get(0));
+        model.addAttribute("recorded", recorded);
+        model.addAttribute("mayChange", recorded.mayBeChangedBy(Visitor.of(me)));
         model.addAttribute("species", targets.speciesById(me.siteId()));
-        model.addAttribute("reader", people.names(me.siteId()).get(reading.personId()));
+        model.addAttribute("names", people.names(me.siteId()));
         model.addAttribute(
                 "walk", walks.at(me.siteId(), reading.enclosureId(), readings.visitKey(me.siteId(), readingId)));
     }

@@ -1,6 +1,5 @@
 package dapple.reading;
 
-import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
@@ -8,13 +7,9 @@ import dapple.reading.Reading.Recorded;
 import dapple.site.ConflictException;
 import dapple.site.NotFoundException;
 import java.time.Clock;
-import java.util.function.Supplier;
 import org.springframework.context.ApplicationEventPublisher;
-import org.springframework.dao.ConcurrencyFailureException;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.PlatformTransactionManager;
-import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * Stores readings, each in a transaction of its own together with its verdict and the table of newest readings. An
@@ -22,41 +17,38 @@ import org.springframework.transaction.support.TransactionTemplate;
  */
 @Service
 public class ReadingLogging {
-    /** A conflict with another writer is over when the other has committed: two more tries are plenty. */
-    private static final int TRIES = 3;
-
     private final VisitRepository visits;
     private final ReadingRepository readings;
+    private final ReadingWithdrawalRepository withdrawals;
     private final UnreadPointRepository unreadPoints;
-    private final Judging judging;
-    private final LatestReadings latest;
-    private final Enclosures enclosures;
+    private final VisitOpening opening;
+    private final Verdicts verdicts;
     private final Meters meters;
     private final ApplicationEventPublisher events;
     private final Clock clock;
-    private final TransactionTemplate transaction;
+    private final Patiently patiently;
 
     ReadingLogging(
             VisitRepository visits,
             ReadingRepository readings,
+            ReadingWithdrawalRepository withdrawals,
             UnreadPointRepository unreadPoints,
-            Judging judging,
-            LatestReadings latest,
-            Enclosures enclosures,
+            VisitOpening opening,
+            Verdicts verdicts,
             Meters meters,
             ApplicationEventPublisher events,
             Clock clock,
-            PlatformTransactionManager transactions) {
+            Patiently patiently) {
         this.visits = visits;
         this.readings = readings;
+        this.withdrawals = withdrawals;
         this.unreadPoints = unreadPoints;
-        this.judging = judging;
-        this.latest = latest;
-        this.enclosures = enclosures;
+        this.opening = opening;
+        this.verdicts = verdicts;
         this.meters = meters;
         this.events = events;
         this.clock = clock;
-        this.transaction = new TransactionTemplate(transactions);
+        this.patiently = patiently;
     }
 
     /**
@@ -67,7 +59,7 @@ public class ReadingLogging {
      * @throws ConflictException if the key or the visit's key belongs to somebody else's entry
      */
     public long log(Visitor visitor, Entry entry) {
-        return patiently(() -> readings.findByKey(entry.key())
+        return patiently.run(() -> readings.findByKey(entry.key())
                 .map(stored -> sameEntry(stored, visitor, entry))
                 .orElseGet(() -> store(visitor, entry)));
     }
@@ -76,86 +68,69 @@ public class ReadingLogging {
      * Stores a corrected amount in place of a mistyped one, at the time and point of the first.
      *
      * @return the new reading's id
-     * @throws ConflictException if the reading has been corrected already
+     * @throws ConflictException if somebody else took it and the visitor does not supervise, or if it has been corrected
+     *     or withdrawn already
      */
     public long correct(Visitor visitor, long readingId, Correction correction) {
         try {
-            return patiently(() -> readings.findByKey(correction.key())
-                    .map(Reading::id)
+            return patiently.run(() -> readings.findByKey(correction.key())
+                    .map(stored -> sameCorrection(stored, visitor, readingId))
                     .orElseGet(() -> storeCorrection(visitor, readingId, correction)));
         } catch (DataIntegrityViolationException correctedMeanwhile) {
             throw new ConflictException("the reading has been corrected already");
         }
     }
 
-    /** Notes why a point was not read. */
+    /** Notes why a point, or one quantity at it, was not read. */
     public void note(Visitor visitor, Unread unread) {
-        patiently(() -> {
+        patiently.run(() -> {
             if (unreadPoints.findByEntryKey(unread.key()).isEmpty()) {
-                Visit visit = visit(visitor, unread.place());
-                point(visitor, unread.place());
+                VisitPlace place = unread.place();
+                Visit visit = opening.at(visitor, place.visitKey(), place.enclosureId());
+                opening.point(visitor, place);
                 unreadPoints.saveAndFlush(new UnreadPoint(visit, unread, clock.instant()));
             }
             return unread.place().pointId();
         });
     }
 
-    private long sameEntry(Reading stored, Visitor visitor, Entry entry) {
-        if (!stored.visit().is(visitor, entry.place())) {
+    private static long sameEntry(Reading stored, Visitor visitor, Entry entry) {
+        if (!stored.visit().is(visitor, entry.place().enclosureId())) {
+            throw new ConflictException("the key belongs to another entry");
+        }
+        return stored.id();
+    }
+
+    private static long sameCorrection(Reading stored, Visitor visitor, long readingId) {
+        if (stored.siteId() != visitor.siteId() || !stored.supersedes(readingId)) {
             throw new ConflictException("the key belongs to another entry");
         }
         return stored.id();
     }
 
     private long store(Visitor visitor, Entry entry) {
-        PointFacts point = point(visitor, entry.place());
+        PointFacts point = opening.point(visitor, entry.place());
         MeterFacts meter = meters.get(visitor.siteId(), entry.meterId());
-        Visit visit = visit(visitor, entry.place());
+        Visit visit =
+                opening.at(visitor, entry.place().visitKey(), entry.place().enclosureId());
         Recorded recorded = new Recorded(clock.instant(), visitor.personId());
         return judged(readings.saveAndFlush(new Reading(visit, entry, meter.quantity(), point.facing(), recorded)));
     }
 
     private long storeCorrection(Visitor visitor, long readingId, Correction correction) {
         Reading mistyped = readings.findAtSite(visitor.siteId(), readingId).orElseThrow(NotFoundException::new);
+        mistyped.checkMayBeChangedBy(visitor);
         visits.lockByKey(mistyped.visit().entryKey());
+        if (withdrawals.findByReadingId(readingId).isPresent()) {
+            throw new ConflictException("the reading has been withdrawn already");
+        }
         Recorded recorded = new Recorded(clock.instant(), visitor.personId());
         return judged(readings.saveAndFlush(mistyped.correctedBy(correction, recorded)));
     }
 
     private long judged(Reading reading) {
-        judging.judge(reading.visit()).forEach(one -> latest.refresh(reading.siteId(), one.pointId(), one.quantity()));
+        verdicts.renew(reading.visit());
         events.publishEvent(new ReadingLogged(reading.id(), reading.pointId()));
         return reading.id();
-    }
-
-    private Visit visit(Visitor visitor, VisitPlace place) {
-        Visit visit = visits.lockByKey(place.visitKey())
-                .orElseGet(() -> visits.saveAndFlush(new Visit(visitor, place, clock.instant())));
-        if (!visit.is(visitor, place)) {
-            throw new ConflictException("the key belongs to another visit");
-        }
-        return visit;
-    }
-
-    private PointFacts point(Visitor visitor, VisitPlace place) {
-        PointFacts point = enclosures.point(visitor.siteId(), place.pointId());
-        if (point.enclosureId() != place.enclosureId()) {
-            throw new NotFoundException();
-        }
-        return point;
-    }
-
-    /** In a transaction of its own, again when another writer was quicker. */
-    private long patiently(Supplier<Long> work) {
-        for (int attempt = 1; ; attempt++) {
-            try {
-                Long id = transaction.execute(status -> work.get());
-                return id == null ? 0 : id;
-            } catch (DataIntegrityViolationException | ConcurrencyFailureException otherWriter) {
-                if (attempt == TRIES) {
-                    throw otherWriter;
-                }
-            }
-        }
     }
 }

@@ -2,6 +2,7 @@ package dapple.reading;
 
 import dapple.light.quantity.Quantity;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -15,8 +16,9 @@ import org.springframework.data.repository.Repository;
 interface ReadingRepository extends Repository<Reading, Long> {
     String JUDGED = "select new dapple.reading.JudgedReading(r.id, v.enclosureId, r.pointId, r.meterId, r.recordedBy, "
             + "r.quantity, r.takenAt, d.id, d.speciesId, d.targetVersionId, d.state, d.amount, d.low, d.high, "
-            + "d.mayExceed, d.finerThanMeter, d.noGradient) ";
-    String CURRENT = "not exists (select 1 from Reading n where n.supersedesId = r.id) ";
+            + "d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked) ";
+    String CURRENT = "not exists (select 1 from Reading n where n.supersedesId = r.id) "
+            + "and not exists (select 1 from ReadingWithdrawal w where w.readingId = r.id) ";
 
     Reading saveAndFlush(Reading reading);
 
@@ -33,7 +35,7 @@ interface ReadingRepository extends Repository<Reading, Long> {
     List<Reading> currentOfVisit(long siteId, UUID visitKey);
 
     @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
-            + "where r.pointId = :pointId and r.quantity = :quantity and " + CURRENT
+            + "where r.pointId = :pointId and r.quantity = :quantity and r.heldAsAsked = true and " + CURRENT
             + "order by r.takenAt desc, r.id desc, d.id")
     List<JudgedReading> newestFirst(long pointId, Quantity quantity, Limit limit);
 
@@ -64,6 +66,27 @@ interface ReadingRepository extends Repository<Reading, Long> {
                     + "and s.fromAt <= r.takenAt and (s.toAt is null or s.toAt > r.takenAt))")
     Page<JudgedReading> duringStays(long siteId, long animalId, long speciesId, Pageable page);
 
-    @Query("select max(r.takenAt) from Reading r where r.pointId = :pointId and r.takenAt < :before and " + CURRENT)
-    Optional<Instant> lastBefore(long pointId, Instant before);
+    @Query("select max(r.takenAt) from Reading r where r.pointId = :pointId and r.quantity = :quantity "
+            + "and r.takenAt < :before and " + CURRENT)
+    Optional<Instant> lastBefore(long pointId, Quantity quantity, Instant before);
+
+    @Query("select new dapple.reading.ReadingTaken(r.id, r.pointId, r.quantity, r.takenAt) "
+            + "from Reading r join r.visit v where v.enclosureId = :enclosureId and r.takenAt >= :from and " + CURRENT
+            + "order by r.takenAt, r.id")
+    List<ReadingTaken> takenFrom(long enclosureId, Instant from, Limit limit);
+
+    @Query("select count(n) > 0 from Reading n where n.supersedesId = :readingId")
+    boolean isSuperseded(long readingId);
+
+    @Query(RecordedReading.SELECT + "where r.siteId = :siteId and r.id = :readingId")
+    Optional<RecordedReading> recorded(long siteId, long readingId);
+
+    /** Everything that was written down, superseded and withdrawn readings too, newest first. */
+    @Query(
+            value = RecordedReading.SELECT + "where r.siteId = :siteId and r.pointId in :points "
+                    + "and r.quantity in :quantities order by r.takenAt desc, r.id desc",
+            countQuery = "select count(r) from Reading r where r.siteId = :siteId and r.pointId in :points "
+                    + "and r.quantity in :quantities")
+    Page<RecordedReading> recordedAt(
+            long siteId, Collection<Long> points, Collection<Quantity> quantities, Pageable page);
 }

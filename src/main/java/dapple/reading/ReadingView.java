@@ -6,6 +6,7 @@ import dapple.light.judging.Band;
 import dapple.light.judging.Limits;
 import dapple.light.judging.PointRole;
 import dapple.light.judging.State;
+import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.target.Target;
 import java.time.Instant;
@@ -42,21 +43,19 @@ public record ReadingView(
         return target.flatMap(found -> found.limits(reading.quantity()));
     }
 
-    /** Beside the limits that count at this point. */
+    public Quantity quantity() {
+        return reading.quantity();
+    }
+
+    /** Beside the limits that count at this point; its axis begins at 0, and without any limit there is nothing to see. */
     public Optional<Gauge> gauge() {
-        return limits().map(limits -> Gauge.of(band(limits), limits.ceiling(), reading.measured()));
+        return limits().filter(limits -> !limits.at(point.role()).isOpen())
+                .filter(limits -> reading.interval().low() >= 0)
+                .map(limits -> Gauge.of(limits.at(point.role()), limits.ceiling(), reading.measured()));
     }
 
     /** The band that counts at this point: a gradient point and the nearest reachable have the ceiling alone. */
     public Band band() {
-        return band(limits().orElseThrow());
-    }
-
-    private Band band(Limits limits) {
-        return switch (point.role()) {
-            case BASKING -> limits.basking();
-            case SHADE -> Band.atMost(limits.shadeHigh());
-            case GRADIENT, NEAREST_REACHABLE, KEEPER -> Band.atMost(limits.ceiling());
-        };
+        return limits().orElseThrow().at(point.role());
     }
 }

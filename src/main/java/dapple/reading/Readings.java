@@ -2,6 +2,7 @@ package dapple.reading;
 
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
+import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.reading.LatestReadingRepository.Since;
@@ -9,12 +10,14 @@ import dapple.site.NotFoundException;
 import dapple.target.Target;
 import dapple.target.Targets;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.domain.Page;
 import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Service;
@@ -45,21 +48,22 @@ public class Readings {
         this.targets = targets;
     }
 
-    /** The newest reading of each point in use, by point. */
+    /** The newest reading of each quantity at each point, by point; the UV index first. */
     @Transactional(readOnly = true)
-    public Map<Long, ReadingView> latestAtSite(long siteId) {
+    public Map<Long, List<ReadingView>> latestAtSite(long siteId) {
         return byPoint(siteId, readings.latestAtSite(siteId));
     }
 
-    /** The newest reading of each point of one enclosure, by point. */
+    /** The newest reading of each quantity at each point of one enclosure, by point; the UV index first. */
     @Transactional(readOnly = true)
-    public Map<Long, ReadingView> latestIn(long siteId, long enclosureId) {
+    public Map<Long, List<ReadingView>> latestIn(long siteId, long enclosureId) {
         return byPoint(siteId, readings.latestInEnclosure(siteId, enclosureId));
     }
 
-    private Map<Long, ReadingView> byPoint(long siteId, List<JudgedReading> newest) {
+    private Map<Long, List<ReadingView>> byPoint(long siteId, List<JudgedReading> newest) {
         return views(siteId, newest).stream()
-                .collect(Collectors.toMap(view -> view.point().id(), view -> view));
+                .sorted(Comparator.comparing(view -> view.reading().quantity()))
+                .collect(Collectors.groupingBy(view -> view.point().id()));
     }
 
     /** What one reading was judged to be, for each species that it counts for; the gravest first. */
@@ -89,10 +93,22 @@ public class Readings {
                 .orElseThrow(NotFoundException::new);
     }
 
-    /** When a point was last read before an instant. */
+    /** When a quantity was last read at a point before an instant. */
     @Transactional(readOnly = true)
-    public Optional<Instant> lastBefore(long pointId, Instant before) {
-        return readings.lastBefore(pointId, before);
+    public Optional<Instant> lastBefore(long pointId, Quantity quantity, Instant before) {
+        return readings.lastBefore(pointId, quantity, before);
+    }
+
+    /** The first reading taken in an enclosure at or after an instant, at any point, that still stands. */
+    @Transactional(readOnly = true)
+    public Optional<ReadingTaken> firstAfter(long enclosureId, Instant from) {
+        return readings.takenFrom(enclosureId, from, Limit.of(1)).stream().findFirst();
+    }
+
+    /** A reading as it was written down, and what became of it. */
+    @Transactional(readOnly = true)
+    public RecordedReading recorded(long siteId, long readingId) {
+        return readings.recorded(siteId, readingId).orElseThrow(NotFoundException::new);
     }
 
     private List<ReadingView> views(long siteId, List<JudgedReading> found) {

@@ -5,6 +5,7 @@ import dapple.light.judging.Limits;
 import dapple.light.judging.PointRole;
 import dapple.light.judging.State;
 import dapple.meter.MeterFacts;
+import dapple.light.quantity.Quantity;
 import dapple.site.Formats;
 import dapple.target.LimitPlace;
 import dapple.target.SourcedLimit;
@@ -33,27 +34,35 @@ public class Sentences {
         return view.state()
                 .map(state -> view.limits()
                         .map(limits -> judged(view, state, limits))
-                        .orElseGet(() -> say("judged.no-target")))
+                        .orElseGet(() -> say(state == State.PLANNED_OFF ? "judged.planned-off" : "judged.no-target")))
                 .orElseGet(() -> notJudged(view));
     }
 
     private String notJudged(ReadingView view) {
+        if (!view.reading().heldAsAsked()) {
+            return say("judged.context");
+        }
         if (view.point().role() == PointRole.KEEPER) {
             return say("judged.keeper");
         }
-        return say(view.reading().speciesId().isEmpty() ? "judged.nobody" : "judged.gradient-open");
+        if (view.reading().speciesId().isEmpty()) {
+            return say(view.point().serves().isEmpty() ? "judged.nobody" : "judged.nobody-served");
+        }
+        if (view.limits().isEmpty()) {
+            return say("judged.not-asked");
+        }
+        return say(view.quantity() == Quantity.UV_INDEX ? "judged.gradient-open" : "judged.no-limit-here");
     }
 
     private String judged(ReadingView view, State state, Limits limits) {
-        double amount = view.reading().amount();
         return switch (state) {
-            case OVER_CEILING ->
-                say("judged.over-ceiling", formats.limit(limits.ceiling()), over(amount, limits.ceiling()));
+            case OVER_CEILING -> say("judged.over-ceiling", unit(view, limits.ceiling()), over(view, limits.ceiling()));
             case NO_SHADE -> noShade(view, limits);
             case BORDERLINE -> borderline(view, limits);
-            case TOO_WEAK, TOO_STRONG -> off(view, state, limits.basking());
+            case TOO_WEAK, TOO_STRONG -> off(view, state);
             case ON_TARGET -> onTarget(view, limits);
-            case NO_TARGET, STALE, PLANNED_OFF -> say("judged.no-target");
+            case PLANNED_OFF -> say("judged.planned-off");
+            case NO_TARGET, STALE -> say("judged.no-target");
         };
     }
 
@@ -61,91 +70,123 @@ public class Sentences {
         if (view.reading().judgement().noGradient()) {
             return say("judged.no-gradient");
         }
-        return say(
-                "judged.no-shade",
-                formats.limit(limits.shadeHigh()),
-                over(view.reading().amount(), limits.shadeHigh()));
+        return say("judged.no-shade", unit(view, limits.shadeHigh()), over(view, limits.shadeHigh()));
     }
 
     private String borderline(ReadingView view, Limits limits) {
-        return switch (view.point().role()) {
-            case BASKING -> basking(view.reading(), limits.basking());
-            case SHADE -> say("judged.borderline-shade", formats.limit(limits.shadeHigh()));
-            case GRADIENT, NEAREST_REACHABLE, KEEPER ->
-                say("judged.borderline-ceiling", formats.limit(limits.ceiling()));
+        return switch (bound(view, limits)) {
+            case BAND -> basking(view);
+            case AT_MOST -> say("judged.borderline-shade", unit(view, limits.shadeHigh()));
+            case CEILING, BETWEEN -> say("judged.borderline-ceiling", unit(view, limits.ceiling()));
         };
     }
 
-    private String basking(JudgedReading reading, Band band) {
-        boolean lower = reading.interval().low() < band.low();
-        String side = lower ? "judged.borderline-low" : "judged.borderline-high";
-        return say(side, formats.limit(band.low()), formats.limit(band.high()));
+    private String basking(ReadingView view) {
+        boolean lower = view.reading().interval().low() < view.band().low();
+        return say(lower ? "judged.borderline-low" : "judged.borderline-high", low(view), high(view));
     }
 
-    private String off(ReadingView view, State state, Band band) {
+    private String off(ReadingView view, State state) {
         String side = state == State.TOO_WEAK ? "weak" : "strong";
-        if (view.point().role() == PointRole.GRADIENT) {
+        if (bound(view, view.limits().orElseThrow()) == Bound.BETWEEN) {
             return say("judged.gradient-" + side);
         }
+        Band band = view.band();
         double limit = state == State.TOO_WEAK ? band.low() : band.high();
-        return say(
-                "judged.too-" + side,
-                formats.limit(band.low()),
-                formats.limit(band.high()),
-                over(view.reading().amount(), limit));
+        return say("judged.too-" + side, low(view), high(view), over(view, limit));
     }
 
     private String onTarget(ReadingView view, Limits limits) {
-        return switch (view.point().role()) {
-            case BASKING ->
-                say(
-                        "judged.on-target",
-                        formats.limit(limits.basking().low()),
-                        formats.limit(limits.basking().high()));
-            case SHADE -> say("judged.shade", formats.limit(limits.shadeHigh()));
-            case GRADIENT -> say("judged.gradient");
-            case NEAREST_REACHABLE, KEEPER -> say("judged.under-ceiling", formats.limit(limits.ceiling()));
+        return switch (bound(view, limits)) {
+            case BAND -> say("judged.on-target", low(view), high(view));
+            case AT_MOST -> say("judged.shade", unit(view, limits.shadeHigh()));
+            case BETWEEN -> say("judged.gradient");
+            case CEILING -> say("judged.under-ceiling", unit(view, limits.ceiling()));
         };
+    }
+
+    /** What bounds a reading at its point. */
+    private static Bound bound(ReadingView view, Limits limits) {
+        PointRole role = view.point().role();
+        if (role == PointRole.GRADIENT && view.quantity() == Quantity.UV_INDEX) {
+            return Bound.BETWEEN;
+        }
+        if (role == PointRole.BASKING && !limits.basking().isOpen()) {
+            return Bound.BAND;
+        }
+        if (role == PointRole.SHADE && !limits.shade().isOpen()) {
+            return limits.shade().hasLow() ? Bound.BAND : Bound.AT_MOST;
+        }
+        return Bound.CEILING;
     }
 
     /** What the gauge shows, for who does not see it. */
     public String gauge(ReadingView view) {
-        return say("gauge.says", formats.uvi(view.reading().amount()), limitAt(view));
+        return say("gauge.says", formats.amount(view.quantity(), view.reading().amount()), limitAt(view));
     }
 
     /** The limit that counts at a point. */
     public String limitAt(ReadingView view) {
-        return view.limits().map(limits -> limitAt(view.point().role(), limits)).orElse("–");
+        return view.limits().map(limits -> limitAt(view, limits)).orElse("–");
     }
 
-    private String limitAt(PointRole role, Limits limits) {
-        return switch (role) {
-            case BASKING -> range(limits.basking());
-            case SHADE -> say("limit.at-most", formats.limit(limits.shadeHigh()));
-            case GRADIENT, NEAREST_REACHABLE -> say("limit.below", formats.limit(limits.ceiling()));
-            case KEEPER -> "–";
+    private String limitAt(ReadingView view, Limits limits) {
+        if (view.point().role() == PointRole.KEEPER || view.band().isOpen()) {
+            return "–";
+        }
+        return switch (bound(view, limits)) {
+            case BAND -> range(view.quantity(), view.band());
+            case AT_MOST -> say("limit.at-most", unit(view, limits.shadeHigh()));
+            case CEILING, BETWEEN -> say("limit.below", unit(view, limits.ceiling()));
         };
     }
 
     /** One cell of a target. */
     public String limit(SourcedLimit limit) {
         if (limit.place() == LimitPlace.BASKING) {
-            return range(limit.band());
+            return range(limit.quantity(), limit.band());
         }
         String key = limit.place() == LimitPlace.SHADE ? "limit.at-most" : "limit.below";
-        return say(key, formats.limit(limit.band().high()));
+        return say(key, formats.withUnit(limit.quantity(), limit.band().high()));
     }
 
-    private String range(Band band) {
-        return say("limit.range", formats.limit(band.low()), formats.limit(band.high()));
+    /** A quantity by its name, with its unit. */
+    public String quantity(Quantity quantity) {
+        return say("quantity." + quantity.name());
     }
 
-    private String over(double amount, double limit) {
-        double by = Math.abs(amount - limit);
-        return say("judged.by", formats.limit(by), formats.percent(by / limit));
+    private String range(Quantity quantity, Band band) {
+        return say("limit.range", formats.limit(quantity, band.low()), formats.withUnit(quantity, band.high()));
+    }
+
+    private String low(ReadingView view) {
+        return formats.limit(view.quantity(), view.band().low());
+    }
+
+    private String high(ReadingView view) {
+        return unit(view, view.band().high());
+    }
+
+    private String unit(ReadingView view, double amount) {
+        return formats.withUnit(view.quantity(), amount);
+    }
+
+    /** A share of a temperature would say nothing: its zero is arbitrary. */
+    private String over(ReadingView view, double limit) {
+        double by = Math.abs(view.reading().amount() - limit);
+        return view.quantity().isTemperature()
+                ? unit(view, by)
+                : say("judged.by", unit(view, by), formats.percent(by / limit));
     }
 
     private String say(String key, Object... arguments) {
         return messages.getMessage(key, arguments, Locale.UK);
+    }
+
+    private enum Bound {
+        BAND,
+        AT_MOST,
+        BETWEEN,
+        CEILING
     }
 }

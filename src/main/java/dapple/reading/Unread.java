@@ -1,6 +1,17 @@
 package dapple.reading;
 
+import dapple.light.quantity.Quantity;
+import java.util.Optional;
 import java.util.UUID;
 
-/** A point that was not read, and why, to record. */
-public record Unread(UUID key, VisitPlace place, Outcome outcome) {}
+/**
+ * A point that was not read, and why, to record.
+ *
+ * @param quantity what was not read, where the outcome speaks of one quantity alone
+ */
+public record Unread(UUID key, VisitPlace place, Outcome outcome, Optional<Quantity> quantity) {
+    /** Of a point as a whole. */
+    public Unread(UUID key, VisitPlace place, Outcome outcome) {
+        this(key, place, outcome, Optional.empty());
+    }
+}

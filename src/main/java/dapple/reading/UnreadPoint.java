@@ -1,5 +1,6 @@
 package dapple.reading;
 
+import dapple.light.quantity.Quantity;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -10,8 +11,10 @@ import jakarta.persistence.Id;
 import jakarta.persistence.JoinColumn;
 import jakarta.persistence.ManyToOne;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
 
 /** Why a point was not read in a visit. */
 @Entity
@@ -32,6 +35,9 @@ class UnreadPoint {
     @Enumerated(EnumType.STRING)
     private Outcome outcome;
 
+    @Enumerated(EnumType.STRING)
+    private @Nullable Quantity quantity;
+
     private Instant notedAt;
     private UUID entryKey;
 
@@ -43,6 +49,8 @@ class UnreadPoint {
         this.visit = visit;
         this.pointId = unread.place().pointId();
         this.outcome = unread.outcome();
+        this.quantity =
+                unread.quantity().filter(one -> outcome.isOfOneQuantity()).orElse(null);
         this.notedAt = notedAt;
         this.entryKey = unread.key();
     }
@@ -53,5 +61,10 @@ class UnreadPoint {
 
     Outcome outcome() {
         return outcome;
+    }
+
+    /** What alone was not read; none where the whole point was not. */
+    Optional<Quantity> quantity() {
+        return Optional.ofNullable(quantity);
     }
 }

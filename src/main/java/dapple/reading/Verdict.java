@@ -24,6 +24,8 @@ class Verdict {
     private @Nullable Long speciesId;
     private @Nullable Long targetVersionId;
     private @Nullable Long calibrationId;
+    private @Nullable Long rigId;
+    private @Nullable Long vetOrderId;
 
     @Enumerated(EnumType.STRING)
     private @Nullable State state;
@@ -46,6 +48,8 @@ class Verdict {
         this.speciesId = basis.speciesId();
         this.targetVersionId = basis.targetVersionId();
         this.calibrationId = basis.calibrationId();
+        this.rigId = basis.rigId();
+        this.vetOrderId = basis.vetOrderId();
         this.state = judgement.state().orElse(null);
         this.amount = measured.amount();
         this.low = measured.interval().low();
@@ -66,18 +70,20 @@ class Verdict {
     }
 
     private Basis grounds() {
-        return new Basis(speciesId, targetVersionId, calibrationId);
+        return new Basis(speciesId, targetVersionId, calibrationId, rigId, vetOrderId);
     }
 
     private Findings findings() {
         return new Findings(state, amount, low, high, mayExceed, finerThanMeter, noGradient);
     }
 
-    /** What a reading is judged by: species, target version and calibration, as far as there are any. */
+    /** What a reading is judged by: species, target version, calibration, rig and vet's order, as far as there are any. */
     record Basis(
             @Nullable Long speciesId,
             @Nullable Long targetVersionId,
-            @Nullable Long calibrationId) {}
+            @Nullable Long calibrationId,
+            @Nullable Long rigId,
+            @Nullable Long vetOrderId) {}
 
     private record Findings(
             @Nullable State state,

@@ -23,11 +23,11 @@ class Visit {
     @SuppressWarnings("NullAway.Init")
     protected Visit() {}
 
-    Visit(Visitor visitor, VisitPlace place, Instant begunAt) {
+    Visit(Visitor visitor, UUID entryKey, long enclosureId, Instant begunAt) {
         this.siteId = visitor.siteId();
-        this.enclosureId = place.enclosureId();
+        this.enclosureId = enclosureId;
         this.personId = visitor.personId();
-        this.entryKey = place.visitKey();
+        this.entryKey = entryKey;
         this.begunAt = begunAt;
     }
 
@@ -43,12 +43,16 @@ class Visit {
         return enclosureId;
     }
 
+    long personId() {
+        return personId;
+    }
+
     UUID entryKey() {
         return entryKey;
     }
 
     /** Whether the key stands for the same person at the same place. */
-    boolean is(Visitor visitor, VisitPlace place) {
-        return siteId == visitor.siteId() && personId == visitor.personId() && enclosureId == place.enclosureId();
+    boolean is(Visitor visitor, long at) {
+        return siteId == visitor.siteId() && personId == visitor.personId() && enclosureId == at;
     }
 }

@@ -1,17 +1,19 @@
 package dapple.reading;
 
-import dapple.enclosure.PointFacts;
+import dapple.enclosure.Facing;
+import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
-import dapple.reading.VisitWalk.Walk;
+import dapple.site.Given;
 import jakarta.servlet.http.HttpSession;
 import jakarta.validation.Valid;
 import java.time.Clock;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -25,13 +27,11 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** One visit at one enclosure, on a phone: a point a screen, in walking order. */
+/** One visit at one enclosure, on a phone: one number a screen, point by point in walking order. */
 @Controller
 @Allowed(Action.LOG_READINGS)
 @RequestMapping("/enclosures/{enclosureId}")
 class VisitController {
-    private static final String METER = "meterId";
-
     private final VisitWalk walks;
     private final ReadingLogging logging;
     private final Readings readings;
@@ -53,27 +53,20 @@ class VisitController {
                 + walks.at(me.siteId(), enclosureId, UUID.randomUUID()).onward();
     }
 
-    @GetMapping("/visits/{visitKey}")
-    String summary(
-            @AuthenticationPrincipal SignedIn me,
-            @PathVariable long enclosureId,
-            @PathVariable UUID visitKey,
-            Model model) {
-        model.addAttribute("walk", walks.at(me.siteId(), enclosureId, visitKey));
-        model.addAttribute("latest", readings.latestIn(me.siteId(), enclosureId));
-        return "reading/visit";
-    }
-
     @GetMapping("/visits/{visitKey}/points/{pointId}")
     String ask(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long enclosureId,
             @PathVariable UUID visitKey,
             @PathVariable long pointId,
+            @RequestParam(required = false) @Nullable Quantity quantity,
             HttpSession session,
             Model model) {
-        model.addAttribute("form", EntryForm.empty((Long) session.getAttribute(METER)));
-        return asking(walks.at(me.siteId(), enclosureId, visitKey), me, pointId, model);
+        Walk walk = walks.at(me.siteId(), enclosureId, visitKey);
+        Step step = walk.step(pointId, Optional.ofNullable(quantity));
+        Long meter = (Long) session.getAttribute(chosenFor(step.quantity()));
+        model.addAttribute("form", EntryForm.empty(step.quantity(), meter));
+        return asking(walk, step, Optional.ofNullable(meter), model);
     }
 
     @PostMapping("/visits/{visitKey}/points/{pointId}")
@@ -86,17 +79,29 @@ class VisitController {
             BindingResult errors,
             HttpSession session,
             Model model) {
+        form.check(errors);
+        checkMeter(me, form, errors);
         if (errors.hasErrors()) {
-            return asking(walks.at(me.siteId(), enclosureId, visitKey), me, pointId, model);
+            Walk walk = walks.at(me.siteId(), enclosureId, visitKey);
+            Optional<Quantity> named = Optional.ofNullable(form.quantity());
+            return asking(walk, walk.step(pointId, named), Optional.ofNullable(form.meterId()), model);
         }
-        session.setAttribute(METER, form.meterId());
+        session.setAttribute(chosenFor(form.asked()), form.meterId());
         Entry entry = new Entry(
-                Objects.requireNonNull(form.key()),
+                Given.of(form.key()),
                 new VisitPlace(visitKey, enclosureId, pointId),
-                Objects.requireNonNull(form.meterId()),
-                Objects.requireNonNull(form.amount()).doubleValue(),
-                clock.instant());
+                Given.of(form.meterId()),
+                Given.number(form.amount()),
+                clock.instant(),
+                form.heldOtherwise());
         return "redirect:/readings/" + logging.log(Visitor.of(me), entry);
+    }
+
+    /** A meter shows one quantity: no number of another is written down for it. */
+    private void checkMeter(SignedIn me, EntryForm form, BindingResult errors) {
+        if (form.meterId() != null && meters.get(me.siteId(), form.meterId()).quantity() != form.asked()) {
+            errors.rejectValue("meterId", "visit.meter.wrong");
+        }
     }
 
     @PostMapping("/visits/{visitKey}/points/{pointId}/unread")
@@ -106,30 +111,50 @@ class VisitController {
             @PathVariable UUID visitKey,
             @PathVariable long pointId,
             @RequestParam UUID key,
-            @RequestParam Outcome outcome) {
-        logging.note(Visitor.of(me), new Unread(key, new VisitPlace(visitKey, enclosureId, pointId), outcome));
+            @RequestParam Outcome outcome,
+            @RequestParam(required = false) @Nullable Quantity quantity) {
+        VisitPlace place = new VisitPlace(visitKey, enclosureId, pointId);
+        logging.note(Visitor.of(me), new Unread(key, place, outcome, Optional.ofNullable(quantity)));
         return "redirect:" + walks.at(me.siteId(), enclosureId, visitKey).onward();
     }
 
-    private String asking(Walk walk, SignedIn me, long pointId, Model model) {
-        PointFacts point = walk.point(pointId);
-        List<MeterFacts> inUse = meters.inUse(me.siteId());
+    private String asking(Walk walk, Step step, Optional<Long> wanted, Model model) {
+        List<MeterFacts> fitting = walk.metersFor(step.quantity());
         model.addAttribute("walk", walk);
-        model.addAttribute("point", point);
-        model.addAttribute("lastRead", readings.lastBefore(pointId, clock.instant()));
-        model.addAttribute("meters", inUse);
-        model.addAttribute("outcomes", Outcome.values());
+        model.addAttribute("step", step);
+        model.addAttribute("point", step.point());
+        model.addAttribute("lastRead", readings.lastBefore(step.point().id(), step.quantity(), clock.instant()));
+        model.addAttribute("meters", fitting);
+        model.addAttribute("outcomes", outcomes(step));
+        model.addAttribute("otherwise", otherwise(step));
         model.addAttribute("unreadKey", UUID.randomUUID());
-        model.addAttribute("chosenMeter", chosen((EntryForm) model.getAttribute("form"), inUse));
+        model.addAttribute("chosenMeter", chosen(wanted, fitting));
         return "reading/ask";
     }
 
-    /** The meter of the last entry, or the first of the site. */
-    private static @Nullable MeterFacts chosen(@Nullable EntryForm form, List<MeterFacts> inUse) {
-        Long wanted = form == null ? null : form.meterId();
-        return inUse.stream()
-                .filter(meter -> wanted != null && meter.id() == wanted)
+    private static List<Outcome> outcomes(Step step) {
+        return Arrays.stream(Outcome.values())
+                .filter(outcome -> outcome != Outcome.SKIPPED || step.isSkippable())
+                .toList();
+    }
+
+    /** How else the sensor might be held; of a temperature it does not matter. */
+    private static List<Facing> otherwise(Step step) {
+        return Arrays.stream(Facing.values())
+                .filter(facing -> facing != step.point().facing())
+                .filter(facing -> !step.quantity().isTemperature())
+                .toList();
+    }
+
+    private static String chosenFor(Quantity quantity) {
+        return "meter." + quantity.name();
+    }
+
+    /** The meter of the last entry of this quantity, or the first that fits. */
+    private static @Nullable MeterFacts chosen(Optional<Long> wanted, List<MeterFacts> fitting) {
+        return fitting.stream()
+                .filter(meter -> wanted.filter(id -> meter.id() == id).isPresent())
                 .findFirst()
-                .orElseGet(() -> inUse.isEmpty() ? null : inUse.get(0));
+                .orElseGet(() -> fitting.isEmpty() ? null : fitting.get(0));
     }
 }

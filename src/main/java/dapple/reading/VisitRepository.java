@@ -1,8 +1,11 @@
 package dapple.reading;
 
 import jakarta.persistence.LockModeType;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
@@ -14,4 +17,20 @@ interface VisitRepository extends Repository<Visit, Long> {
     @Lock(LockModeType.PESSIMISTIC_WRITE)
     @Query("select v from Visit v where v.entryKey = :key")
     Optional<Visit> lockByKey(UUID key);
+
+    @Lock(LockModeType.PESSIMISTIC_WRITE)
+    @Query("select v from Visit v where v.id = :id")
+    Optional<Visit> lockById(long id);
+
+    /** Visits of an enclosure after one of them, with a reading taken at or after an instant. */
+    @Query("""
+            select v.id from Visit v where v.siteId = :siteId and v.enclosureId = :enclosureId and v.id > :after
+            and exists (select 1 from Reading r where r.visit = v and r.takenAt >= :since) order by v.id""")
+    List<Long> ofEnclosureSince(long siteId, long enclosureId, Instant since, long after, Limit limit);
+
+    /** Visits after one of them in which a meter was read at or after an instant. */
+    @Query("""
+            select distinct v.id from Reading r join r.visit v where r.siteId = :siteId and r.meterId = :meterId
+            and r.takenAt >= :since and v.id > :after order by v.id""")
+    List<Long> ofMeterSince(long siteId, long meterId, Instant since, long after, Limit limit);
 }

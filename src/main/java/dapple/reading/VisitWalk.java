@@ -7,11 +7,15 @@ import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
 import dapple.site.NotFoundException;
 import dapple.species.SpeciesFacts;
+import dapple.light.quantity.Quantity;
+import dapple.meter.MeterFacts;
+import dapple.meter.Meters;
 import dapple.target.Targets;
 import java.time.Clock;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -24,6 +28,7 @@ class VisitWalk {
     private final ReadingRepository readings;
     private final UnreadPointRepository unreadPoints;
     private final Enclosures enclosures;
+    private final Meters meters;
     private final Animals animals;
     private final Targets targets;
     private final Clock clock;
@@ -32,12 +37,14 @@ class VisitWalk {
             ReadingRepository readings,
             UnreadPointRepository unreadPoints,
             Enclosures enclosures,
+            Meters meters,
             Animals animals,
             Targets targets,
             Clock clock) {
         this.readings = readings;
         this.unreadPoints = unreadPoints;
         this.enclosures = enclosures;
+        this.meters = meters;
         this.animals = animals;
         this.targets = targets;
         this.clock = clock;
@@ -46,12 +53,38 @@ class VisitWalk {
     @Transactional(readOnly = true)
     public Walk at(long siteId, long enclosureId, UUID visitKey) {
         EnclosureFacts enclosure = enclosures.get(siteId, enclosureId);
-        List<PointFacts> points = enclosures.pointsOf(siteId, enclosureId);
-        Map<Long, Outcome> unread = unreadPoints.ofVisit(siteId, visitKey).stream()
-                .collect(Collectors.toMap(UnreadPoint::pointId, UnreadPoint::outcome, (one, later) -> later));
-        Map<Long, Long> read = readings.currentOfVisit(siteId, visitKey).stream()
-                .collect(Collectors.toMap(Reading::pointId, Reading::id, Math::max));
-        return new Walk(enclosure, visitKey, species(siteId, enclosureId), points, read, unread);
+        List<MeterFacts> inUse = meters.inUse(siteId);
+        Set<Quantity> measurable = inUse.stream().map(MeterFacts::quantity).collect(Collectors.toSet());
+        List<Step> steps = enclosures.pointsOf(siteId, enclosureId).stream()
+                .flatMap(point -> steps(point, measurable))
+                .toList();
+        Set<Step.Place> read = readings.currentOfVisit(siteId, visitKey).stream()
+                .filter(Reading::isHeldAsAsked)
+                .map(reading -> new Step.Place(reading.pointId(), reading.quantity()))
+                .collect(Collectors.toSet());
+        Map<Step.Place, Outcome> unread = unread(siteId, visitKey, steps);
+        return new Walk(enclosure, visitKey, species(siteId, enclosureId), steps, read, unread, inUse);
+    }
+
+    /** What is asked at a point and can be measured; without any meter the first of it, so that this can be noted. */
+    private static Stream<Step> steps(PointFacts point, Set<Quantity> measurable) {
+        List<Quantity> asked =
+                point.quantities().stream().filter(measurable::contains).toList();
+        List<Quantity> walked = asked.isEmpty() ? List.of(point.firstQuantity()) : asked;
+        return walked.stream().map(quantity -> new Step(point, quantity, quantity == walked.get(0)));
+    }
+
+    /** An outcome of a whole point stands for each of its quantities. */
+    private Map<Step.Place, Outcome> unread(long siteId, UUID visitKey, List<Step> steps) {
+        Map<Step.Place, Outcome> found = new HashMap<>();
+        for (UnreadPoint unread : unreadPoints.ofVisit(siteId, visitKey)) {
+            steps.stream()
+                    .filter(step -> step.point().id() == unread.pointId())
+                    .filter(step ->
+                            unread.quantity().map(step.quantity()::equals).orElse(true))
+                    .forEach(step -> found.put(step.place(), unread.outcome()));
+        }
+        return found;
     }
 
     private List<SpeciesFacts> species(long siteId, long enclosureId) {
@@ -61,50 +94,5 @@ class VisitWalk {
                 .distinct()
                 .flatMap(id -> Stream.ofNullable(byId.get(id)))
                 .toList();
-    }
-
-    /**
-     * A visit under way.
-     *
-     * @param read the reading of each point that has one, by point
-     * @param unread why a point was not read, by point
-     */
-    record Walk(
-            EnclosureFacts enclosure,
-            UUID visitKey,
-            List<SpeciesFacts> species,
-            List<PointFacts> points,
-            Map<Long, Long> read,
-            Map<Long, Outcome> unread) {
-
-        PointFacts point(long pointId) {
-            return points.stream()
-                    .filter(point -> point.id() == pointId)
-                    .findFirst()
-                    .orElseThrow(NotFoundException::new);
-        }
-
-        /** The first point, in walking order, that has neither a reading nor a reason. */
-        public Optional<PointFacts> next() {
-            return points.stream().filter(point -> !isDone(point.id())).findFirst();
-        }
-
-        public boolean isDone(long pointId) {
-            return read.containsKey(pointId) || unread.containsKey(pointId);
-        }
-
-        /** The place of a point in the walk, from 1. */
-        public int number(long pointId) {
-            return points.indexOf(point(pointId)) + 1;
-        }
-
-        String path() {
-            return "/enclosures/" + enclosure.id() + "/visits/" + visitKey;
-        }
-
-        /** Where to go on: the next point, or the end of the visit. */
-        public String onward() {
-            return next().map(point -> path() + "/points/" + point.id()).orElse(path());
-        }
     }
 }

@@ -2,16 +2,40 @@ package dapple.review;
 
 import dapple.animal.AnimalFacts;
 import dapple.enclosure.PointFacts;
+import dapple.light.quantity.Quantity;
 import dapple.reading.ReadingView;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One enclosure with what its standing rests on.
  *
  * @param points those in use, in walking order
- * @param latest the newest reading of each point that has one, by point
+ * @param latest the newest reading of each quantity at each point that has one, by point
  * @param animals who lives there
  */
 public record EnclosureNow(
-        Standing standing, List<PointFacts> points, Map<Long, ReadingView> latest, List<AnimalFacts> animals) {}
+        Standing standing, List<PointFacts> points, Map<Long, List<ReadingView>> latest, List<AnimalFacts> animals) {
+
+    /** What is asked or was read at each point, in walking order, with its newest reading if there is one. */
+    public List<Row> rows() {
+        return points.stream().flatMap(this::rows).toList();
+    }
+
+    private Stream<Row> rows(PointFacts point) {
+        List<ReadingView> read = latest.getOrDefault(point.id(), List.of());
+        return Stream.concat(point.quantities().stream(), read.stream().map(ReadingView::quantity))
+                .distinct()
+                .sorted()
+                .map(quantity -> new Row(point, quantity, of(read, quantity)));
+    }
+
+    private static Optional<ReadingView> of(List<ReadingView> read, Quantity quantity) {
+        return read.stream().filter(view -> view.quantity() == quantity).findFirst();
+    }
+
+    /** One quantity at one point. */
+    public record Row(PointFacts point, Quantity quantity, Optional<ReadingView> view) {}
+}

@@ -4,6 +4,7 @@ import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.PlannedOffTime;
 import dapple.enclosure.PointFacts;
 import dapple.light.judging.State;
+import dapple.light.quantity.Quantity;
 import dapple.reading.ReadingView;
 import dapple.species.SpeciesFacts;
 import java.time.Instant;
@@ -54,12 +55,13 @@ public record Standing(
                 .isPresent();
     }
 
-    /** The oldest of the newest readings of its points; none if a point was never read. */
+    /** The oldest of the newest readings of what each point is read for first; none if a point was never read. */
     public Optional<Instant> readSince() {
         if (points.isEmpty() || points.stream().anyMatch(point -> point.view().isEmpty())) {
             return Optional.empty();
         }
         return points.stream()
+                .filter(point -> point.quantity() == point.point().firstQuantity())
                 .flatMap(point -> point.view().stream())
                 .map(view -> view.reading().takenAt())
                 .min(Instant::compareTo);
@@ -71,6 +73,11 @@ public record Standing(
      * @param view its newest reading, if it has one
      */
     public record AtPoint(PointFacts point, State state, Optional<ReadingView> view) {
+        /** What was read, or is to be. */
+        public Quantity quantity() {
+            return view.map(ReadingView::quantity).orElse(point.firstQuantity());
+        }
+
         boolean mayExceed() {
             return view.filter(found -> found.reading().judgement().mayExceed()).isPresent();
         }

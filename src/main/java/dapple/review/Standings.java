@@ -30,7 +30,9 @@ public class Standings {
     /** Age from which a reading says nothing of today: 21 days (common practice, no source). */
     public static final Duration STALE_AFTER = Duration.ofDays(21);
 
+    /** Of equals the UV index decides. */
     private static final Comparator<AtPoint> GRAVEST_FIRST = Comparator.comparing(AtPoint::state)
+            .thenComparing(AtPoint::quantity)
             .thenComparing(AtPoint::mayExceed, Comparator.reverseOrder())
             .thenComparing(point -> point.since().orElse(Instant.MAX));
 
@@ -68,7 +70,7 @@ public class Standings {
         Instant now = clock.instant();
         List<PointFacts> points = enclosures.pointsOf(siteId, enclosureId);
         List<AnimalFacts> living = animals.inEnclosure(siteId, enclosureId, now);
-        Map<Long, ReadingView> latest = readings.latestIn(siteId, enclosureId);
+        Map<Long, List<ReadingView>> latest = readings.latestIn(siteId, enclosureId);
         Known known = new Known(
                 now,
                 Map.of(enclosureId, points),
@@ -85,7 +87,7 @@ public class Standings {
             Map<Long, List<PointFacts>> points,
             Map<Long, List<AnimalFacts>> occupants,
             Map<Long, SpeciesFacts> species,
-            Map<Long, ReadingView> latest,
+            Map<Long, List<ReadingView>> latest,
             Map<Long, PlannedOffTime> plannedOff) {
 
         Standing standing(EnclosureFacts enclosure) {
@@ -96,22 +98,35 @@ public class Standings {
                     .toList();
             List<AtPoint> found = points.getOrDefault(enclosure.id(), List.of()).stream()
                     .filter(point -> point.role() != PointRole.KEEPER)
-                    .flatMap(point -> at(point).stream())
+                    .flatMap(this::at)
                     .sorted(GRAVEST_FIRST)
                     .toList();
             return new Standing(enclosure, living, found, Optional.ofNullable(plannedOff.get(enclosure.id())));
         }
 
-        /** A point over its ceiling stays so until it is read again, however old the reading. */
-        private Optional<AtPoint> at(PointFacts point) {
-            Optional<ReadingView> view = Optional.ofNullable(latest.get(point.id()));
-            boolean harms = view.flatMap(ReadingView::state)
-                    .filter(state -> state == State.OVER_CEILING)
-                    .isPresent();
-            if (!harms && view.filter(this::isRecent).isEmpty()) {
-                return Optional.of(new AtPoint(point, State.STALE, view));
+        /** What was found of each quantity at a point; that the first has not been read of late is a state too. */
+        private Stream<AtPoint> at(PointFacts point) {
+            List<ReadingView> views = latest.getOrDefault(point.id(), List.of());
+            Optional<ReadingView> first = views.stream()
+                    .filter(view -> view.quantity() == point.firstQuantity())
+                    .findFirst();
+            boolean isStale = first.filter(view -> speaks(view, point)).isEmpty();
+            Stream<AtPoint> found = views.stream()
+                    .filter(view -> speaks(view, point))
+                    .flatMap(view -> view.state().stream().map(state -> new AtPoint(point, state, Optional.of(view))));
+            return isStale ? Stream.concat(Stream.of(new AtPoint(point, State.STALE, first)), found) : found;
+        }
+
+        /**
+         * Whether a reading says something of today. One over the ceiling does until the point is read again, however
+         * old; one taken while the lamps were off says nothing once they are on.
+         */
+        private boolean speaks(ReadingView view, PointFacts point) {
+            if (view.state().equals(Optional.of(State.OVER_CEILING))) {
+                return true;
             }
-            return view.flatMap(ReadingView::state).map(state -> new AtPoint(point, state, view));
+            boolean wasOff = view.state().equals(Optional.of(State.PLANNED_OFF));
+            return isRecent(view) && (!wasOff || plannedOff.containsKey(point.enclosureId()));
         }
 
         private boolean isRecent(ReadingView view) {

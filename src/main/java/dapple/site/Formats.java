@@ -2,6 +2,7 @@ package dapple.site;
 
 import dapple.light.quantity.Interval;
 import java.math.BigDecimal;
+import dapple.light.quantity.Quantity;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -40,6 +41,41 @@ public class Formats {
 
     public String interval(Interval interval) {
         return uvi(interval.low()) + " to " + uvi(interval.high());
+    }
+
+    /** A number of a quantity, without its unit. */
+    public String amount(Quantity quantity, double amount) {
+        return switch (quantity) {
+            case UV_INDEX -> uvi(amount);
+            case ILLUMINANCE, UVA, IR_A, IR_B, IRRADIANCE, UVB_IRRADIANCE ->
+                String.format(Locale.ROOT, "%,d", Math.round(amount));
+            case SURFACE_TEMPERATURE, AIR_TEMPERATURE -> celsius(amount);
+        };
+    }
+
+    /** With one decimal; what rounds to zero has no sign. */
+    private static String celsius(double amount) {
+        String text = String.format(Locale.ROOT, "%.1f", amount);
+        return text.equals("-0.0") ? "0.0" : text;
+    }
+
+    /** A number of a quantity with its unit, never on two lines; a UV index has none. */
+    public String withUnit(Quantity quantity, double amount) {
+        return limit(quantity, amount) + unit(quantity);
+    }
+
+    /** A limit of a quantity, without its unit. */
+    public String limit(Quantity quantity, double limit) {
+        return quantity == Quantity.UV_INDEX ? limit(limit) : amount(quantity, limit);
+    }
+
+    /** The values that an amount may have, with their unit. */
+    public String interval(Quantity quantity, Interval interval) {
+        return amount(quantity, interval.low()) + " to " + amount(quantity, interval.high()) + unit(quantity);
+    }
+
+    private static String unit(Quantity quantity) {
+        return quantity == Quantity.UV_INDEX ? "" : "\u00a0" + quantity.unit();
     }
 
     /** Inner width, depth and height. */

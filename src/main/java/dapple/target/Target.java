@@ -7,6 +7,7 @@ import dapple.species.UvZone;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One version of what a species needs.
@@ -17,16 +18,23 @@ import java.util.Optional;
 public record Target(
         long id, long speciesId, int number, UvZone zone, Instant approvedAt, List<SourcedLimit> sourcedLimits) {
 
-    /** What readings of a quantity are judged by; empty if the target says nothing whole of it. */
+    /**
+     * What readings of a quantity are judged by. The UV index is judged by a whole set of limits or not at all; of any
+     * other quantity each place may be limited alone.
+     */
     public Optional<Limits> limits(Quantity quantity) {
         Optional<Band> basking = band(quantity, LimitPlace.BASKING);
         Optional<Band> shade = band(quantity, LimitPlace.SHADE);
         Optional<Band> ceiling = band(quantity, LimitPlace.CEILING);
-        if (basking.isEmpty() || shade.isEmpty() || ceiling.isEmpty()) {
+        long said =
+                Stream.of(basking, shade, ceiling).filter(Optional::isPresent).count();
+        if (said < (quantity == Quantity.UV_INDEX ? 3 : 1)) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Limits(basking.get(), shade.get().high(), ceiling.get().high()));
+        return Optional.of(new Limits(
+                basking.orElse(Band.OPEN),
+                shade.orElse(Band.OPEN),
+                ceiling.map(Band::high).orElse(Limits.NO_CEILING)));
     }
 
     private Optional<Band> band(Quantity quantity, LimitPlace place) {

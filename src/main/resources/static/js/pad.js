@@ -10,7 +10,8 @@ for (const pad of document.querySelectorAll('.pad')) {
     const key = press.target.dataset.key;
     if (!key) return;
     if (key === 'back') field.value = field.value.slice(0, -1);
-    else if ((field.value + key).length <= 5 && !(key === '.' && field.value.includes('.'))) field.value += key;
+    else if (key === '-') field.value = field.value.startsWith('-') ? field.value.slice(1) : `-${field.value}`;
+    else if ((field.value + key).length <= Number(field.dataset.digits) && !(key === '.' && field.value.includes('.'))) field.value += key;
     say();
   });
   field.addEventListener('input', say);

@@ -78,6 +78,13 @@ class SceneReaderTest {
         return Stream.of(
                 row(withOutput(""), "/lamps/0/output"),
                 row(withOutput("{'quantity':'lux','reading':1,'distance':1}"), "/lamps/0/output/0/quantity"),
+                row(
+                        withOutput("{'quantity':'surfaceTemperature','reading':1,'distance':1}"),
+                        "/lamps/0/output/0/quantity"),
+                row(
+                        withOutput("{'quantity':'SURFACE_TEMPERATURE','reading':1,'distance':1}"),
+                        "/lamps/0/output/0/quantity"),
+                row(withOutput("{'quantity':'uvb','reading':1,'distance':1}"), "/lamps/0/output/0/quantity"),
                 row(withOutput("{'quantity':'uvi'}"), "/lamps/0/output/0"),
                 row(withOutput("{'quantity':'uvi','reading':1}"), "/lamps/0/output/0"),
                 row(withOutput("{'quantity':'uvi','reading':0,'distance':1}"), "/lamps/0/output/0/reading"),

@@ -9,15 +9,21 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dapple.light.quantity.Quantity;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.SiteFacts;
+import dapple.site.TakenException;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
+import dapple.testing.Together;
+import java.time.Instant;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,6 +40,12 @@ class ArrangingPagesTest {
     private static final Map<String, String> ROOM = Map.of("version", "0", "name", "Dry room", "order", "1");
     private static final Map<String, String> POINT = Map.of(
             "version", "0", "code", "P9", "place", "flat stone", "role", "SHADE", "facing", "LEVEL", "order", "9");
+
+    private static final Map<String, String> OFF =
+            Map.of("fromTime", "2026-01-01T10:00", "toTime", "2026-03-01T10:00", "reason", "Winter rest");
+
+    @Autowired
+    private PlanningOff planning;
 
     @Autowired
     private TestCollection collection;
@@ -66,6 +78,79 @@ class ArrangingPagesTest {
         SignedIn administrator = collection.person(collection.site(), Role.ADMINISTRATOR);
         pages.perform(get("/rooms").with(collection.as(administrator)))
                 .andExpect(content().string(containsString("There is no room at this site yet.")));
+    }
+
+    @Test
+    void aPointAsksForWhatIsTicked() throws Exception {
+        send(newPoint(), POINT, "quantities", "SURFACE_TEMPERATURE").andExpect(redirectedUrl(edit));
+        Assertions.assertThat(enclosures.pointsOf(site.id(), enclosure.id()))
+                .anySatisfy(asked ->
+                        Assertions.assertThat(asked.quantities()).containsExactly(Quantity.SURFACE_TEMPERATURE));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"_quantities, on, Choose at least one.", "quantities, LOUDNESS, quantities-wrong"})
+    void aPointAsksForSomethingThatExists(String field, String typed, String message) throws Exception {
+        send(newPoint(), POINT, field, typed)
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString(message)));
+    }
+
+    @Test
+    void aTimeOffIsListed() throws Exception {
+        send(off(), OFF).andExpect(redirectedUrl(off()));
+        see(off()).andExpect(content().string(containsString("Winter rest")));
+    }
+
+    @Test
+    void timesOffNeverOverlap() throws Exception {
+        send(off(), OFF);
+        send(off(), OFF, "fromTime", "2026-02-01T10:00")
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("planned off in a part of this time already")));
+    }
+
+    @Test
+    void ofTwoTimesOffAtOnceOneIsRefused() {
+        Instant begin = Instant.parse("2026-01-01T00:00:00Z");
+        PlannedOffTime time = new PlannedOffTime(enclosure.id(), begin, Optional.empty(), "rest");
+        List<Throwable> thrown = Together.run(
+                () -> enclosures.planOff(site.id(), time, lead.personId()),
+                () -> enclosures.planOff(site.id(), time, lead.personId()));
+        Assertions.assertThat(thrown).hasSize(1).hasOnlyElementsOfType(TakenException.class);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "fromTime, '', Enter a day and a time.",
+        "fromTime, soon, fromTime-wrong",
+        "fromTime, 2026-03-29T01:30, This time did not exist",
+        "fromTime, 2026-10-25T01:30, This time came twice",
+        "toTime, 2025-01-01T10:00, Enter an end after the beginning.",
+        "toTime, never, toTime-wrong",
+        "reason, ' ', reason-wrong"
+    })
+    void aWrongTimeOffComesBack(String field, String typed, String message) throws Exception {
+        send(off(), OFF, field, typed)
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString(message)));
+    }
+
+    @Test
+    void aTimeOffIsEndedOnce() throws Exception {
+        enclosures.planOff(
+                site.id(),
+                new PlannedOffTime(enclosure.id(), Instant.parse("2026-01-01T00:00:00Z"), Optional.empty(), "rest"),
+                lead.personId());
+        long id = planning.of(site.id(), enclosure.id()).get(0).id();
+        send(off() + "/" + id + "/end", Map.of("endTime", "2026-01-05T10:00")).andExpect(redirectedUrl(off()));
+        Assertions.assertThat(enclosures.isPlannedOff(site.id(), enclosure.id(), Instant.parse("2026-01-06T00:00:00Z")))
+                .isFalse();
+        send(off() + "/" + id + "/end", Map.of()).andExpect(status().isConflict());
+    }
+
+    private String off() {
+        return "/enclosures/" + enclosure.id() + "/off";
     }
 
     @Test

@@ -99,6 +99,7 @@ class RoutesPagesTest {
                 "personId", String.valueOf(collection.person(site, Role.KEEPER).personId()),
                 "keyId", key(keeper),
                 "roomId", String.valueOf(room(home)),
+                "offId", "1",
                 "visitKey", UUID.randomUUID().toString(),
                 "readingId", reading(keeper, home, collection.meter(site)));
     }

@@ -293,8 +293,8 @@ class ReadingLoggingStorageTest {
     }
 
     private Optional<ReadingView> newest(PointFacts point) {
-        return Optional.ofNullable(
-                readings.latestIn(site.id(), point.enclosureId()).get(point.id()));
+        return readings.latestIn(site.id(), point.enclosureId()).getOrDefault(point.id(), List.of()).stream()
+                .findFirst();
     }
 
     private Optional<State> stateOf(PointFacts point) {

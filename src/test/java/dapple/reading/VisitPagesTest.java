@@ -143,7 +143,7 @@ class VisitPagesTest {
                         .with(collection.as(keeper)))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("value=\"2.8\"")))
-                .andExpect(content().string(containsString("Enter something here.")));
+                .andExpect(content().string(containsString("Enter something here, on one line.")));
     }
 
     private ResultActions log(String typed) throws Exception {

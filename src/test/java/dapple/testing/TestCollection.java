@@ -24,6 +24,7 @@ import dapple.species.SpeciesKeeping;
 import dapple.species.SpeciesName;
 import dapple.species.UvZone;
 import dapple.target.Approval;
+import dapple.target.SourcedLimit;
 import dapple.target.Targets;
 import dapple.target.ZoneLimits;
 import java.time.Clock;
@@ -31,9 +32,11 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.security.authentication.UsernamePasswordAuthenticationToken;
 import org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors;
@@ -117,12 +120,29 @@ public class TestCollection {
         return speciesKeeping.add(site.id(), new SpeciesName(scientificName, scientificName));
     }
 
-    /** A species with the suggested limits of a zone, in force from now on. */
-    public SpeciesFacts species(SiteFacts site, SignedIn approver, String scientificName, UvZone zone) {
+    /** A meter of any quantity, with a display of tenths. */
+    public MeterFacts meter(SiteFacts site, Quantity quantity) {
+        return meters.add(site.id(), "M" + NUMBER.incrementAndGet(), "meter", quantity, 0.1);
+    }
+
+    /** A point at which several quantities are asked. */
+    public PointFacts point(SiteFacts site, long enclosure, String code, PointRole role, List<Quantity> quantities) {
+        NewPoint point = new NewPoint(code, "a place", role, Facing.STRONGEST, Optional.empty(), quantities);
+        return enclosures.addPoint(site.id(), enclosure, point);
+    }
+
+    /** A species with the suggested limits of a zone, and others besides, in force from now on. */
+    public SpeciesFacts species(
+            SiteFacts site, SignedIn approver, String scientificName, UvZone zone, SourcedLimit... besides) {
         SpeciesFacts species = species(site, scientificName);
-        targets.approve(
-                site.id(), new Approval(species.id(), zone, zoneLimits.of(zone), approver.personId(), "for a test"));
+        List<SourcedLimit> limits =
+                Stream.concat(zoneLimits.of(zone).stream(), Stream.of(besides)).toList();
+        targets.approve(site.id(), new Approval(species.id(), zone, limits, approver.personId(), "for a test"));
         return species;
+    }
+
+    public SpeciesFacts species(SiteFacts site, String scientificName) {
+        return targets.addSpecies(site.id(), scientificName, scientificName);
     }
 
     /** An enclosure with one animal, and basking, gradient, shade and nearest reachable points. */

@@ -9,6 +9,9 @@ import dapple.light.quantity.Check;
  * @param high at least low
  */
 public record Band(double low, double high) {
+    /** Asks nothing of any amount. */
+    public static final Band OPEN = new Band(0, Double.MAX_VALUE);
+
     public Band {
         Check.notNegative("low limit", low, "");
         Check.within("high limit", high, low, Double.MAX_VALUE, "");
@@ -16,6 +19,14 @@ public record Band(double low, double high) {
 
     public static Band atMost(double high) {
         return new Band(0, high);
+    }
+
+    public boolean hasLow() {
+        return low > 0;
+    }
+
+    public boolean isOpen() {
+        return equals(OPEN);
     }
 
     /**
@@ -29,21 +40,21 @@ public record Band(double low, double high) {
     }
 
     State byValue(double amount) {
-        if (amount < low) {
+        if (hasLow() && amount < low) {
             return State.TOO_WEAK;
         }
         return amount > high ? State.TOO_STRONG : State.ON_TARGET;
     }
 
     private State guarded(MeasuredAmount measured) {
-        if (measured.interval().high() < low) {
+        if (hasLow() && measured.interval().high() < low) {
             return State.TOO_WEAK;
         }
         if (measured.interval().low() > high) {
             return State.TOO_STRONG;
         }
-        boolean inside = measured.interval().low() >= low && measured.interval().high() <= high;
-        return inside ? State.ON_TARGET : State.BORDERLINE;
+        boolean clearsLow = !hasLow() || measured.interval().low() >= low;
+        return clearsLow && measured.interval().high() <= high ? State.ON_TARGET : State.BORDERLINE;
     }
 
     /** What a band alone says of a reading. */

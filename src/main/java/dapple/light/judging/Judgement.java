@@ -21,6 +21,11 @@ public record Judgement(Optional<State> state, boolean mayExceed, boolean finerT
         return new Judgement(Optional.of(state), false, false, false);
     }
 
+    /** The same while the lamps are off on purpose: nothing is a finding but harm. */
+    public Judgement whilePlannedOff() {
+        return state.filter(State.OVER_CEILING::equals).isPresent() ? this : of(State.PLANNED_OFF);
+    }
+
     /** The same under a ceiling that the interval may reach over: never better than borderline. */
     Judgement withPossibleExcess() {
         State least =

@@ -6,7 +6,7 @@ import dapple.light.quantity.Interval;
  * A reading after calibration, with the interval that the true value lies in.
  *
  * @param amount in the unit of the quantity, inside the interval
- * @param interval 95 %, not below 0
+ * @param interval 95 %, not below 0 unless the quantity is a temperature
  */
 public record MeasuredAmount(double amount, Interval interval) {
     public MeasuredAmount {

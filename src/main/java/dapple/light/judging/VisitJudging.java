@@ -1,5 +1,6 @@
 package dapple.light.judging;
 
+import dapple.light.quantity.Quantity;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.LinkedHashMap;
@@ -8,8 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Judges the readings of one visit together, since shade and gradient are relations between points. The result does
- * not depend on the order in which the points were read.
+ * Judges the readings of one quantity in a visit together, since shade and gradient are relations between points. The
+ * result does not depend on the order in which the points were read. Gradient and shade are rules for the UV index;
+ * every other quantity has its own bands and ceiling alone.
  */
 public final class VisitJudging {
     /** Brightest over darkest judged point below which a visit shows no gradient: 3 (common practice, no source). */
@@ -18,17 +20,24 @@ public final class VisitJudging {
     /** Readings are decimal: 0.6 is three times 0.2, though not to the last bit. */
     private static final double ROUNDING = 1e-9;
 
+    private final Quantity quantity;
     private final List<PointReading> readings;
     private final Limits limits;
 
-    private VisitJudging(List<PointReading> readings, Limits limits) {
+    private VisitJudging(Quantity quantity, List<PointReading> readings, Limits limits) {
+        this.quantity = quantity;
         this.readings = readings;
         this.limits = limits;
     }
 
-    /** One judgement for each reading, by its key. */
+    /** One judgement for each reading of the UV index, by its key. */
     public static Map<Long, Judgement> judge(List<PointReading> readings, Limits limits) {
-        return new VisitJudging(readings, limits).judgements();
+        return judge(Quantity.UV_INDEX, readings, limits);
+    }
+
+    /** One judgement for each reading, all of one quantity, by its key. */
+    public static Map<Long, Judgement> judge(Quantity quantity, List<PointReading> readings, Limits limits) {
+        return new VisitJudging(quantity, readings, limits).judgements();
     }
 
     private Map<Long, Judgement> judgements() {
@@ -55,20 +64,32 @@ public final class VisitJudging {
     private Judgement judgedByRole(PointReading reading) {
         return switch (reading.role()) {
             case BASKING -> inBand(reading, limits.basking());
-            case SHADE -> asShade(inBand(reading, Band.atMost(limits.shadeHigh())));
-            case GRADIENT -> betweenBaskingAndShade(reading);
-            case NEAREST_REACHABLE -> Judgement.of(State.ON_TARGET);
+            case SHADE -> asShade(inBand(reading, limits.shade()));
+            case GRADIENT -> isUvIndex() ? betweenBaskingAndShade(reading) : underCeiling();
+            case NEAREST_REACHABLE -> underCeiling();
             case KEEPER -> Judgement.none();
         };
     }
 
-    private static Judgement inBand(PointReading reading, Band band) {
+    private boolean isUvIndex() {
+        return quantity == Quantity.UV_INDEX;
+    }
+
+    /** Where a ceiling is the only limit, what is not over it is on target; without one nothing is judged. */
+    private Judgement underCeiling() {
+        return limits.hasCeiling() ? Judgement.of(State.ON_TARGET) : Judgement.none();
+    }
+
+    private Judgement inBand(PointReading reading, Band band) {
+        if (band.isOpen()) {
+            return underCeiling();
+        }
         Band.Found found = band.judge(reading.measured(), reading.meter());
         return new Judgement(Optional.of(found.state()), false, found.finerThanMeter(), false);
     }
 
-    private static Judgement asShade(Judgement judgement) {
-        boolean bright = judgement.state().equals(Optional.of(State.TOO_STRONG));
+    private Judgement asShade(Judgement judgement) {
+        boolean bright = isUvIndex() && judgement.state().equals(Optional.of(State.TOO_STRONG));
         return bright
                 ? new Judgement(Optional.of(State.NO_SHADE), false, judgement.finerThanMeter(), false)
                 : judgement;
@@ -87,7 +108,7 @@ public final class VisitJudging {
 
     /** The shade reading of a visit that has read both basking and shade and found no gradient among its points. */
     private Optional<PointReading> shadeWithoutGradient() {
-        if (brightest(PointRole.BASKING).isEmpty()) {
+        if (!isUvIndex() || brightest(PointRole.BASKING).isEmpty()) {
             return Optional.empty();
         }
         DoubleSummaryStatistics judged = readings.stream()

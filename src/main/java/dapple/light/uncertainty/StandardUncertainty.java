@@ -29,9 +29,10 @@ public record StandardUncertainty(double relative, double absolute) {
         return new StandardUncertainty(0, amount);
     }
 
-    /** Half of a meter's expanded uncertainty: f/2 of the reading, and r/√12 for the step r of its display. */
+    /** Half of a meter's expanded uncertainty: f/2 of the reading, a/2, and r/√12 for the step r of its display. */
     public static StandardUncertainty of(MeterUncertainty meter) {
-        return new StandardUncertainty(meter.share() / 2, meter.resolution() / Math.sqrt(12));
+        return new StandardUncertainty(
+                meter.share() / 2, Math.hypot(meter.absolute() / 2, meter.resolution() / Math.sqrt(12)));
     }
 
     /** u of an amount, in its unit. */

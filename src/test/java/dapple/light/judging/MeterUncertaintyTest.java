@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dapple.light.quantity.Quantity;
 import java.util.Random;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -12,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -68,6 +70,41 @@ class MeterUncertaintyTest {
                 .anyMatch(amount -> (low == 0 || amount - meter.expanded(amount) >= low)
                         && amount + meter.expanded(amount) <= high);
         assertThat(meter.isCoarserThan(band)).isEqualTo(!someClears);
+    }
+
+    /** Worked (JCGM 100:2008, 4.3.7): √(1² + (2·0.1/√12)²) = 1.0017 °C, at every temperature alike. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-40, 0, 38.5, 120})
+    void isAsWideAtEveryTemperature(double celsius) {
+        assertThat(MeterUncertainty.of(Quantity.SURFACE_TEMPERATURE, 0.1).expanded(celsius))
+                .isCloseTo(1.0017, within(HALF_OF_LAST_DIGIT));
+    }
+
+    @Test
+    void reachesBelowZeroWithATemperatureAlone() {
+        assertThat(MeterUncertainty.of(Quantity.AIR_TEMPERATURE, 0.1)
+                        .around(Quantity.AIR_TEMPERATURE, 0.2)
+                        .interval()
+                        .low())
+                .isNegative();
+    }
+
+    /** By search, as above, with a fixed part besides the share. */
+    @ParameterizedTest
+    @MethodSource("bands")
+    void countsItsFixedPartWhereABandIsFine(double low, double high, double share) {
+        MeterUncertainty meter = new MeterUncertainty(share, 0.2, 0.1);
+        Band band = new Band(low, high);
+        boolean someClears = DoubleStream.iterate(0, amount -> amount <= high, amount -> amount + 1e-4)
+                .anyMatch(amount -> (low == 0 || amount - meter.expanded(amount) >= low)
+                        && amount + meter.expanded(amount) <= high);
+        assertThat(meter.isCoarserThan(band)).isEqualTo(!someClears);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void knowsWhatToAssumeOfEveryQuantity(Quantity quantity) {
+        assertThat(MeterUncertainty.of(quantity, 0.1).expanded(10)).isPositive();
     }
 
     @ParameterizedTest

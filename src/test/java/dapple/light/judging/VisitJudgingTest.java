@@ -3,6 +3,7 @@ package dapple.light.judging;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dapple.light.judging.VisitJudging.PointReading;
+import dapple.light.quantity.Quantity;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class VisitJudgingTest {
@@ -97,6 +99,66 @@ class VisitJudgingTest {
     void findsNothingWrongWithTheGradientOfADarkEnclosure() {
         List<PointReading> visit = List.of(reading(1, PointRole.BASKING, 0.0), reading(2, PointRole.SHADE, 0.0));
         assertThat(judge(visit, 2).noGradient()).isFalse();
+    }
+
+    /** Each with its own bands: basking 10,000 to 30,000, shade at most 1,000, ceiling 60,000 lx. */
+    @ParameterizedTest
+    @CsvSource({
+        "BASKING, 20000, ON_TARGET",
+        "BASKING, 8000, TOO_WEAK",
+        "SHADE, 500, ON_TARGET",
+        "SHADE, 2000, TOO_STRONG",
+        "GRADIENT, 5, ON_TARGET",
+        "NEAREST_REACHABLE, 58000, BORDERLINE",
+        "GRADIENT, 60000, OVER_CEILING"
+    })
+    void judgesAnIlluminanceByItsOwnLimits(PointRole role, double lux, State state) {
+        Limits limits = new Limits(new Band(10_000, 30_000), Band.atMost(1_000), 60_000);
+        assertThat(judged(Quantity.ILLUMINANCE, role, lux, limits).state()).contains(state);
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = PointRole.class,
+            names = {"SHADE", "GRADIENT", "NEAREST_REACHABLE", "KEEPER"})
+    void judgesNothingWhereNothingIsAsked(PointRole role) {
+        Limits baskingAlone = new Limits(new Band(38, 42), Band.OPEN, Limits.NO_CEILING);
+        assertThat(judged(Quantity.SURFACE_TEMPERATURE, role, 80, baskingAlone)).isEqualTo(Judgement.none());
+    }
+
+    /** Guarded acceptance (JCGM 106:2012) of a shade of 22 to 26 °C, ±1 °C. */
+    @ParameterizedTest
+    @CsvSource({"24, ON_TARGET", "20, TOO_WEAK", "28, TOO_STRONG", "22.5, BORDERLINE"})
+    void judgesShadeByBothEndsOfItsBand(double celsius, State state) {
+        Limits limits = new Limits(Band.OPEN, new Band(22, 26), Limits.NO_CEILING);
+        assertThat(judged(Quantity.SURFACE_TEMPERATURE, PointRole.SHADE, celsius, limits)
+                        .state())
+                .contains(state);
+    }
+
+    @Test
+    void asksNoGradientOfTemperatures() {
+        Limits limits = new Limits(new Band(28, 40), Band.atMost(32), 50);
+        MeterUncertainty meter = MeterUncertainty.of(Quantity.SURFACE_TEMPERATURE, 0.1);
+        List<PointReading> visit = List.of(
+                new PointReading(1, PointRole.BASKING, meter.around(32), meter),
+                new PointReading(2, PointRole.SHADE, meter.around(28), meter));
+        assertThat(VisitJudging.judge(Quantity.SURFACE_TEMPERATURE, visit, limits)
+                        .getOrDefault(2L, Judgement.none())
+                        .noGradient())
+                .isFalse();
+    }
+
+    @Test
+    void leavesNothingButHarmWhileLampsArePlannedOff() {
+        assertThat(Judgement.of(State.TOO_WEAK).whilePlannedOff().state()).contains(State.PLANNED_OFF);
+        assertThat(Judgement.of(State.OVER_CEILING).whilePlannedOff().state()).contains(State.OVER_CEILING);
+    }
+
+    private static Judgement judged(Quantity quantity, PointRole role, double amount, Limits limits) {
+        MeterUncertainty meter = MeterUncertainty.of(quantity, 0.1);
+        PointReading reading = new PointReading(1, role, meter.around(quantity, amount), meter);
+        return VisitJudging.judge(quantity, List.of(reading), limits).getOrDefault(1L, Judgement.none());
     }
 
     static LongStream seeds() {

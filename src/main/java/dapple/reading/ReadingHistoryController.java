@@ -1,0 +1,58 @@
+package dapple.reading;
+
+import dapple.enclosure.Enclosures;
+import dapple.enclosure.PointFacts;
+import dapple.light.quantity.Quantity;
+import dapple.people.Action;
+import dapple.people.Allowed;
+import dapple.people.People;
+import dapple.people.SignedIn;
+import dapple.reading.ReadingHistory.Wanted;
+import dapple.target.Targets;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** Everything that was ever read in an enclosure, a page at a time. */
+@Controller
+@Allowed(Action.SEE_ENCLOSURES)
+class ReadingHistoryController {
+    private final ReadingHistory history;
+    private final Enclosures enclosures;
+    private final Targets targets;
+    private final People people;
+
+    ReadingHistoryController(ReadingHistory history, Enclosures enclosures, Targets targets, People people) {
+        this.history = history;
+        this.enclosures = enclosures;
+        this.targets = targets;
+        this.people = people;
+    }
+
+    @GetMapping("/enclosures/{enclosureId}/readings")
+    String page(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long enclosureId,
+            @RequestParam(required = false) @Nullable Long point,
+            @RequestParam(required = false) @Nullable Quantity quantity,
+            @RequestParam(defaultValue = "1") int page,
+            Model model) {
+        model.addAttribute("enclosure", enclosures.get(me.siteId(), enclosureId));
+        List<PointFacts> points = history.points(me.siteId(), enclosureId);
+        Wanted wanted = new Wanted(Optional.ofNullable(point), Optional.ofNullable(quantity));
+        model.addAttribute("points", points);
+        model.addAttribute("quantities", Quantity.measuredInTheField());
+        model.addAttribute("chosenPoint", point);
+        model.addAttribute("chosenQuantity", quantity);
+        model.addAttribute("lines", history.page(me.siteId(), points, wanted, Math.max(0, page - 1)));
+        model.addAttribute("names", people.names(me.siteId()));
+        model.addAttribute("species", targets.speciesById(me.siteId()));
+        return "reading/history";
+    }
+}

@@ -1,0 +1,90 @@
+package dapple.reading;
+
+import dapple.enclosure.Facing;
+import dapple.light.quantity.Quantity;
+import java.time.Instant;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A reading as it was written down, with what became of it.
+ *
+ * @param amount as the meter showed it
+ * @param takenBy whose visit it was
+ * @param corrects why it stands in place of another, if it does
+ * @param correctedBy the reading that stands in its place
+ */
+public record RecordedReading(
+        long id,
+        long pointId,
+        long meterId,
+        long takenBy,
+        long recordedBy,
+        Quantity quantity,
+        double amount,
+        Facing facing,
+        boolean heldAsAsked,
+        Instant takenAt,
+        Optional<String> corrects,
+        Optional<Long> correctedBy,
+        Optional<Withdrawal> withdrawal) {
+
+    static final String SELECT =
+            "select new dapple.reading.RecordedReading(r.id, r.pointId, r.meterId, v.personId, r.recordedBy, "
+                    + "r.quantity, r.amount, r.facing, r.heldAsAsked, r.takenAt, r.reason, n.id, "
+                    + "w.reason, w.recordedAt, w.recordedBy) from Reading r join r.visit v "
+                    + "left join Reading n on n.supersedesId = r.id "
+                    + "left join ReadingWithdrawal w on w.readingId = r.id ";
+
+    /** Of the columns in the order in which the queries name them. */
+    RecordedReading(
+            long id,
+            long pointId,
+            long meterId,
+            long takenBy,
+            long recordedBy,
+            Quantity quantity,
+            double amount,
+            Facing facing,
+            boolean heldAsAsked,
+            Instant takenAt,
+            @Nullable String corrects,
+            @Nullable Long correctedBy,
+            @Nullable String withdrawnFor,
+            @Nullable Instant withdrawnAt,
+            @Nullable Long withdrawnBy) {
+        this(
+                id,
+                pointId,
+                meterId,
+                takenBy,
+                recordedBy,
+                quantity,
+                amount,
+                facing,
+                heldAsAsked,
+                takenAt,
+                Optional.ofNullable(corrects),
+                Optional.ofNullable(correctedBy),
+                Withdrawal.of(withdrawnFor, withdrawnAt, withdrawnBy));
+    }
+
+    /** Whether it counts: nothing stands in its place and nobody has withdrawn it. */
+    public boolean isStanding() {
+        return correctedBy.isEmpty() && withdrawal.isEmpty();
+    }
+
+    boolean mayBeChangedBy(Visitor visitor) {
+        return isStanding()
+                && (visitor.supervises() || visitor.personId() == takenBy || visitor.personId() == recordedBy);
+    }
+
+    /** Why, when and by whom a reading was withdrawn. */
+    public record Withdrawal(String reason, Instant at, long personId) {
+        static Optional<Withdrawal> of(@Nullable String reason, @Nullable Instant at, @Nullable Long personId) {
+            return reason == null || at == null || personId == null
+                    ? Optional.empty()
+                    : Optional.of(new Withdrawal(reason, at, personId));
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package dapple.reading;
+
+import jakarta.annotation.PreDestroy;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.event.TransactionalEventListener;
+
+/**
+ * Judges anew after the commit of what asks for it: the first batch before the answer goes out, so that a fact of last
+ * week shows at once; a longer past behind the scenes, one after the other. What a stop leaves undone goes on at the
+ * next start.
+ */
+@Component
+class RejudgingQueue {
+    private static final Logger LOG = LoggerFactory.getLogger(RejudgingQueue.class);
+
+    private final RejudgingWork work;
+    private final RejudgingDueRepository dues;
+    private final ExecutorService behind = Executors.newSingleThreadExecutor(run -> {
+        Thread thread = new Thread(run, "rejudging");
+        thread.setDaemon(true);
+        return thread;
+    });
+
+    RejudgingQueue(RejudgingWork work, RejudgingDueRepository dues) {
+        this.work = work;
+        this.dues = dues;
+    }
+
+    @TransactionalEventListener
+    void begin(RejudgingAsked asked) {
+        if (work.goOn(asked.dueId())) {
+            behind.execute(() -> finish(asked.dueId()));
+        }
+    }
+
+    @EventListener(ApplicationReadyEvent.class)
+    void resume() {
+        dues.unfinished().forEach(due -> behind.execute(() -> finish(due)));
+    }
+
+    private void finish(long dueId) {
+        try {
+            boolean more = true;
+            while (more && !behind.isShutdown()) {
+                more = work.goOn(dueId);
+            }
+        } catch (RuntimeException broken) {
+            LOG.error("Judging anew has stopped; it goes on at the next start: {}", dueId, broken);
+        }
+    }
+
+    @PreDestroy
+    void stop() {
+        behind.shutdown();
+    }
+}

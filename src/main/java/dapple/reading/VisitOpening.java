@@ -1,0 +1,46 @@
+package dapple.reading;
+
+import dapple.enclosure.Enclosures;
+import dapple.enclosure.PointFacts;
+import dapple.site.ConflictException;
+import dapple.site.NotFoundException;
+import java.time.Clock;
+import java.util.UUID;
+import org.springframework.stereotype.Component;
+
+/** Finds the visit that an entry belongs to, or begins it with its first entry; locked for the entry's transaction. */
+@Component
+class VisitOpening {
+    private final VisitRepository visits;
+    private final Enclosures enclosures;
+    private final Clock clock;
+
+    VisitOpening(VisitRepository visits, Enclosures enclosures, Clock clock) {
+        this.visits = visits;
+        this.enclosures = enclosures;
+        this.clock = clock;
+    }
+
+    /**
+     * The visit of an entry.
+     *
+     * @throws ConflictException if the visit's key belongs to somebody else's visit, or to one elsewhere
+     */
+    Visit at(Visitor visitor, UUID visitKey, long enclosureId) {
+        Visit visit = visits.lockByKey(visitKey)
+                .orElseGet(() -> visits.saveAndFlush(new Visit(visitor, visitKey, enclosureId, clock.instant())));
+        if (!visit.is(visitor, enclosureId)) {
+            throw new ConflictException("the key belongs to another visit");
+        }
+        return visit;
+    }
+
+    /** The point of an entry; not found unless it is in the entry's enclosure. */
+    PointFacts point(Visitor visitor, VisitPlace place) {
+        PointFacts point = enclosures.point(visitor.siteId(), place.pointId());
+        if (point.enclosureId() != place.enclosureId()) {
+            throw new NotFoundException();
+        }
+        return point;
+    }
+}
