@@ -34,6 +34,8 @@ class ArchitectureTest {
             List.of("people"),
             List.of("enclosure", "meter", "target"),
             List.of("animal"),
+            List.of("order"),
+            List.of("housing"),
             List.of("reading"),
             List.of("review", "exposure"),
             List.of("overview"),

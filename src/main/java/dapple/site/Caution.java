@@ -11,6 +11,10 @@ public enum Caution {
     HEAT,
     /** Mains electricity in damp places. */
     MAINS,
+    /** Animals with little or no pigment need much less ultraviolet. */
+    PIGMENT,
+    /** Ultraviolet off or capped is a treatment: heat and visible light go on. */
+    ORDER,
     /** A number is no diagnosis: the vet decides. */
     VET
 }
