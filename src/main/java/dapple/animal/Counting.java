@@ -138,10 +138,15 @@ public class Counting {
         related.ifPresent(event::with);
         AnimalEvent stored = events.saveAndFlush(event);
         if (after.last() == 0) {
-            placing.leave(animal, step.at());
-            animal.end(step.kind(), step.at());
+            end(animal, after.steps().get(after.steps().size() - 1));
         }
         return stored;
+    }
+
+    /** What comes last ends it, though something earlier may have been entered just now. */
+    private void end(Animal animal, Step last) {
+        placing.leave(animal, last.at());
+        animal.end(last.kind(), last.at());
     }
 
     /** Of two who enter one number in the same moment, the constraint of the database stops the second. */

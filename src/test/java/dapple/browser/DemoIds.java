@@ -26,6 +26,11 @@ class DemoIds {
         return id("select id from animal where name = ?", name);
     }
 
+    /** The present stay of an animal. */
+    long stay(String animal) {
+        return id("select id from stay where open_animal_id = ?", animal(animal));
+    }
+
     long person(String signInName) {
         return id("select id from person where sign_in_name = ?", signInName);
     }

@@ -3,15 +3,21 @@ package dapple.people;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
+import dapple.animal.Animals;
 import dapple.enclosure.Enclosures;
 import dapple.meter.MeterFacts;
+import dapple.order.NewOrder;
+import dapple.order.Ordered;
+import dapple.order.Ordering;
 import dapple.site.Open;
 import dapple.site.SiteFacts;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,6 +64,12 @@ class RoutesPagesTest {
     @Autowired
     private Enclosures enclosures;
 
+    @Autowired
+    private Animals animals;
+
+    @Autowired
+    private Ordering ordering;
+
     private SiteFacts site;
     private Map<String, String> values = Map.of();
 
@@ -66,7 +78,8 @@ class RoutesPagesTest {
         site = collection.site();
         SignedIn keeper = collection.person(site, Role.KEEPER);
         Home home = collection.home(site, keeper, collection.species(site, "Pogona vitticeps"));
-        values = Map.of(
+        values = new HashMap<>(animalValues(home));
+        values.putAll(Map.of(
                 "enclosureId", String.valueOf(home.enclosureId()),
                 "pointId", String.valueOf(home.basking().id()),
                 "animalId", String.valueOf(home.animal().id()),
@@ -74,7 +87,24 @@ class RoutesPagesTest {
                 "keyId", key(keeper),
                 "roomId", String.valueOf(room(home)),
                 "visitKey", UUID.randomUUID().toString(),
-                "readingId", reading(keeper, home, collection.meter(site)));
+                "readingId", reading(keeper, home, collection.meter(site))));
+    }
+
+    private Map<String, String> animalValues(Home home) {
+        long animal = home.animal().id();
+        SignedIn vet = collection.person(site, Role.VET);
+        long order = ordering.place(
+                site.id(),
+                new NewOrder(
+                        animal,
+                        new Ordered.UvOff(),
+                        "for a test",
+                        Optional.empty(),
+                        LocalDate.now(site.timeZone()).plusDays(7),
+                        UUID.randomUUID(),
+                        vet.personId()));
+        long stay = animals.staysOf(site.id(), animal).get(0).id();
+        return Map.of("orderId", String.valueOf(order), "stayId", String.valueOf(stay));
     }
 
     private String reading(SignedIn keeper, Home home, MeterFacts meter) throws Exception {

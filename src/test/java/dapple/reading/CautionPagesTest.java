@@ -51,7 +51,7 @@ class CautionPagesTest {
     @BeforeEach
     void furnish() {
         SiteFacts site = collection.site();
-        supervisor = collection.person(site, Role.SUPERVISOR);
+        supervisor = collection.person(site, Role.SUPERVISOR, Role.VET);
         meter = collection.meter(site);
         home = collection.home(
                 site,
@@ -68,7 +68,7 @@ class CautionPagesTest {
 
     @Test
     void whoSwitchesALampOffIsWarnedOfEverything() throws Exception {
-        assertThat(cautions("/readings/" + read(9.1))).isEqualTo(EnumSet.allOf(Caution.class));
+        assertThat(cautions("/readings/" + read(9.1))).isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT, Caution.MAINS, Caution.VET));
     }
 
     @Test
@@ -79,6 +79,17 @@ class CautionPagesTest {
     @Test
     void whoLooksAtAnAnimalIsSentToTheVet() throws Exception {
         assertThat(cautions("/animals/" + home.animal().id())).isEqualTo(EnumSet.of(Caution.VET));
+    }
+
+    @Test
+    void whoEntersAnAnimalIsToldOfPigment() throws Exception {
+        assertThat(cautions("/animals/new")).isEqualTo(EnumSet.of(Caution.PIGMENT));
+    }
+
+    @Test
+    void whoOrdersLightIsToldOfWhatElseTheLampGives() throws Exception {
+        assertThat(cautions("/animals/" + home.animal().id() + "/orders/new"))
+                .isEqualTo(EnumSet.of(Caution.ORDER, Caution.VET));
     }
 
     private long read(double uvi) {
