@@ -132,9 +132,13 @@ public class Animals {
     /** Whose stays count for an animal, oldest first: its own, and before it left a group the group's. */
     @Transactional(readOnly = true)
     public List<Lineage> lineage(long siteId, long animalId) {
+        return lineage(siteId, find(siteId, animalId));
+    }
+
+    private List<Lineage> lineage(long siteId, Animal animal) {
         List<Lineage> found = new ArrayList<>();
-        Optional<Animal> next = Optional.of(find(siteId, animalId));
-        Optional<Instant> to = next.get().end().map(RecordEnd::at);
+        Optional<Animal> next = Optional.of(animal);
+        Optional<Instant> to = animal.end().map(RecordEnd::at);
         while (next.isPresent()) {
             Animal one = next.get();
             found.add(0, new Lineage(one.id(), one.startsAt(), to));
@@ -147,9 +151,20 @@ public class Animals {
     /** The stays that count for an animal, oldest first; those before it left a group are the group's. */
     @Transactional(readOnly = true)
     public List<StayFacts> history(long siteId, long animalId) {
-        return lineage(siteId, animalId).stream()
-                .flatMap(piece -> during(piece, staysOf(siteId, piece.animalId())))
+        return historyOf(siteId, animalId).stays();
+    }
+
+    /** The same with the animal, asked for at once. */
+    @Transactional(readOnly = true)
+    public AnimalHistory historyOf(long siteId, long animalId) {
+        List<Stay> own = stays.ofAnimal(siteId, animalId);
+        Animal animal = own.stream().findFirst().map(Stay::animal).orElseGet(() -> find(siteId, animalId));
+        List<StayFacts> counted = lineage(siteId, animal).stream()
+                .flatMap(piece -> piece.animalId() == animalId
+                        ? own.stream().map(Stay::facts)
+                        : during(piece, staysOf(siteId, piece.animalId())))
                 .toList();
+        return new AnimalHistory(animal.facts(), animal.end(), counted);
     }
 
     private static Stream<StayFacts> during(Lineage piece, List<StayFacts> stays) {

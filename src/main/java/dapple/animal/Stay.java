@@ -63,6 +63,10 @@ class Stay {
         return siteId;
     }
 
+    Animal animal() {
+        return animal;
+    }
+
     long enclosureId() {
         return enclosureId;
     }

@@ -1,7 +1,7 @@
 package dapple.exposure;
 
-import dapple.animal.AnimalDetails;
 import dapple.animal.AnimalFacts;
+import dapple.animal.AnimalHistory;
 import dapple.animal.Animals;
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
@@ -64,16 +64,16 @@ class AnimalController {
             @PathVariable long animalId,
             @RequestParam(defaultValue = "1") int page,
             Model model) {
-        AnimalDetails details = animals.details(me.siteId(), animalId);
-        AnimalFacts animal = details.facts();
+        AnimalHistory history = animals.historyOf(me.siteId(), animalId);
+        AnimalFacts animal = history.animal();
         List<OrderFacts> open = orders.openOf(me.siteId(), animalId, clock.instant());
         model.addAttribute("animal", animal);
-        model.addAttribute("details", details);
+        model.addAttribute("history", history);
         model.addAttribute("orders", open);
         model.addAttribute("conflicts", mates.conflicts(me.siteId(), animal, open, clock.instant()));
         model.addAttribute("species", targets.speciesById(me.siteId()).get(animal.speciesId()));
         model.addAttribute("target", target(me.siteId(), animal.speciesId()));
-        model.addAttribute("stays", animals.history(me.siteId(), animalId));
+        model.addAttribute("stays", history.stays());
         model.addAttribute("enclosures", byId(me.siteId()));
         model.addAttribute(
                 "readings", readings.duringStays(me.siteId(), animalId, animal.speciesId(), Math.max(0, page - 1)));

@@ -62,7 +62,7 @@ record EventForm(
 
     /** What the kind asks for. */
     void check(AnimalDetails animal, Errors errors) {
-        if (!kinds(animal).contains(kind)) {
+        if (kind == null || !kinds(animal).contains(kind)) {
             errors.rejectValue("kind", "event.kind.wrong");
             return;
         }

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -36,7 +37,7 @@ record MoveForm(
     }
 
     List<Long> chosen() {
-        return animalIds == null ? List.of() : animalIds;
+        return animalIds == null ? List.of() : animalIds.stream().filter(Objects::nonNull).toList();
     }
 
     boolean acceptsNoTarget() {

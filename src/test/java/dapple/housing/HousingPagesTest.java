@@ -346,13 +346,13 @@ class HousingPagesTest {
                 .andExpect(content().string(containsString("is withdrawn already")));
     }
 
-    @Test
-    void aWrongCorrectionComesBackWithAMessage() throws Exception {
+    @ParameterizedTest
+    @CsvSource({"here, wrong code, enclosureId", "'', '', reason"})
+    void aWrongCorrectionComesBackWithAMessage(String instead, String reason, String wrong) throws Exception {
         long stay = animals.staysOf(site.id(), animal.id()).get(0).id();
         String correction = "/animals/" + animal.id() + "/stays/" + stay + "/correction";
-        send(correction, Map.of("enclosureId", "here", "reason", ""))
-                .andExpect(content().string(containsString("id=\"enclosureId-wrong\"")))
-                .andExpect(content().string(containsString("id=\"reason-wrong\"")));
+        send(correction, Map.of("enclosureId", instead, "reason", reason))
+                .andExpect(content().string(containsString("id=\"" + wrong + "-wrong\"")));
     }
 
     @Test

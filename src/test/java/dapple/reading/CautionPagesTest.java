@@ -1,6 +1,7 @@
 package dapple.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
 import dapple.meter.MeterFacts;
@@ -100,7 +101,7 @@ class CautionPagesTest {
     }
 
     private Set<Caution> cautions(String path) throws Exception {
-        String page = pages.perform(get(path).with(collection.as(supervisor)))
+        String page = pages.perform(get(path).with(csrf()).with(collection.as(supervisor)))
                 .andReturn()
                 .getResponse()
                 .getContentAsString();
