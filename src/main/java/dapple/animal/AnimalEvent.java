@@ -75,7 +75,6 @@ class AnimalEvent {
     }
 
     AnimalEventFacts facts() {
-        return new AnimalEventFacts(
-                id, kind, at, step().number(), relatedId(), reason, recordedAt, recordedBy);
+        return new AnimalEventFacts(id, kind, at, step().number(), relatedId(), reason, recordedAt, recordedBy);
     }
 }

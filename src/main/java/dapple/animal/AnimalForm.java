@@ -27,7 +27,10 @@ record AnimalForm(
         @NotNull @Nullable AnimalKind kind,
         @Line @Size(max = 40) String accessionNumber,
         @Line @Size(max = 80) String name,
-        @NotNull(message = "{animal.species.needed}") @Nullable Long speciesId,
+
+        @NotNull(message = "{animal.species.needed}") @Nullable
+        Long speciesId,
+
         @NotNull @Nullable Sex sex,
         @Nullable String born,
         @NotNull @Nullable Pigment pigment,
@@ -36,7 +39,10 @@ record AnimalForm(
         @DecimalMin("0.01") @DecimalMax("20") @Digits(integer = 12, fraction = 2) @Nullable
         BigDecimal reachMetres,
 
-        @DecimalMin("0.001") @DecimalMax("15") @Digits(integer = 12, fraction = 3, message = "{animal.length.digits}") @Nullable
+        @DecimalMin("0.001")
+        @DecimalMax("15")
+        @Digits(integer = 12, fraction = 3, message = "{animal.length.digits}")
+        @Nullable
         BigDecimal lengthMetres,
 
         @Nullable LocalDate lengthOn,
@@ -115,7 +121,8 @@ record AnimalForm(
 
     /** What no field says alone. */
     void check(Errors errors, LocalDate today) {
-        if (isGiven(born) && !bornAbout().filter(when -> when.isPossibleOn(today)).isPresent()) {
+        if (isGiven(born)
+                && !bornAbout().filter(when -> when.isPossibleOn(today)).isPresent()) {
             errors.rejectValue("born", "animal.born.wrong");
         }
         if (reach == ReachKind.GROUND && reachMetres == null && !errors.hasFieldErrors("reachMetres")) {

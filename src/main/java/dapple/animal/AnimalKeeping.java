@@ -97,8 +97,8 @@ public class AnimalKeeping {
     /** Whoever was taken for another species was it all along. */
     private void tellThatItWasAnother(Animal animal) {
         stays.ofAnimal(animal.siteId(), animal.id())
-                .forEach(stay -> listeners.publishEvent(
-                        new StayChanged(animal.siteId(), stay.enclosureId(), stay.fromAt())));
+                .forEach(stay ->
+                        listeners.publishEvent(new StayChanged(animal.siteId(), stay.enclosureId(), stay.fromAt())));
     }
 
     /** Adds a measured length, unless the same is on record. */

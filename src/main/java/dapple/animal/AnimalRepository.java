@@ -40,6 +40,5 @@ interface AnimalRepository extends JpaRepository<Animal, Long> {
               where s.openAnimalId = a.id and s.enclosureId = :enclosureId))
             and (:shown = 'ALL' or (:shown = 'HERE' and a.endedAt is null) or (:shown = 'GONE' and a.endedAt is not null))
             order by a.accessionNumber, a.id""")
-    Page<Animal> found(
-            long siteId, String pattern, long speciesId, long enclosureId, String shown, Pageable page);
+    Page<Animal> found(long siteId, String pattern, long speciesId, long enclosureId, String shown, Pageable page);
 }

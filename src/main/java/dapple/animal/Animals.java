@@ -124,8 +124,7 @@ public class Animals {
         animals.findAllAtSite(siteId, animalIds)
                 .forEach(animal -> counts.put(
                         animal.id(),
-                        new HeadCount(animal.countBeforeEvents(), steps.getOrDefault(animal.id(), List.of()))
-                                .at(at)));
+                        new HeadCount(animal.countBeforeEvents(), steps.getOrDefault(animal.id(), List.of())).at(at)));
         return counts;
     }
 

@@ -48,11 +48,9 @@ public class Counting {
         if (events.existsByEntryKey(how.key())) {
             return;
         }
-        Placing.check(
-                animal.facts().isGroup() || kind.mayEnd() && number == 1, Refusal.NO_GROUP, animal);
+        Placing.check(animal.facts().isGroup() || kind.mayEnd() && number == 1, Refusal.NO_GROUP, animal);
         int change = kind == Happening.BIRTH || kind == Happening.RECOUNT ? number : -number;
-        take(animal, new Step(kind, how.at(), change), how, Optional.empty())
-                .under(how.key());
+        take(animal, new Step(kind, how.at(), change), how, Optional.empty()).under(how.key());
     }
 
     /**
@@ -70,17 +68,13 @@ public class Counting {
         }
         Placing.check(group.facts().isGroup(), Refusal.NO_GROUP, group);
         Animal leaving = store(Animal.splitOff(
-                group,
-                split.kind(),
-                group.state().splitOff(split.accessionNumber(), split.name()),
-                how.at()));
+                group, split.kind(), group.state().splitOff(split.accessionNumber(), split.name()), how.at()));
         Optional<Stay> where = stays.ofAnimalAt(group.id(), how.at());
         take(group, new Step(Happening.SPLIT_OFF, how.at(), -split.number()), how, Optional.of(leaving))
                 .under(how.key());
         take(leaving, new Step(Happening.SPLIT_FROM, how.at(), split.number()), how, Optional.of(group));
         where.filter(placing::isInUse)
-                .ifPresent(stay ->
-                        placing.arrive(leaving, stay.enclosureId(), how.at(), how.reason(), how.personId()));
+                .ifPresent(stay -> placing.arrive(leaving, stay.enclosureId(), how.at(), how.reason(), how.personId()));
         listeners.publishEvent(new GroupSplit(siteId, group.id(), leaving.id(), how.at(), how.personId()));
         return leaving.id();
     }
@@ -98,7 +92,8 @@ public class Counting {
         checkCanJoin(joining, group);
         listeners.publishEvent(new RecordJoins(siteId, joining.facts(), how.at()));
         int number = placing.count(joining).at(how.at());
-        take(joining, new Step(Happening.JOINED, how.at(), -number), how, Optional.of(group)).under(how.key());
+        take(joining, new Step(Happening.JOINED, how.at(), -number), how, Optional.of(group))
+                .under(how.key());
         Placing.check(joining.end().isPresent(), Refusal.COUNT, joining);
         take(group, new Step(Happening.TAKEN_IN, how.at(), number), how, Optional.of(joining));
     }
@@ -106,8 +101,7 @@ public class Counting {
     private static void checkCanJoin(Animal joining, Animal group) {
         Placing.check(joining.id() != group.id(), Refusal.SAME_RECORD, joining);
         Placing.check(group.facts().isGroup(), Refusal.NO_GROUP, group);
-        Placing.check(
-                joining.facts().speciesId() == group.facts().speciesId(), Refusal.OTHER_SPECIES, joining);
+        Placing.check(joining.facts().speciesId() == group.facts().speciesId(), Refusal.OTHER_SPECIES, joining);
     }
 
     /** Opens a closed record again, with as many animals as it had; it is in no enclosure until it is moved. */
@@ -117,8 +111,7 @@ public class Counting {
         if (events.existsByEntryKey(how.key())) {
             return;
         }
-        Placing.check(
-                animal.end().filter(RecordEnd::canReturn).isPresent(), Refusal.CANNOT_RETURN, animal);
+        Placing.check(animal.end().filter(RecordEnd::canReturn).isPresent(), Refusal.CANNOT_RETURN, animal);
         HeadCount count = placing.count(animal);
         Step end = count.steps().get(count.steps().size() - 1);
         Placing.check(!how.at().isBefore(end.at()), Refusal.CANNOT_RETURN, animal);

@@ -9,5 +9,4 @@ import java.util.Optional;
  *
  * @param from where the one who asks took them to be; none: in no enclosure
  */
-public record Move(
-        List<Long> animalIds, Optional<Long> from, long to, Instant at, String reason, long personId) {}
+public record Move(List<Long> animalIds, Optional<Long> from, long to, Instant at, String reason, long personId) {}

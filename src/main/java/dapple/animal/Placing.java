@@ -61,10 +61,8 @@ class Placing {
     /** Ends the open stay, if there is one. */
     void leave(Animal animal, Instant at) {
         Optional<Stay> present = stays.open(animal.id());
-        boolean endedLater =
-                stays.lastEnd(animal.id()).filter(at::isBefore).isPresent();
-        boolean beganLater =
-                present.filter(stay -> !at.isAfter(stay.fromAt())).isPresent();
+        boolean endedLater = stays.lastEnd(animal.id()).filter(at::isBefore).isPresent();
+        boolean beganLater = present.filter(stay -> !at.isAfter(stay.fromAt())).isPresent();
         check(!endedLater && !beganLater, Refusal.MOVED_LATER, animal);
         present.ifPresent(stay -> {
             stay.end(at);

@@ -63,7 +63,8 @@ class EventController {
     /** The open groups of its species that it can join. */
     @ModelAttribute("groups")
     List<AnimalFacts> groups(
-            @AuthenticationPrincipal SignedIn me, @ModelAttribute(name = "animal", binding = false) AnimalDetails animal) {
+            @AuthenticationPrincipal SignedIn me,
+            @ModelAttribute(name = "animal", binding = false) AnimalDetails animal) {
         return animals.here(me.siteId()).stream()
                 .filter(AnimalFacts::isGroup)
                 .filter(group -> group.speciesId() == animal.facts().speciesId() && group.id() != animal.id())
@@ -77,7 +78,9 @@ class EventController {
 
     /** The kind that the address names, else the first that such a record can have. */
     @ModelAttribute("kind")
-    Happening kind(@ModelAttribute(name = "animal", binding = false) AnimalDetails animal, @RequestParam(defaultValue = "") String kind) {
+    Happening kind(
+            @ModelAttribute(name = "animal", binding = false) AnimalDetails animal,
+            @RequestParam(defaultValue = "") String kind) {
         List<Happening> possible = EventForm.kinds(animal);
         return possible.stream()
                 .filter(one -> one.name().equals(kind))
@@ -87,7 +90,9 @@ class EventController {
 
     @GetMapping
     String fresh(
-            @AuthenticationPrincipal SignedIn me, @ModelAttribute(name = "kind", binding = false) Happening kind, Model model) {
+            @AuthenticationPrincipal SignedIn me,
+            @ModelAttribute(name = "kind", binding = false) Happening kind,
+            Model model) {
         LocalDateTime now = LocalDateTime.now(clock.withZone(me.zone())).truncatedTo(ChronoUnit.MINUTES);
         model.addAttribute("form", EventForm.empty(kind, now));
         return PAGE;
@@ -113,8 +118,7 @@ class EventController {
         return PAGE;
     }
 
-    private Optional<Instant> check(
-            SignedIn me, AnimalDetails animal, EventForm form, BindingResult errors) {
+    private Optional<Instant> check(SignedIn me, AnimalDetails animal, EventForm form, BindingResult errors) {
         if (errors.getTarget() == null) {
             return Optional.empty();
         }

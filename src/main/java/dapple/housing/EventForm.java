@@ -51,8 +51,7 @@ record EventForm(
             Happening.RELEASE);
 
     static EventForm empty(Happening kind, LocalDateTime now) {
-        return new EventForm(
-                UUID.randomUUID(), kind, now, null, null, "", AnimalKind.INDIVIDUAL, "", "", null);
+        return new EventForm(UUID.randomUUID(), kind, now, null, null, "", AnimalKind.INDIVIDUAL, "", "", null);
     }
 
     /** What can be entered for a record. */

@@ -80,7 +80,8 @@ class MoveChoices {
         List<NeedsConflict> found = new ArrayList<>(NeedsConflict.between(coming, there));
         if (form.fromEnclosure().isEmpty()) {
             NeedsConflict.between(coming, coming).stream()
-                    .filter(pair -> pair.one().animal().id() < pair.other().animal().id())
+                    .filter(pair ->
+                            pair.one().animal().id() < pair.other().animal().id())
                     .forEach(found::add);
         }
         return found;

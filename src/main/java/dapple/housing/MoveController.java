@@ -71,7 +71,8 @@ class MoveController {
             return Optional.of(Asked.id(from)).filter(id -> id != 0);
         }
         long id = animals.get(me.siteId(), Asked.id(animal)).id();
-        return Optional.ofNullable(animals.presentStays(me.siteId(), List.of(id)).get(id))
+        return Optional.ofNullable(
+                        animals.presentStays(me.siteId(), List.of(id)).get(id))
                 .map(StayFacts::enclosureId);
     }
 
@@ -111,13 +112,12 @@ class MoveController {
         }
     }
 
-    private Optional<Instant> check(
-            SignedIn me, MoveForm form, List<MoveChoice> found, BindingResult errors) {
+    private Optional<Instant> check(SignedIn me, MoveForm form, List<MoveChoice> found, BindingResult errors) {
         if (errors.getTarget() == null) {
             return Optional.empty();
         }
-        boolean missing = chosen(form, found).stream()
-                .anyMatch(choice -> choice.target().isEmpty());
+        boolean missing =
+                chosen(form, found).stream().anyMatch(choice -> choice.target().isEmpty());
         if (missing && !form.acceptsNoTarget()) {
             errors.rejectValue("withoutTarget", "move.no-target.needed");
         }
@@ -126,8 +126,7 @@ class MoveController {
 
     /** Warns of new neighbours; only what was shown can be accepted. */
     private boolean accepted(SignedIn me, MoveForm form, List<MoveChoice> found, Model model) {
-        List<NeedsConflict> conflicts =
-                choices.conflicts(me.siteId(), chosen(form, found), form, clock.instant());
+        List<NeedsConflict> conflicts = choices.conflicts(me.siteId(), chosen(form, found), form, clock.instant());
         String key = NeedsConflict.key(conflicts);
         model.addAttribute("conflicts", conflicts);
         model.addAttribute("conflictsKey", key);

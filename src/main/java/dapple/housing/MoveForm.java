@@ -37,7 +37,9 @@ record MoveForm(
     }
 
     List<Long> chosen() {
-        return animalIds == null ? List.of() : animalIds.stream().filter(Objects::nonNull).toList();
+        return animalIds == null
+                ? List.of()
+                : animalIds.stream().filter(Objects::nonNull).toList();
     }
 
     boolean acceptsNoTarget() {

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param enclosureId where it was instead; none: it was not moved at all
  */
-record StayCorrectionForm(@Nullable Long enclosureId, @Line @Size(max = 300) String reason) {
+record StayCorrectionForm(
+        @Nullable Long enclosureId, @Line @Size(max = 300) String reason) {
     Optional<Long> instead() {
         return Optional.ofNullable(enclosureId).filter(id -> id != 0);
     }

@@ -59,8 +59,7 @@ class StaysController {
 
     @ModelAttribute("enclosures")
     Map<Long, EnclosureFacts> enclosures(@AuthenticationPrincipal SignedIn me) {
-        return enclosures.all(me.siteId()).stream()
-                .collect(Collectors.toMap(EnclosureFacts::id, Function.identity()));
+        return enclosures.all(me.siteId()).stream().collect(Collectors.toMap(EnclosureFacts::id, Function.identity()));
     }
 
     @ModelAttribute("names")

@@ -57,14 +57,12 @@ public class Mates {
     /** What those need who share an enclosure with an animal at an instant. */
     @Transactional(readOnly = true)
     public List<Needs> of(long siteId, long animalId, Instant at) {
-        Optional<StayFacts> stay =
-                Optional.ofNullable(animals.presentStays(siteId, List.of(animalId)).get(animalId));
-        List<AnimalFacts> others = stay
-                .map(present -> animals.inEnclosure(siteId, present.enclosureId(), at))
-                .orElse(List.of())
-                .stream()
-                .filter(mate -> mate.id() != animalId)
-                .toList();
+        Optional<StayFacts> stay = Optional.ofNullable(
+                animals.presentStays(siteId, List.of(animalId)).get(animalId));
+        List<AnimalFacts> others =
+                stay.map(present -> animals.inEnclosure(siteId, present.enclosureId(), at)).orElse(List.of()).stream()
+                        .filter(mate -> mate.id() != animalId)
+                        .toList();
         return needs(siteId, others, at);
     }
 

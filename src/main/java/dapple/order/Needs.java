@@ -14,9 +14,7 @@ public record Needs(AnimalFacts animal, Optional<Limits> limits, boolean byOrder
 
     /** Whether no basking place could suit both: their basking ranges do not overlap. */
     public boolean conflictsWith(Needs other) {
-        return limits.isPresent()
-                && other.limits.isPresent()
-                && areApart(limits.get(), other.limits.get());
+        return limits.isPresent() && other.limits.isPresent() && areApart(limits.get(), other.limits.get());
     }
 
     private static boolean areApart(Limits one, Limits other) {

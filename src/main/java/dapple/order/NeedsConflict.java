@@ -20,8 +20,8 @@ public record NeedsConflict(Needs one, Needs other) {
     /** Names these conflicts in a form, so that only those that were shown are acknowledged. */
     public static String key(List<NeedsConflict> conflicts) {
         return conflicts.stream()
-                .map(conflict ->
-                        conflict.one().animal().id() + "-" + conflict.other().animal().id())
+                .map(conflict -> conflict.one().animal().id() + "-"
+                        + conflict.other().animal().id())
                 .sorted()
                 .collect(Collectors.joining("."));
     }

@@ -98,8 +98,7 @@ class NewOrderController {
 
     /** Conflicts with cage mates are shown and must be accepted, those alone that were shown. */
     private boolean accepted(SignedIn me, AnimalDetails animal, OrderForm form, Model model) {
-        List<NeedsConflict> conflicts =
-                mates.conflicts(me.siteId(), animal.facts(), form.ordered(), clock.instant());
+        List<NeedsConflict> conflicts = mates.conflicts(me.siteId(), animal.facts(), form.ordered(), clock.instant());
         String key = NeedsConflict.key(conflicts);
         model.addAttribute("conflicts", conflicts);
         model.addAttribute("conflictsKey", key);

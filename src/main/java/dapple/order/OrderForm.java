@@ -43,7 +43,10 @@ record OrderForm(
         @Line @Size(max = 300) String reason,
         @Nullable LocalDateTime from,
         @Nullable Occurrence fromWhich,
-        @NotNull(message = "{order.last-day.needed}") @Nullable LocalDate lastDay,
+
+        @NotNull(message = "{order.last-day.needed}") @Nullable
+        LocalDate lastDay,
+
         @Nullable String despite) {
 
     private static final List<String> NUMBERS = List.of("baskingLow", "baskingHigh", "shadeHigh", "ceiling");

@@ -72,8 +72,7 @@ public class Ordering {
         Span span = span(siteId, order);
         List<VetOrder> former = orders.openAt(siteId, animal.id(), span.from());
         VetOrder placed = orders.saveAndFlush(new VetOrder(siteId, order, span, clock.instant()));
-        EarlyEnd followed =
-                new EarlyEnd(clock.instant(), order.personId(), order.reason(), Optional.of(placed.id()));
+        EarlyEnd followed = new EarlyEnd(clock.instant(), order.personId(), order.reason(), Optional.of(placed.id()));
         former.forEach(one -> one.end(span.from(), followed));
         changed(siteId, animal.id(), span.from());
         return placed.id();
@@ -128,8 +127,7 @@ public class Ordering {
     @EventListener
     void inherit(GroupSplit split) {
         List<VetOrder> inherited = orders.openAt(split.siteId(), split.groupId(), split.at());
-        inherited.forEach(order ->
-                orders.save(order.inheritedBy(split.newAnimalId(), split.at(), clock.instant())));
+        inherited.forEach(order -> orders.save(order.inheritedBy(split.newAnimalId(), split.at(), clock.instant())));
         if (!inherited.isEmpty()) {
             changed(split.siteId(), split.newAnimalId(), split.at());
         }
@@ -144,10 +142,10 @@ public class Ordering {
     }
 
     private void changed(long siteId, long animalId, Instant from) {
-        Optional<StayFacts> stay =
-                Optional.ofNullable(animals.presentStays(siteId, List.of(animalId)).get(animalId));
-        stay.ifPresent(present ->
-                listeners.publishEvent(new OrderChanged(siteId, animalId, present.enclosureId(), from)));
+        Optional<StayFacts> stay = Optional.ofNullable(
+                animals.presentStays(siteId, List.of(animalId)).get(animalId));
+        stay.ifPresent(
+                present -> listeners.publishEvent(new OrderChanged(siteId, animalId, present.enclosureId(), from)));
     }
 
     /** Why a vet ends an order. */

@@ -70,7 +70,11 @@ class OrdersController {
             model.addAttribute("ending", orderId);
             return "order/orders";
         }
-        ordering.end(me.siteId(), animalId, orderId, new Ordering.Ending(form.reason().strip(), me.personId()));
+        ordering.end(
+                me.siteId(),
+                animalId,
+                orderId,
+                new Ordering.Ending(form.reason().strip(), me.personId()));
         return "redirect:/animals/" + animalId + "/orders";
     }
 }

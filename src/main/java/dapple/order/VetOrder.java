@@ -122,9 +122,7 @@ class VetOrder {
         return switch (kind) {
             case OWN_LIMITS ->
                 new Ordered.OwnLimits(new Limits(
-                        new Band(Given.of(baskingLow), Given.of(baskingHigh)),
-                        Given.of(shadeHigh),
-                        Given.of(ceiling)));
+                        new Band(Given.of(baskingLow), Given.of(baskingHigh)), Given.of(shadeHigh), Given.of(ceiling)));
             case UV_OFF -> new Ordered.UvOff();
             case CAP -> new Ordered.Cap(Given.of(ceiling));
         };
@@ -133,8 +131,8 @@ class VetOrder {
     private Optional<OrderFacts.EarlyEnd> earlyEnd() {
         return endedAt == null || endedBy == null || endedReason == null
                 ? Optional.empty()
-                : Optional.of(new OrderFacts.EarlyEnd(
-                        endedAt, endedBy, endedReason, Optional.ofNullable(followedById)));
+                : Optional.of(
+                        new OrderFacts.EarlyEnd(endedAt, endedBy, endedReason, Optional.ofNullable(followedById)));
     }
 
     /** [from, to). */

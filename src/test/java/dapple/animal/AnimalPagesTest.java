@@ -196,7 +196,8 @@ class AnimalPagesTest {
     void aChangeIsShownAgain() throws Exception {
         send(edit, with(Map.of("born", "2019", "reach", "GROUND", "reachMetres", "0,3", "note", "two\nlines")))
                 .andExpect(redirectedUrl("/animals/" + animal.id()));
-        see(edit).andExpect(content().string(containsString("value=\"2019\"")))
+        see(edit)
+                .andExpect(content().string(containsString("value=\"2019\"")))
                 .andExpect(content().string(containsString("value=\"0.3\"")));
     }
 
@@ -204,9 +205,10 @@ class AnimalPagesTest {
     void theNewestLengthStandsFirst() throws Exception {
         send(edit, with(Map.of("lengthMetres", "0.401", "lengthOn", "2026-05-04")));
         send(edit, with(Map.of("version", "1", "lengthMetres", "0.380", "lengthOn", "2026-02-04")));
-        see(edit).andExpect(content()
-                .string(org.hamcrest.Matchers.stringContainsInOrder(
-                        "0.401 m, measured 4 May 2026", "0.38 m, measured 4 Feb 2026")));
+        see(edit)
+                .andExpect(content()
+                        .string(org.hamcrest.Matchers.stringContainsInOrder(
+                                "0.401 m, measured 4 May 2026", "0.38 m, measured 4 Feb 2026")));
     }
 
     @Test
@@ -227,7 +229,8 @@ class AnimalPagesTest {
                 Happening.DEATH,
                 1,
                 new Happened(now(), "for a test", UUID.randomUUID(), keeper.personId()));
-        see(edit).andExpect(content().string(containsString("A supervisor can open it again.")))
+        see(edit)
+                .andExpect(content().string(containsString("A supervisor can open it again.")))
                 .andExpect(content().string(not(containsString("name=\"accessionNumber\""))));
     }
 

@@ -137,8 +137,7 @@ class CountingStorageTest {
     void aClosedRecordIsFrozen() {
         record(Happening.TRANSFER, 12, 3);
         AnimalDetails closed = details(group);
-        assertRefused(
-                Refusal.HAS_ENDED, () -> keeping.change(site.id(), group, closed.version(), closed.state()));
+        assertRefused(Refusal.HAS_ENDED, () -> keeping.change(site.id(), group, closed.version(), closed.state()));
     }
 
     @Test
@@ -175,8 +174,7 @@ class CountingStorageTest {
     @Test
     void oneAnimalIsNotCounted() {
         long animal = animal();
-        assertRefused(
-                Refusal.NO_GROUP, () -> counting.record(site.id(), animal, Happening.RECOUNT, 1, how(1)));
+        assertRefused(Refusal.NO_GROUP, () -> counting.record(site.id(), animal, Happening.RECOUNT, 1, how(1)));
     }
 
     @Test
@@ -198,7 +196,9 @@ class CountingStorageTest {
         record(Happening.TRANSFER, 12, 3);
         counting.comeBack(site.id(), group, how(2));
         move(group, here, 1);
-        assertThat(animals.inEnclosure(site.id(), here, now)).extracting(AnimalFacts::id).contains(group);
+        assertThat(animals.inEnclosure(site.id(), here, now))
+                .extracting(AnimalFacts::id)
+                .contains(group);
     }
 
     @Test
@@ -252,8 +252,7 @@ class CountingStorageTest {
     @Test
     void theLineageReachesThroughTwoGroups() {
         long part = split(AnimalKind.GROUP, 5, 20);
-        long one = counting.split(
-                site.id(), new Split(part, AnimalKind.INDIVIDUAL, next(), "One", 1), how(3));
+        long one = counting.split(site.id(), new Split(part, AnimalKind.INDIVIDUAL, next(), "One", 1), how(3));
         assertThat(animals.lineage(site.id(), one))
                 .containsExactly(
                         new Lineage(group, Optional.of(at(30)), Optional.of(at(20))),
@@ -266,7 +265,9 @@ class CountingStorageTest {
         long second = collection.emptyEnclosure(site);
         move(group, second, 2);
         long leaving = split(AnimalKind.INDIVIDUAL, 1, 10);
-        assertThat(animals.inEnclosure(site.id(), here, now)).extracting(AnimalFacts::id).contains(leaving);
+        assertThat(animals.inEnclosure(site.id(), here, now))
+                .extracting(AnimalFacts::id)
+                .contains(leaving);
     }
 
     @Test
@@ -303,8 +304,8 @@ class CountingStorageTest {
     @Test
     void aSplitNeedsANumberOfItsOwn() {
         String used = details(group).state().accessionNumber();
-        assertThatThrownBy(() -> counting.split(
-                        site.id(), new Split(group, AnimalKind.INDIVIDUAL, used, "One", 1), how(3)))
+        assertThatThrownBy(() ->
+                        counting.split(site.id(), new Split(group, AnimalKind.INDIVIDUAL, used, "One", 1), how(3)))
                 .isInstanceOf(TakenException.class);
     }
 
@@ -371,8 +372,7 @@ class CountingStorageTest {
 
     @Test
     void nothingHappensToAnimalsOfAnotherSite() {
-        assertThatThrownBy(() -> counting.record(
-                        collection.site().id(), group, Happening.BIRTH, 1, how(1)))
+        assertThatThrownBy(() -> counting.record(collection.site().id(), group, Happening.BIRTH, 1, how(1)))
                 .isInstanceOf(NotFoundException.class);
     }
 
@@ -388,7 +388,8 @@ class CountingStorageTest {
     private void assertRefused(Refusal refusal, ThrowingCallable work) {
         assertThatThrownBy(work)
                 .isInstanceOfSatisfying(
-                        RefusedException.class, thrown -> assertThat(thrown.refusal()).isEqualTo(refusal));
+                        RefusedException.class,
+                        thrown -> assertThat(thrown.refusal()).isEqualTo(refusal));
     }
 
     private void record(Happening kind, int howMany, int daysAgo) {

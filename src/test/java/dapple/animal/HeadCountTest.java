@@ -76,7 +76,8 @@ class HeadCountTest {
 
     @Test
     void beginsWithNoBirth() {
-        assertThat(A_MONTH.with(new Step(Happening.BIRTH, MARCH.minusSeconds(1), 1)).isPossible())
+        assertThat(A_MONTH.with(new Step(Happening.BIRTH, MARCH.minusSeconds(1), 1))
+                        .isPossible())
                 .isFalse();
     }
 
@@ -128,6 +129,9 @@ class HeadCountTest {
     }
 
     private static List<Integer> counts(HeadCount count) {
-        return IntStream.rangeClosed(1, 31).map(day -> count.at(at(day))).boxed().toList();
+        return IntStream.rangeClosed(1, 31)
+                .map(day -> count.at(at(day)))
+                .boxed()
+                .toList();
     }
 }

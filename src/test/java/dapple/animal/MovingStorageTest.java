@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
-import dapple.enclosure.Enclosures;
 import dapple.enclosure.EnclosureRetirement;
+import dapple.enclosure.Enclosures;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.NotFoundException;
@@ -94,8 +94,7 @@ class MovingStorageTest {
 
     @Test
     void allMoveOrNone() {
-        assertRefused(
-                Refusal.NOT_THERE, () -> move(first.enclosureId(), empty, 5, first.animal(), second.animal()));
+        assertRefused(Refusal.NOT_THERE, () -> move(first.enclosureId(), empty, 5, first.animal(), second.animal()));
         assertThat(animals.inEnclosure(site.id(), empty, now)).isEmpty();
     }
 
@@ -124,15 +123,13 @@ class MovingStorageTest {
 
     @Test
     void nobodyMovesToWhereItIs() {
-        assertRefused(
-                Refusal.ALREADY_THERE, () -> move(first.enclosureId(), first.enclosureId(), 5, first.animal()));
+        assertRefused(Refusal.ALREADY_THERE, () -> move(first.enclosureId(), first.enclosureId(), 5, first.animal()));
     }
 
     @Test
     void nobodyMovesBeforeItsLastMove() {
         move(first.enclosureId(), empty, 5, first.animal());
-        assertRefused(
-                Refusal.MOVED_LATER, () -> move(empty, second.enclosureId(), 6, first.animal()));
+        assertRefused(Refusal.MOVED_LATER, () -> move(empty, second.enclosureId(), 6, first.animal()));
     }
 
     @Test
@@ -248,8 +245,7 @@ class MovingStorageTest {
     void twoWhoWithdrawAStayAtOnceLeaveTheAnimalInOnePlace() {
         move(first.enclosureId(), empty, 5, first.animal());
         long wrong = newest();
-        Together.run(
-                () -> correct(wrong, Optional.empty()), () -> correct(wrong, Optional.of(second.enclosureId())));
+        Together.run(() -> correct(wrong, Optional.empty()), () -> correct(wrong, Optional.of(second.enclosureId())));
         assertThat(animals.staysOf(site.id(), first.animal().id()))
                 .filteredOn(stay -> stay.to().isEmpty())
                 .hasSize(1);
@@ -271,7 +267,8 @@ class MovingStorageTest {
         move(first.enclosureId(), empty, 5, first.animal());
         retirement.retire(site.id(), first.enclosureId());
         withdraw(Optional.empty());
-        assertThat(animals.presentStays(site.id(), List.of(first.animal().id()))).isEmpty();
+        assertThat(animals.presentStays(site.id(), List.of(first.animal().id())))
+                .isEmpty();
     }
 
     @Test
@@ -306,13 +303,13 @@ class MovingStorageTest {
     private void assertRefused(Refusal refusal, ThrowingCallable work) {
         assertThatThrownBy(work)
                 .isInstanceOfSatisfying(
-                        RefusedException.class, thrown -> assertThat(thrown.refusal()).isEqualTo(refusal));
+                        RefusedException.class,
+                        thrown -> assertThat(thrown.refusal()).isEqualTo(refusal));
     }
 
     private void move(long from, long to, int minutesAgo, AnimalFacts... who) {
         List<Long> ids = List.of(who).stream().map(AnimalFacts::id).toList();
-        moving.move(
-                site.id(), new Move(ids, Optional.of(from), to, ago(minutesAgo), "for a test", keeper.personId()));
+        moving.move(site.id(), new Move(ids, Optional.of(from), to, ago(minutesAgo), "for a test", keeper.personId()));
     }
 
     private long newest() {
@@ -324,8 +321,7 @@ class MovingStorageTest {
     }
 
     private void correct(long stay, Optional<Long> instead) {
-        moving.correct(
-                site.id(), new StayCorrection(first.animal().id(), stay, instead, "wrong", keeper.personId()));
+        moving.correct(site.id(), new StayCorrection(first.animal().id(), stay, instead, "wrong", keeper.personId()));
     }
 
     private Instant ago(int minutes) {

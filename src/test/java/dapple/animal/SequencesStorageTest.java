@@ -82,7 +82,8 @@ class SequencesStorageTest {
         keeper = collection.person(site, Role.KEEPER);
         species = collection.species(site, "Epipedobates anthonyi");
         now = clock.instant();
-        enclosures = Stream.generate(() -> collection.emptyEnclosure(site)).limit(3).toList();
+        enclosures =
+                Stream.generate(() -> collection.emptyEnclosure(site)).limit(3).toList();
         records.clear();
         for (int group = 0; group < 3; group++) {
             records.add(keeping.addGroup(site.id(), state(), 20, how(FIRST_DAY)));
@@ -127,18 +128,15 @@ class SequencesStorageTest {
                         animals.presentStays(site.id(), List.of(record)).get(record))
                 .map(StayFacts::enclosureId);
         moving.move(
-                site.id(),
-                new Move(List.of(record), from, enclosure, at(daysAgo), "for a test", keeper.personId()));
+                site.id(), new Move(List.of(record), from, enclosure, at(daysAgo), "for a test", keeper.personId()));
     }
 
     private void withdraw(long record, Random random) {
         List<StayFacts> stays = animals.staysOf(site.id(), record);
         if (!stays.isEmpty()) {
             StayFacts wrong = stays.get(random.nextInt(stays.size()));
-            Optional<Long> instead =
-                    random.nextBoolean() ? Optional.of(any(random, enclosures)) : Optional.empty();
-            moving.correct(
-                    site.id(), new StayCorrection(record, wrong.id(), instead, "wrong", keeper.personId()));
+            Optional<Long> instead = random.nextBoolean() ? Optional.of(any(random, enclosures)) : Optional.empty();
+            moving.correct(site.id(), new StayCorrection(record, wrong.id(), instead, "wrong", keeper.personId()));
         }
     }
 
@@ -151,7 +149,9 @@ class SequencesStorageTest {
     private void assertCountsAreNeverNegative(long record) {
         for (int daysAgo = 0; daysAgo <= FIRST_DAY; daysAgo++) {
             Map<Long, Integer> counts = animals.counts(site.id(), List.of(record), at(daysAgo));
-            assertThat(counts.get(record)).as("%s, %s days ago", record, daysAgo).isNotNegative();
+            assertThat(counts.get(record))
+                    .as("%s, %s days ago", record, daysAgo)
+                    .isNotNegative();
         }
     }
 
@@ -168,8 +168,7 @@ class SequencesStorageTest {
             int there = animals.counts(site.id(), List.of(record), stay.from()).getOrDefault(record, 0);
             assertThat(there).as("stay %s of %s", stay.id(), record).isPositive();
         }
-        boolean isSomewhere =
-                !animals.presentStays(site.id(), List.of(record)).isEmpty();
+        boolean isSomewhere = !animals.presentStays(site.id(), List.of(record)).isEmpty();
         assertThat(isSomewhere && !animals.details(site.id(), record).isHere()).isFalse();
         animals.details(site.id(), record)
                 .end()

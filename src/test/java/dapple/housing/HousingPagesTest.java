@@ -167,7 +167,8 @@ class HousingPagesTest {
     @Test
     void aMovePostedTwiceMovesOnce() throws Exception {
         move(Map.of());
-        move(Map.of()).andExpect(status().isOk())
+        move(Map.of())
+                .andExpect(status().isOk())
                 .andExpect(content().string(containsString("is no longer where this form found it")));
     }
 
@@ -198,9 +199,18 @@ class HousingPagesTest {
 
     @Test
     void theLaterOfTwoTimesIsTaken() throws Exception {
-        move(Map.of("from", "0", "animalIds", String.valueOf(fresh(species)), "at", "2025-10-26T01:30", "atWhich", "SECOND"))
+        move(Map.of(
+                        "from",
+                        "0",
+                        "animalIds",
+                        String.valueOf(fresh(species)),
+                        "at",
+                        "2025-10-26T01:30",
+                        "atWhich",
+                        "SECOND"))
                 .andExpect(status().is3xxRedirection());
-        assertThat(animals.inEnclosure(site.id(), empty, Instant.parse("2025-10-26T01:29:00Z"))).isEmpty();
+        assertThat(animals.inEnclosure(site.id(), empty, Instant.parse("2025-10-26T01:29:00Z")))
+                .isEmpty();
     }
 
     @Test
@@ -208,7 +218,8 @@ class HousingPagesTest {
         SpeciesFacts unknown = collection.species(site, "Pogona minor");
         String newcomer = String.valueOf(fresh(unknown));
         Map<String, String> move = Map.of("from", "0", "animalIds", newcomer);
-        move(move).andExpect(content().string(containsString("id=\"withoutTarget-wrong\"")))
+        move(move)
+                .andExpect(content().string(containsString("id=\"withoutTarget-wrong\"")))
                 .andExpect(content().string(containsString("no target yet")));
         Map<String, String> knowing = new HashMap<>(move);
         knowing.put("withoutTarget", "true");
@@ -218,10 +229,13 @@ class HousingPagesTest {
     @Test
     void newNeighboursWithOtherNeedsAreAcceptedFirst() throws Exception {
         Home shady = collection.home(
-                site, keeper, collection.species(site, keeper, "Correlophus ciliatus", new UvZone(1, LightMethod.SHADE)));
+                site,
+                keeper,
+                collection.species(site, keeper, "Correlophus ciliatus", new UvZone(1, LightMethod.SHADE)));
         Map<String, String> move = new HashMap<>(
                 Map.of("animalIds", String.valueOf(animal.id()), "to", String.valueOf(shady.enclosureId())));
-        move(move).andExpect(content().string(containsString("They do not go with who is there")))
+        move(move)
+                .andExpect(content().string(containsString("They do not go with who is there")))
                 .andExpect(content().string(containsString("0.35 to 0.7 UVI at the basking place")));
         move.put("despite", animal.id() + "-" + shady.animal().id());
         move(move).andExpect(status().is3xxRedirection());
@@ -381,8 +395,8 @@ class HousingPagesTest {
     }
 
     private Map<String, String> event(String kind, Map<String, String> others) {
-        Map<String, String> form = new HashMap<>(Map.of(
-                "key", UUID.randomUUID().toString(), "kind", kind, "at", now(5), "reason", "seen on the round"));
+        Map<String, String> form = new HashMap<>(
+                Map.of("key", UUID.randomUUID().toString(), "kind", kind, "at", now(5), "reason", "seen on the round"));
         form.putAll(others);
         return form;
     }

@@ -103,8 +103,10 @@ class OrderPagesTest {
     @Test
     void ownLimitsComeBackAsOrdered() throws Exception {
         send(path + "/new", own("1,5", "2.5", "0.2", "3")).andExpect(redirectedUrl(path));
-        see(path).andExpect(content()
-                .string(containsString("Basking 1.5 to 2.5, shade at most 0.2, below 3.0 everywhere, UV index.")));
+        see(path)
+                .andExpect(content()
+                        .string(containsString(
+                                "Basking 1.5 to 2.5, shade at most 0.2, below 3.0 everywhere, UV index.")));
     }
 
     @ParameterizedTest
@@ -172,7 +174,8 @@ class OrderPagesTest {
         AnimalFacts mate = mate();
         send(path + "/new", off).andExpect(content().string(containsString("It does not go with who shares")));
         assertThat(orders.ofAnimal(site.id(), animal.id())).isEmpty();
-        send(path + "/new", with(Map.of("despite", animal.id() + "-" + mate.id()))).andExpect(redirectedUrl(path));
+        send(path + "/new", with(Map.of("despite", animal.id() + "-" + mate.id())))
+                .andExpect(redirectedUrl(path));
     }
 
     @Test
@@ -225,10 +228,7 @@ class OrderPagesTest {
                         site,
                         vet,
                         collection.species(
-                                site,
-                                vet,
-                                "Species " + UUID.randomUUID(),
-                                new UvZone(3, LightMethod.SUNBEAM)))
+                                site, vet, "Species " + UUID.randomUUID(), new UvZone(3, LightMethod.SUNBEAM)))
                 .animal();
         animals.move(site.id(), new Arrival(mate.id(), home.enclosureId(), clock.instant(), vet.personId()));
         return mate;

@@ -92,7 +92,8 @@ class OrderingStorageTest {
     @Test
     void anOrderIsInForceFromNow() {
         place(OFF, Optional.empty());
-        assertThat(orders.inForce(site.id(), home.enclosureId(), clock.instant())).containsOnlyKeys(animal);
+        assertThat(orders.inForce(site.id(), home.enclosureId(), clock.instant()))
+                .containsOnlyKeys(animal);
     }
 
     @Test
@@ -137,7 +138,10 @@ class OrderingStorageTest {
 
     @Test
     void aCapNeedsATarget() {
-        animal = collection.home(site, vet, collection.species(site, "Pogona minor")).animal().id();
+        animal = collection
+                .home(site, vet, collection.species(site, "Pogona minor"))
+                .animal()
+                .id();
         assertFault(OrderFault.CAP_WITHOUT_TARGET, new Ordered.Cap(2), Optional.empty(), 7);
     }
 
@@ -185,8 +189,7 @@ class OrderingStorageTest {
 
     @Test
     void twoOrdersAtOnceLeaveOneInForce() {
-        Together.run(
-                () -> place(OFF, Optional.empty()), () -> place(new Ordered.Cap(2), Optional.empty()));
+        Together.run(() -> place(OFF, Optional.empty()), () -> place(new Ordered.Cap(2), Optional.empty()));
         assertThat(orders.openOf(site.id(), animal, clock.instant())).hasSize(1);
     }
 
@@ -200,8 +203,8 @@ class OrderingStorageTest {
     void whoEndedItAndWhyStaysOnRecord() {
         end(place(OFF, Optional.empty()));
         assertThat(orders.ofAnimal(site.id(), animal).get(0).earlyEnd())
-                .hasValueSatisfying(found ->
-                        assertThat(found.reason() + found.personId()).isEqualTo("healed" + vet.personId()));
+                .hasValueSatisfying(
+                        found -> assertThat(found.reason() + found.personId()).isEqualTo("healed" + vet.personId()));
     }
 
     @Test
@@ -280,7 +283,8 @@ class OrderingStorageTest {
 
     private long group() {
         long group = keeping.addGroup(
-                site.id(), new AnimalState(
+                site.id(),
+                new AnimalState(
                         "G1",
                         "Hatchlings",
                         species.id(),
@@ -288,16 +292,18 @@ class OrderingStorageTest {
                         Optional.empty(),
                         Pigment.NORMAL,
                         Reach.EVERYWHERE,
-                        ""), 6, how(now.minusSeconds(60)));
-        animals.move(
-                site.id(), new Arrival(group, home.enclosureId(), now.minusSeconds(60), vet.personId()));
+                        ""),
+                6,
+                how(now.minusSeconds(60)));
+        animals.move(site.id(), new Arrival(group, home.enclosureId(), now.minusSeconds(60), vet.personId()));
         return group;
     }
 
     private void assertFault(OrderFault fault, Ordered ordered, Optional<Instant> from, int days) {
         assertThatThrownBy(() -> ordering.place(site.id(), order(ordered, from, days)))
                 .isInstanceOfSatisfying(
-                        OrderRefusedException.class, thrown -> assertThat(thrown.fault()).isEqualTo(fault));
+                        OrderRefusedException.class,
+                        thrown -> assertThat(thrown.fault()).isEqualTo(fault));
     }
 
     private long place(Ordered ordered, Optional<Instant> from) {

@@ -69,7 +69,8 @@ class CautionPagesTest {
 
     @Test
     void whoSwitchesALampOffIsWarnedOfEverything() throws Exception {
-        assertThat(cautions("/readings/" + read(9.1))).isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT, Caution.MAINS, Caution.VET));
+        assertThat(cautions("/readings/" + read(9.1)))
+                .isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT, Caution.MAINS, Caution.VET));
     }
 
     @Test
