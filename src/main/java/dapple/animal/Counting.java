@@ -48,7 +48,7 @@ public class Counting {
         if (events.existsByEntryKey(how.key())) {
             return;
         }
-        Placing.check(animal.facts().isGroup() || kind.mayEnd() && number == 1, Refusal.NO_GROUP, animal);
+        Placing.check(animal.facts().isGroup() || (kind.mayEnd() && number == 1), Refusal.NO_GROUP, animal);
         int change = kind == Happening.BIRTH || kind == Happening.RECOUNT ? number : -number;
         take(animal, new Step(kind, how.at(), change), how, Optional.empty()).under(how.key());
     }

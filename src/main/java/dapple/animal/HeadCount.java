@@ -49,7 +49,7 @@ record HeadCount(int before, List<Step> steps) {
                 return false;
             }
             count = step.appliedTo(count);
-            if (count < 0 || count == 0 && !step.kind().mayEnd()) {
+            if (count < 0 || (count == 0 && !step.kind().mayEnd())) {
                 return false;
             }
         }
