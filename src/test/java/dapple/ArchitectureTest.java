@@ -36,6 +36,8 @@ class ArchitectureTest {
             List.of("evidence"),
             List.of("enclosure", "meter", "target"),
             List.of("animal", "approval", "confirmation"),
+            List.of("order"),
+            List.of("housing"),
             List.of("reading"),
             List.of("review", "exposure"),
             List.of("overview"),

@@ -2,6 +2,19 @@ package dapple.animal;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A stay as other features see it, over [from, to). */
-public record StayFacts(long id, long enclosureId, AnimalFacts animal, Instant from, Optional<Instant> to) {}
+public record StayFacts(long id, long enclosureId, AnimalFacts animal, Instant from, Optional<Instant> to) {
+
+    /** What lies of it before an instant. */
+    Optional<StayFacts> before(Instant end) {
+        if (!from.isBefore(end)) {
+            return Optional.empty();
+        }
+        Instant earlier = Stream.concat(to.stream(), Stream.of(end))
+                .min(Instant::compareTo)
+                .orElse(end);
+        return Optional.of(new StayFacts(id, enclosureId, animal, from, Optional.of(earlier)));
+    }
+}

@@ -1,29 +1,47 @@
 package dapple.animal;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
+/** Stays; only the record of one animal shows withdrawn ones. */
 interface StayRepository extends JpaRepository<Stay, Long> {
+    String AT = "and s.withdrawnAt is null and s.fromAt <= :at and (s.toAt is null or s.toAt > :at) ";
+
     @Query("select s from Stay s where s.openAnimalId = :animalId")
     Optional<Stay> open(long animalId);
 
-    @Query("select max(s.toAt) from Stay s where s.animal.id = :animalId")
+    @Query("select max(s.toAt) from Stay s where s.animal.id = :animalId and s.withdrawnAt is null")
     Optional<Instant> lastEnd(long animalId);
 
-    @Query(
-            "select s from Stay s join fetch s.animal where s.siteId = :siteId and s.animal.id = :animalId order by s.fromAt")
+    @Query("""
+            select s from Stay s join fetch s.animal where s.siteId = :siteId and s.animal.id = :animalId
+            and s.withdrawnAt is null order by s.fromAt""")
     List<Stay> ofAnimal(long siteId, long animalId);
 
     @Query("""
-            select s from Stay s join fetch s.animal a
-            where s.siteId = :siteId and s.fromAt <= :at and (s.toAt is null or s.toAt > :at) order by a.id""")
-    List<Stay> at(long siteId, Instant at);
+            select s from Stay s join fetch s.animal where s.siteId = :siteId and s.animal.id = :animalId
+            order by s.fromAt desc, s.id desc""")
+    List<Stay> recordOfAnimal(long siteId, long animalId);
 
     @Query("""
-            select s from Stay s join fetch s.animal a where s.siteId = :siteId and s.enclosureId = :enclosureId
-            and s.fromAt <= :at and (s.toAt is null or s.toAt > :at) order by a.id""")
+            select s from Stay s join fetch s.animal
+            where s.siteId = :siteId and s.animal.id = :animalId and s.id = :stayId""")
+    Optional<Stay> findOfAnimal(long siteId, long animalId, long stayId);
+
+    @Query("select s from Stay s where s.animal.id = :animalId " + AT)
+    Optional<Stay> ofAnimalAt(long animalId, Instant at);
+
+    @Query("select s from Stay s join fetch s.animal a where s.siteId = :siteId " + AT + "order by a.id")
+    List<Stay> at(long siteId, Instant at);
+
+    @Query("select s from Stay s join fetch s.animal a where s.siteId = :siteId and s.enclosureId = :enclosureId " + AT
+            + "order by a.id")
     List<Stay> inEnclosureAt(long siteId, long enclosureId, Instant at);
+
+    @Query("select s from Stay s join fetch s.animal where s.siteId = :siteId and s.openAnimalId in :animalIds")
+    List<Stay> openOf(long siteId, Collection<Long> animalIds);
 }

@@ -79,7 +79,7 @@ class EnclosureArranging {
      */
     @Transactional
     public void retire(long siteId, long enclosureId) {
-        Enclosure enclosure = find(siteId, enclosureId);
+        Enclosure enclosure = enclosures.lockAtSite(siteId, enclosureId).orElseThrow(NotFoundException::new);
         Instant now = clock.instant();
         events.publishEvent(new EnclosureLeavesUse(siteId, enclosureId, now));
         enclosure.retire(now);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** Rooms, enclosures and their measuring points. */
@@ -74,6 +75,12 @@ public class Enclosures {
     @Transactional(readOnly = true)
     public EnclosureFacts get(long siteId, long enclosureId) {
         return enclosures.findFacts(siteId, enclosureId).orElseThrow(NotFoundException::new);
+    }
+
+    /** Keeps an enclosure from leaving use until the end of the transaction. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void lock(long siteId, long enclosureId) {
+        enclosures.lockAtSite(siteId, enclosureId).orElseThrow(NotFoundException::new);
     }
 
     @Transactional(readOnly = true)

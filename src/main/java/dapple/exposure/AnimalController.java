@@ -1,9 +1,13 @@
 package dapple.exposure;
 
 import dapple.animal.AnimalFacts;
+import dapple.animal.AnimalHistory;
 import dapple.animal.Animals;
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
+import dapple.order.Mates;
+import dapple.order.OrderFacts;
+import dapple.order.VetOrders;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
@@ -24,7 +28,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** The animals of a site, and one animal with the light measured where it lived. */
+/** One animal with the light measured where it lived. */
 @Controller
 @Allowed(Action.SEE_ANIMALS)
 @RequestMapping("/animals")
@@ -33,32 +37,25 @@ class AnimalController {
     private final Enclosures enclosures;
     private final Targets targets;
     private final Readings readings;
+    private final VetOrders orders;
+    private final Mates mates;
     private final Clock clock;
 
-    AnimalController(Animals animals, Enclosures enclosures, Targets targets, Readings readings, Clock clock) {
+    AnimalController(
+            Animals animals,
+            Enclosures enclosures,
+            Targets targets,
+            Readings readings,
+            VetOrders orders,
+            Mates mates,
+            Clock clock) {
         this.animals = animals;
         this.enclosures = enclosures;
         this.targets = targets;
         this.readings = readings;
+        this.orders = orders;
+        this.mates = mates;
         this.clock = clock;
-    }
-
-    @GetMapping
-    String list(@AuthenticationPrincipal SignedIn me, Model model) {
-        model.addAttribute("animals", animals.all(me.siteId()));
-        model.addAttribute("species", targets.speciesById(me.siteId()));
-        model.addAttribute("places", places(me.siteId()));
-        return "exposure/animals";
-    }
-
-    /** The enclosure that each animal is in now, by animal. */
-    private Map<Long, EnclosureFacts> places(long siteId) {
-        Map<Long, EnclosureFacts> byId = byId(siteId);
-        return animals.byEnclosure(siteId, clock.instant()).entrySet().stream()
-                .flatMap(entry -> entry.getValue().stream()
-                        .map(AnimalFacts::id)
-                        .map(animal -> Map.entry(animal, byId.get(entry.getKey()))))
-                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
     }
 
     @GetMapping("/{animalId}")
@@ -67,11 +64,16 @@ class AnimalController {
             @PathVariable long animalId,
             @RequestParam(defaultValue = "1") int page,
             Model model) {
-        AnimalFacts animal = animals.get(me.siteId(), animalId);
+        AnimalHistory history = animals.historyOf(me.siteId(), animalId);
+        AnimalFacts animal = history.animal();
+        List<OrderFacts> open = orders.openOf(me.siteId(), animalId, clock.instant());
         model.addAttribute("animal", animal);
+        model.addAttribute("history", history);
+        model.addAttribute("orders", open);
+        model.addAttribute("conflicts", mates.conflicts(me.siteId(), animal, open, clock.instant()));
         model.addAttribute("species", targets.speciesById(me.siteId()).get(animal.speciesId()));
         model.addAttribute("target", target(me.siteId(), animal.speciesId()));
-        model.addAttribute("stays", animals.staysOf(me.siteId(), animalId));
+        model.addAttribute("stays", history.stays());
         model.addAttribute("enclosures", byId(me.siteId()));
         model.addAttribute(
                 "readings", readings.duringStays(me.siteId(), animalId, animal.speciesId(), Math.max(0, page - 1)));

@@ -28,6 +28,8 @@ public enum Action {
     SEE_ANIMALS,
     /** Animals and groups: who they are, where they live. */
     KEEP_ANIMALS,
+    /** Opens the closed record of an animal again. */
+    TAKE_ANIMALS_BACK,
     /** A vet's order: what readings at one animal are judged by. */
     ORDER_LIGHT,
     SEE_STOCK,
@@ -58,8 +60,9 @@ public enum Action {
         allow(ARRANGE_ENCLOSURES, SUPERVISOR, LIGHTING_LEAD, ADMINISTRATOR);
         allow(LOG_READINGS, KEEPER, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE);
         allow(SEE_REVIEW, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, MAINTENANCE, INSPECTOR);
-        allow(SEE_ANIMALS, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR);
+        allow(SEE_ANIMALS, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR, ADMINISTRATOR);
         allow(KEEP_ANIMALS, KEEPER, SUPERVISOR, VET, ADMINISTRATOR);
+        allow(TAKE_ANIMALS_BACK, SUPERVISOR);
         allow(ORDER_LIGHT, VET);
         allow(SEE_STOCK, Role.values());
         allow(KEEP_LAMPS, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE, ADMINISTRATOR);

@@ -57,13 +57,13 @@ interface ReadingRepository extends Repository<Reading, Long> {
                     + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
                     + "where r.siteId = :siteId and (d.speciesId = :speciesId or d.speciesId is null) and " + CURRENT
                     + "and exists (select 1 from Stay s where s.animal.id = :animalId and s.enclosureId = v.enclosureId "
-                    + "and s.fromAt <= r.takenAt and (s.toAt is null or s.toAt > r.takenAt)) "
+                    + "and s.withdrawnAt is null and s.fromAt <= r.takenAt and (s.toAt is null or s.toAt > r.takenAt)) "
                     + "order by r.takenAt desc, r.id desc",
             countQuery = "select count(r) from Reading r join r.visit v "
                     + "join Verdict d on d.readingId = r.id and d.replacedAt is null "
                     + "where r.siteId = :siteId and (d.speciesId = :speciesId or d.speciesId is null) and " + CURRENT
                     + "and exists (select 1 from Stay s where s.animal.id = :animalId and s.enclosureId = v.enclosureId "
-                    + "and s.fromAt <= r.takenAt and (s.toAt is null or s.toAt > r.takenAt))")
+                    + "and s.withdrawnAt is null and s.fromAt <= r.takenAt and (s.toAt is null or s.toAt > r.takenAt))")
     Page<JudgedReading> duringStays(long siteId, long animalId, long speciesId, Pageable page);
 
     @Query("select max(r.takenAt) from Reading r where r.pointId = :pointId and r.quantity = :quantity "

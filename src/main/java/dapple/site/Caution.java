@@ -13,6 +13,10 @@ public enum Caution {
     MAINS,
     /** More ultraviolet than before: eyes and skin; the vet is asked first. */
     TARGET_RAISED,
+    /** Animals with little or no pigment need much less ultraviolet. */
+    PIGMENT,
+    /** Ultraviolet off or capped is a treatment: heat and visible light go on. */
+    ORDER,
     /** A number is no diagnosis: the vet decides. */
     VET
 }

@@ -26,6 +26,18 @@ final class DemoViews {
                 View.of("/account", "keeper", "/account"),
                 View.of("/account/keys", "keeper", "/account/keys"),
                 View.of("/animals", "vet", "/animals"),
+                View.of("/animals/moves/new", "vet", "/animals/moves/new?from=" + ids.enclosure("E07")),
+                View.of("/animals/new", "vet", "/animals/new"),
+                View.of("/animals/{animalId}/edit", "vet", thistle() + "/edit"),
+                View.of("/animals/{animalId}/events/new", "vet", thistle() + "/events/new"),
+                View.of("/animals/{animalId}/orders", "vet", thistle() + "/orders"),
+                View.of("/animals/{animalId}/orders/new", "vet", thistle() + "/orders/new"),
+                View.of("/animals/{animalId}/return", "supervisor", thistle() + "/return"),
+                View.of("/animals/{animalId}/stays", "vet", thistle() + "/stays"),
+                View.of(
+                        "/animals/{animalId}/stays/{stayId}/correction",
+                        "vet",
+                        thistle() + "/stays/" + ids.stay("Thistle") + "/correction"),
                 View.of("/animals/{animalId}", "vet", "/animals/" + ids.animal("Thistle")),
                 View.of("/enclosures/{enclosureId}", "supervisor", enclosure),
                 View.of("/enclosures/{enclosureId}/edit", "supervisor", enclosure + "/edit"),
@@ -133,6 +145,12 @@ final class DemoViews {
                                 .press("Add")),
                 View.of("nothing ticked", "supervisor", "/targets/confirmation")
                         .then(browser -> browser.press("Confirm those that are ticked")),
+                View.of("no new animal", "vet", "/animals/new")
+                        .then(browser -> browser.type("lengthMetres", "long").press("Add")),
+                View.of("no move", "vet", "/animals/moves/new?from=" + ids.enclosure("E07"))
+                        .then(browser -> browser.press("Move")),
+                View.of("no death", "vet", thistle() + "/events/new").then(browser -> browser.press("Enter")),
+                View.of("no order", "vet", thistle() + "/orders/new").then(browser -> browser.press("Order")),
                 stale("a room changed meanwhile", room()),
                 stale("an enclosure changed meanwhile", "/enclosures/" + ids.enclosure("E07") + "/edit"),
                 stale("a point changed meanwhile", point()),
@@ -187,6 +205,8 @@ final class DemoViews {
         return "/meters/" + ids.meter("M1");
     private String species() {
         return "/targets/" + ids.species("Pogona vitticeps");
+    private String thistle() {
+        return "/animals/" + ids.animal("Thistle");
     }
 
     private String room() {

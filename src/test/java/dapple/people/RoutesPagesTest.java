@@ -4,10 +4,14 @@ import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
+import dapple.animal.Animals;
 import dapple.enclosure.Enclosures;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.meter.NewCalibration;
+import dapple.order.NewOrder;
+import dapple.order.Ordered;
+import dapple.order.Ordering;
 import dapple.site.Open;
 import dapple.site.SiteFacts;
 import dapple.species.SpeciesFacts;
@@ -18,6 +22,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -66,6 +71,10 @@ class RoutesPagesTest {
 
     @Autowired
     private Meters meters;
+    private Animals animals;
+
+    @Autowired
+    private Ordering ordering;
 
     private SiteFacts site;
     private Map<String, String> values = Map.of();
@@ -93,6 +102,8 @@ class RoutesPagesTest {
         Home home = collection.home(site, keeper, species);
         values = Map.of(
                 "speciesId", String.valueOf(species.id()),
+        values = new HashMap<>(animalValues(home));
+        values.putAll(Map.of(
                 "enclosureId", String.valueOf(home.enclosureId()),
                 "pointId", String.valueOf(home.basking().id()),
                 "animalId", String.valueOf(home.animal().id()),
@@ -101,7 +112,24 @@ class RoutesPagesTest {
                 "roomId", String.valueOf(room(home)),
                 "offId", "1",
                 "visitKey", UUID.randomUUID().toString(),
-                "readingId", reading(keeper, home, collection.meter(site)));
+                "readingId", reading(keeper, home, collection.meter(site))));
+    }
+
+    private Map<String, String> animalValues(Home home) {
+        long animal = home.animal().id();
+        SignedIn vet = collection.person(site, Role.VET);
+        long order = ordering.place(
+                site.id(),
+                new NewOrder(
+                        animal,
+                        new Ordered.UvOff(),
+                        "for a test",
+                        Optional.empty(),
+                        LocalDate.now(site.timeZone()).plusDays(7),
+                        UUID.randomUUID(),
+                        vet.personId()));
+        long stay = animals.staysOf(site.id(), animal).get(0).id();
+        return Map.of("orderId", String.valueOf(order), "stayId", String.valueOf(stay));
     }
 
     private String reading(SignedIn keeper, Home home, MeterFacts meter) throws Exception {

@@ -53,7 +53,7 @@ class CautionPagesTest {
     @BeforeEach
     void furnish() {
         site = collection.site();
-        supervisor = collection.person(site, Role.SUPERVISOR);
+        supervisor = collection.person(site, Role.SUPERVISOR, Role.VET);
         meter = collection.meter(site);
         home = collection.home(
                 site,
@@ -94,6 +94,17 @@ class CautionPagesTest {
     void whoSetsAFirstTargetIsWarnedOfMoreUltraviolet() throws Exception {
         collection.species(site, "Uromastyx ornata");
         assertThat(cautions("/targets/confirmation")).isEqualTo(EnumSet.of(Caution.TARGET_RAISED, Caution.VET));
+    }
+
+    @Test
+    void whoEntersAnAnimalIsToldOfPigment() throws Exception {
+        assertThat(cautions("/animals/new")).isEqualTo(EnumSet.of(Caution.PIGMENT));
+    }
+
+    @Test
+    void whoOrdersLightIsToldOfWhatElseTheLampGives() throws Exception {
+        assertThat(cautions("/animals/" + home.animal().id() + "/orders/new"))
+                .isEqualTo(EnumSet.of(Caution.ORDER, Caution.VET));
     }
 
     private long read(double uvi) {

@@ -162,6 +162,13 @@ public class TestCollection {
                 point(site, enclosure, "P4", PointRole.NEAREST_REACHABLE));
     }
 
+    /** An enclosure in which nobody lives. */
+    public long emptyEnclosure(SiteFacts site) {
+        int number = NUMBER.incrementAndGet();
+        long room = enclosures.addRoom(site.id(), "Room " + number, number);
+        return enclosures.add(site.id(), room, "E" + number, number, Optional.empty());
+    }
+
     public PointFacts point(SiteFacts site, long enclosure, String code, PointRole role) {
         return enclosures.addPoint(
                 site.id(), enclosure, new NewPoint(code, "a place", role, Facing.STRONGEST, Optional.empty()));

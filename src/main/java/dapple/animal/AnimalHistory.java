@@ -1,0 +1,16 @@
+package dapple.animal;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An animal and where it was.
+ *
+ * @param end why and since when its record is closed
+ * @param stays oldest first; those before it left a group are the group's
+ */
+public record AnimalHistory(AnimalFacts animal, Optional<RecordEnd> end, List<StayFacts> stays) {
+    public boolean isHere() {
+        return end.isEmpty();
+    }
+}

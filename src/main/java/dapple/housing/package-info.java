@@ -1,0 +1,2 @@
+/** The pages on which animals and groups are found, moved, counted, ended and taken back. */
+package dapple.housing;

@@ -1,0 +1,31 @@
+package dapple.order;
+
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface VetOrderRepository extends JpaRepository<VetOrder, Long> {
+    @Query("""
+            select o from VetOrder o where o.siteId = :siteId and o.animalId in :animalIds
+            and o.fromAt <= :at and o.toAt > :at order by o.id""")
+    List<VetOrder> inForce(long siteId, Collection<Long> animalIds, Instant at);
+
+    @Query("""
+            select o from VetOrder o where o.siteId = :siteId and o.animalId = :animalId and o.toAt > :at
+            order by o.fromAt, o.id""")
+    List<VetOrder> openAt(long siteId, long animalId, Instant at);
+
+    @Query("""
+            select o from VetOrder o where o.siteId = :siteId and o.animalId = :animalId
+            order by o.fromAt desc, o.id desc""")
+    List<VetOrder> ofAnimal(long siteId, long animalId);
+
+    @Query("select o from VetOrder o where o.siteId = :siteId and o.animalId = :animalId and o.id = :id")
+    Optional<VetOrder> findOfAnimal(long siteId, long animalId, long id);
+
+    Optional<VetOrder> findByEntryKey(UUID entryKey);
+}

@@ -1,0 +1,52 @@
+package dapple.order;
+
+import dapple.animal.AnimalFacts;
+import dapple.animal.Animals;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Which orders of vets are in force. */
+@Service
+public class VetOrders {
+    private final VetOrderRepository orders;
+    private final Animals animals;
+
+    VetOrders(VetOrderRepository orders, Animals animals) {
+        this.orders = orders;
+        this.animals = animals;
+    }
+
+    /** The orders in force for those who live in an enclosure at an instant, by animal. */
+    @Transactional(readOnly = true)
+    public Map<Long, OrderFacts> inForce(long siteId, long enclosureId, Instant at) {
+        List<Long> residents = animals.inEnclosure(siteId, enclosureId, at).stream()
+                .map(AnimalFacts::id)
+                .toList();
+        return inForceOf(siteId, residents, at);
+    }
+
+    /** The orders in force for some animals at an instant, by animal; who has none is missing. */
+    @Transactional(readOnly = true)
+    public Map<Long, OrderFacts> inForceOf(long siteId, Collection<Long> animalIds, Instant at) {
+        return orders.inForce(siteId, animalIds, at).stream()
+                .map(VetOrder::facts)
+                .collect(Collectors.toMap(OrderFacts::animalId, order -> order, (older, newer) -> newer));
+    }
+
+    /** Every order for an animal, newest first; before it left a group, the group's count for it. */
+    @Transactional(readOnly = true)
+    public List<OrderFacts> ofAnimal(long siteId, long animalId) {
+        return orders.ofAnimal(siteId, animalId).stream().map(VetOrder::facts).toList();
+    }
+
+    /** The orders for an animal that are in force at an instant or begin later, oldest first. */
+    @Transactional(readOnly = true)
+    public List<OrderFacts> openOf(long siteId, long animalId, Instant at) {
+        return orders.openAt(siteId, animalId, at).stream().map(VetOrder::facts).toList();
+    }
+}
