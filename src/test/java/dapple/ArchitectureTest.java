@@ -32,7 +32,7 @@ class ArchitectureTest {
             List.of("drawing"),
             List.of("site"),
             List.of("people"),
-            List.of("enclosure", "meter", "target"),
+            List.of("enclosure", "meter", "target", "lamp"),
             List.of("animal"),
             List.of("reading"),
             List.of("review", "exposure"),
