@@ -34,14 +34,13 @@ class FiledSpectrum {
     @SuppressWarnings("NullAway.Init")
     protected FiledSpectrum() {}
 
-    FiledSpectrum(
-            long siteId, String source, String content, SpectrumFigures figures, Instant recordedAt, long recordedBy) {
+    FiledSpectrum(long siteId, NewSpectrum added, SpectrumFigures figures, Instant recordedAt) {
         this.siteId = siteId;
-        this.source = source;
-        this.content = content;
+        this.source = added.source();
+        this.content = added.content();
         this.figures = figures;
         this.recordedAt = recordedAt;
-        this.recordedBy = recordedBy;
+        this.recordedBy = added.personId();
     }
 
     long id() {

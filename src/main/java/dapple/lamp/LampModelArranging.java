@@ -3,7 +3,6 @@ package dapple.lamp;
 import dapple.light.quantity.Quantity;
 import dapple.site.NotFoundException;
 import dapple.site.TakenException;
-import java.util.Optional;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.stereotype.Service;
@@ -20,12 +19,6 @@ class LampModelArranging {
     LampModelArranging(LampModelRepository models, LampModelOutputRepository outputs) {
         this.models = models;
         this.outputs = outputs;
-    }
-
-    /** The version of a model for forms. */
-    @Transactional(readOnly = true)
-    public long version(long siteId, long modelId) {
-        return find(siteId, modelId).version();
     }
 
     /**
@@ -58,16 +51,10 @@ class LampModelArranging {
         store(model);
     }
 
-    /** The version of an output for forms: 0 where none is stated. */
+    /** What is stated of a quantity, if anything. */
     @Transactional(readOnly = true)
-    public long outputVersion(long siteId, long modelId, Quantity quantity) {
-        return versionOf(outputs.find(siteId, modelId, quantity));
-    }
-
-    /** What is stated of a quantity. */
-    @Transactional(readOnly = true)
-    public Optional<LampOutput> output(long siteId, long modelId, Quantity quantity) {
-        return outputs.find(siteId, modelId, quantity).map(LampModelOutput::output);
+    public StatedOutput output(long siteId, long modelId, Quantity quantity) {
+        return StatedOutput.of(outputs.find(siteId, modelId, quantity));
     }
 
     /** States an output in place of what stood before. */
@@ -113,13 +100,9 @@ class LampModelArranging {
     }
 
     private void checkIsAt(long siteId, long modelId, long version, Quantity quantity) {
-        if (outputVersion(siteId, modelId, quantity) != version) {
+        if (output(siteId, modelId, quantity).version() != version) {
             throw new ObjectOptimisticLockingFailureException(LampModelOutput.class, modelId);
         }
-    }
-
-    private static long versionOf(Optional<LampModelOutput> stored) {
-        return stored.map(row -> row.version() + 1).orElse(0L);
     }
 
     private LampModel find(long siteId, long modelId) {

@@ -18,6 +18,9 @@ interface LampRepository extends JpaRepository<Lamp, Long> {
     @Query("select l from Lamp l where l.siteId = :siteId order by l.id")
     List<Lamp> all(long siteId);
 
+    @Query("select l from Lamp l where l.siteId = :siteId and l.lampModelId = :modelId order by l.id")
+    List<Lamp> ofModel(long siteId, long modelId);
+
     @Query(
             "select count(l) > 0 from Lamp l where l.siteId = :siteId and lower(l.tag) = lower(:tag) and l.id <> :except")
     boolean isTaken(long siteId, String tag, long except);

@@ -111,9 +111,26 @@ public class Lamps {
     /** The lamps in use, by tag. */
     @Transactional(readOnly = true)
     public List<LampFacts> inUse(long siteId) {
-        return all(siteId)
-                .filter(LampFacts::isInUse)
-                .sorted(Comparator.comparing(LampFacts::tag, String.CASE_INSENSITIVE_ORDER)
+        return byTag(all(siteId).filter(LampFacts::isInUse));
+    }
+
+    /** The lamps that have left use, by tag. */
+    @Transactional(readOnly = true)
+    public List<LampFacts> outOfUse(long siteId) {
+        return byTag(all(siteId).filter(lamp -> !lamp.isInUse()));
+    }
+
+    /** The lamps of a model, in use and not, by tag. */
+    @Transactional(readOnly = true)
+    public List<LampFacts> ofModel(long siteId, LampModelFacts model) {
+        Map<Long, List<OwnOutput>> byLamp =
+                measured.standing(siteId).stream().collect(Collectors.groupingBy(OwnOutput::lampId));
+        return byTag(lamps.ofModel(siteId, model.id()).stream()
+                .map(lamp -> facts(lamp, model, byLamp.getOrDefault(lamp.id(), List.of()))));
+    }
+
+    private static List<LampFacts> byTag(Stream<LampFacts> lamps) {
+        return lamps.sorted(Comparator.comparing(LampFacts::tag, String.CASE_INSENSITIVE_ORDER)
                         .thenComparing(LampFacts::id))
                 .toList();
     }

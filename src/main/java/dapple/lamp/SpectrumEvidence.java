@@ -18,6 +18,17 @@ public sealed interface SpectrumEvidence {
 
     record Missing() implements SpectrumEvidence {}
 
+    /** Which of these it is, for texts. */
+    default String kind() {
+        if (this instanceof OnFile) {
+            return "SPECTRUM";
+        }
+        if (this instanceof Report) {
+            return "REPORT";
+        }
+        return this instanceof Waived ? "WAIVER" : "MISSING";
+    }
+
     /** What is stated, and what follows from it by a spectrum on file for quantities that are not. */
     default List<LampOutput> complete(List<LampOutput> stated) {
         return this instanceof OnFile file ? file.figures().complete(stated, file.source()) : List.copyOf(stated);

@@ -1,6 +1,8 @@
 package dapple.site;
 
 import dapple.light.quantity.Interval;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -39,6 +41,16 @@ public class Formats {
     /** A share as whole percent, the number and its sign never on two lines. */
     public String percent(double share) {
         return String.format(Locale.ROOT, "%.0f\u00a0%%", share * 100);
+    }
+
+    /** A computed number with three digits that count, written out. */
+    public String threeDigits(double number) {
+        return BigDecimal.valueOf(number).round(new MathContext(3)).toPlainString();
+    }
+
+    /** A number as it was entered. */
+    public String asEntered(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
     public String day(LocalDate day) {
