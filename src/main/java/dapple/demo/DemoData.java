@@ -42,6 +42,7 @@ class DemoData implements SmartInitializingSingleton {
     private final Targets targets;
     private final ZoneLimits zoneLimits;
     private final Animals animals;
+    private final DemoLamps lamps;
 
     DemoData(
             DemoClock clock,
@@ -51,7 +52,8 @@ class DemoData implements SmartInitializingSingleton {
             Meters meters,
             Targets targets,
             ZoneLimits zoneLimits,
-            Animals animals) {
+            Animals animals,
+            DemoLamps lamps) {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
@@ -60,6 +62,7 @@ class DemoData implements SmartInitializingSingleton {
         this.targets = targets;
         this.zoneLimits = zoneLimits;
         this.animals = animals;
+        this.lamps = lamps;
     }
 
     @Override
@@ -76,6 +79,7 @@ class DemoData implements SmartInitializingSingleton {
         DemoTeam.Members members = team.join();
         DemoRows rows = DemoRows.read();
         MeterFacts meter = meter(members, begin);
+        lamps.stock(members, begin);
         Map<String, SpeciesFacts> species = species(members, rows);
         DemoRounds.Story story = new DemoRounds.Story(members, meter, now);
         Map<String, Long> rooms = new HashMap<>();

@@ -9,5 +9,4 @@ import dapple.light.spectrum.SpectralBand;
  * @param share of the spectrum's whole irradiance
  * @param sunShare of the standard sun's at the same wavelengths
  */
-record FractionRow(
-        SpectralBand band, boolean isCovered, double wattsPerSquareMetre, double share, double sunShare) {}
+record FractionRow(SpectralBand band, boolean isCovered, double wattsPerSquareMetre, double share, double sunShare) {}

@@ -17,9 +17,14 @@ record LampForm(
         @NotNull @Nullable Long version,
         @Line @Size(max = 20) String tag,
         @NotNull @Nullable Long modelId,
-        @NotNull @DecimalMin("0") @DecimalMax("999999") @Nullable BigDecimal burnHours,
+
+        @NotNull @DecimalMin("0") @DecimalMax("999999") @Nullable
+        BigDecimal burnHours,
+
         @Nullable LocalDate boughtOn,
-        @Size(max = 120) @Pattern(regexp = "(?U)\\P{Cntrl}*", message = "{arrange.line}") @Nullable String storePlace) {
+
+        @Size(max = 120) @Pattern(regexp = "(?U)\\P{Cntrl}*", message = "{arrange.line}") @Nullable
+        String storePlace) {
 
     static LampForm empty(Optional<Long> modelId) {
         return new LampForm(0L, "", modelId.orElse(null), null, null, "");

@@ -23,18 +23,20 @@ class LampMeasuring {
     }
 
     /** What became of a measurement. */
-    enum Outcome {
-        STORED,
-        /** The same was sent before. */
-        KNOWN,
+    sealed interface Outcome {
+        /** It is on record, from now or because the same was sent before. */
+        record Stored(long id) implements Outcome {}
+
         /** Something else was measured of the lamp at the same minute. */
-        CONTRADICTS
+        record Contradicts() implements Outcome {}
     }
 
     /** All that was measured of a lamp, newest first. */
     @Transactional(readOnly = true)
     public List<MeasuredOutput> all(long siteId, long lampId) {
-        return outputs.newestFirst(siteId, lampId).stream().map(OwnOutput::facts).toList();
+        return outputs.newestFirst(siteId, lampId).stream()
+                .map(OwnOutput::facts)
+                .toList();
     }
 
     @Transactional(readOnly = true)
@@ -50,11 +52,13 @@ class LampMeasuring {
                 .filter(row -> row.measuredAt().equals(measuredAt))
                 .findAny();
         if (same.isPresent()) {
-            return same.get().output().equals(output) ? Outcome.KNOWN : Outcome.CONTRADICTS;
+            return same.get().output().equals(output)
+                    ? new Outcome.Stored(same.get().id())
+                    : new Outcome.Contradicts();
         }
-        outputs.save(new OwnOutput(siteId, lampId, output, measuredAt, clock.instant(), personId));
+        OwnOutput added = outputs.save(new OwnOutput(siteId, lampId, output, measuredAt, clock.instant(), personId));
         letNewestStand(siteId, lampId, output.quantity());
-        return Outcome.STORED;
+        return new Outcome.Stored(added.id());
     }
 
     /** Takes a wrong measurement back; it stays on record with the reason, and the one before it stands again. */

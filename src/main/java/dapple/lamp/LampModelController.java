@@ -2,8 +2,8 @@ package dapple.lamp;
 
 import dapple.people.Action;
 import dapple.people.Allowed;
-import dapple.people.SignedIn;
 import dapple.people.People;
+import dapple.people.SignedIn;
 import java.util.List;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;

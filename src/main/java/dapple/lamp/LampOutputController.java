@@ -65,7 +65,7 @@ class LampOutputController {
             return "lamp/output-new";
         }
         if (measuring.record(me.siteId(), lampId, form.output(), at.get(), me.personId())
-                == LampMeasuring.Outcome.CONTRADICTS) {
+                instanceof LampMeasuring.Outcome.Contradicts) {
             errors.rejectValue("measuredAt", "lamp.measured.contradicts");
             return "lamp/output-new";
         }
@@ -92,7 +92,8 @@ class LampOutputController {
         if (errors.hasErrors()) {
             return "lamp/withdrawal";
         }
-        measuring.withdraw(me.siteId(), lampId, outputId, me.personId(), form.reason().strip());
+        measuring.withdraw(
+                me.siteId(), lampId, outputId, me.personId(), form.reason().strip());
         return "redirect:/lamps/" + lampId;
     }
 }

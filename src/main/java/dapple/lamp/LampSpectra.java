@@ -14,8 +14,8 @@ import org.springframework.stereotype.Component;
 /** Judges the spectra of lamps, beside the standard sun. */
 @Component
 class LampSpectra {
-    private static final List<SpectralBand> SHOWN = List.of(
-            SpectralBand.UVB, SpectralBand.UVA, SpectralBand.VISIBLE, SpectralBand.IR_A, SpectralBand.IR_B);
+    private static final List<SpectralBand> SHOWN =
+            List.of(SpectralBand.UVB, SpectralBand.UVA, SpectralBand.VISIBLE, SpectralBand.IR_A, SpectralBand.IR_B);
 
     private final SpectrumTables tables = ReferenceSpectra.tables();
     private final SpectrumEvaluation evaluation = new SpectrumEvaluation(tables);

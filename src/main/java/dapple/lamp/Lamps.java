@@ -1,7 +1,9 @@
 package dapple.lamp;
 
+import dapple.site.ConflictException;
 import dapple.site.Given;
 import dapple.site.NotFoundException;
+import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +25,7 @@ public class Lamps {
     private final FiledSpectrumRepository spectra;
     private final LampRepository lamps;
     private final OwnOutputRepository measured;
+    private final LampMeasuring measuring;
 
     Lamps(
             LampModelArranging arrangingModels,
@@ -31,7 +34,8 @@ public class Lamps {
             LampModelOutputRepository outputs,
             FiledSpectrumRepository spectra,
             LampRepository lamps,
-            OwnOutputRepository measured) {
+            OwnOutputRepository measured,
+            LampMeasuring measuring) {
         this.arrangingModels = arrangingModels;
         this.arranging = arranging;
         this.models = models;
@@ -39,6 +43,7 @@ public class Lamps {
         this.spectra = spectra;
         this.lamps = lamps;
         this.measured = measured;
+        this.measuring = measuring;
     }
 
     /**
@@ -65,6 +70,21 @@ public class Lamps {
     @Transactional
     public long add(long siteId, NewLamp added) {
         return arranging.add(siteId, added);
+    }
+
+    /**
+     * Records what was measured of a lamp; the newest of each quantity stands.
+     *
+     * @return its id
+     * @throws ConflictException if something else was measured of it at the same instant
+     */
+    @Transactional
+    public long measure(long siteId, long lampId, LampOutput output, Instant measuredAt, long personId) {
+        LampMeasuring.Outcome outcome = measuring.record(siteId, lampId, output, measuredAt, personId);
+        if (outcome instanceof LampMeasuring.Outcome.Stored stored) {
+            return stored.id();
+        }
+        throw new ConflictException("something else was measured of the lamp at this instant");
     }
 
     /** Holds a lamp for the rest of the transaction, so that what becomes of it changes one at a time. */

@@ -41,8 +41,7 @@ class LampsController {
 
     @GetMapping("/new")
     @Allowed(Action.KEEP_LAMPS)
-    String fresh(
-            @AuthenticationPrincipal SignedIn me, @RequestParam Optional<Long> modelId, Model model) {
+    String fresh(@AuthenticationPrincipal SignedIn me, @RequestParam Optional<Long> modelId, Model model) {
         List<LampModelFacts> models = lamps.models(me.siteId());
         model.addAttribute("models", models);
         model.addAttribute("form", LampForm.empty(modelId));

@@ -16,9 +16,16 @@ import org.jspecify.annotations.Nullable;
 /** What was measured of one lamp, at which distance, when and with what. */
 record MeasureForm(
         @NotNull @Nullable Quantity quantity,
-        @NotNull @DecimalMin("0.000001") @DecimalMax("999999999") @Nullable BigDecimal reading,
-        @NotNull @DecimalMin("0.01") @DecimalMax("20") @Nullable BigDecimal distanceMetres,
-        @NotNull @DecimalMin("0.1") @DecimalMax("200") @Nullable BigDecimal uncertaintyPercent,
+
+        @NotNull @DecimalMin("0.000001") @DecimalMax("999999999") @Nullable
+        BigDecimal reading,
+
+        @NotNull @DecimalMin("0.01") @DecimalMax("20") @Nullable
+        BigDecimal distanceMetres,
+
+        @NotNull @DecimalMin("0.1") @DecimalMax("200") @Nullable
+        BigDecimal uncertaintyPercent,
+
         @Nullable LocalDateTime measuredAt,
         @Nullable Occurrence measuredAtWhich,
         @Line @Size(max = 200) String source) {

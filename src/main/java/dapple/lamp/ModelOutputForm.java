@@ -16,9 +16,16 @@ import org.jspecify.annotations.Nullable;
 /** What a lamp model gives of a quantity, with the version that the form was made from. */
 record ModelOutputForm(
         @NotNull @Nullable Long version,
-        @NotNull @DecimalMin("0.000001") @DecimalMax("999999999") @Nullable BigDecimal reading,
-        @NotNull @DecimalMin("0.01") @DecimalMax("20") @Nullable BigDecimal distanceMetres,
-        @NotNull @DecimalMin("0.1") @DecimalMax("200") @Nullable BigDecimal uncertaintyPercent,
+
+        @NotNull @DecimalMin("0.000001") @DecimalMax("999999999") @Nullable
+        BigDecimal reading,
+
+        @NotNull @DecimalMin("0.01") @DecimalMax("20") @Nullable
+        BigDecimal distanceMetres,
+
+        @NotNull @DecimalMin("0.1") @DecimalMax("200") @Nullable
+        BigDecimal uncertaintyPercent,
+
         @NotNull @Nullable SourceMark mark,
         @Line @Size(max = 200) String source) {
 
@@ -36,8 +43,7 @@ record ModelOutputForm(
                         Percent.of(output.relativeUncertainty()),
                         output.mark(),
                         output.source()))
-                .orElseGet(() ->
-                        new ModelOutputForm(stated.version(), null, null, null, SourceMark.FROM_MEMORY, ""));
+                .orElseGet(() -> new ModelOutputForm(stated.version(), null, null, null, SourceMark.FROM_MEMORY, ""));
     }
 
     ModelOutputForm onVersion(long newVersion) {

@@ -60,6 +60,10 @@ class OwnOutput {
         this.withdrawnReason = reason;
     }
 
+    long id() {
+        return id;
+    }
+
     long lampId() {
         return lampId;
     }

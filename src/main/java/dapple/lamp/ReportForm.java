@@ -16,8 +16,8 @@ record ReportForm(
 
     static ReportForm of(Dossier model) {
         return model.report()
-                .map(report -> new ReportForm(
-                        model.version(), report.reportTitle(), report.reportOn(), report.reportBy()))
+                .map(report ->
+                        new ReportForm(model.version(), report.reportTitle(), report.reportOn(), report.reportBy()))
                 .orElseGet(() -> new ReportForm(model.version(), "", null, ""));
     }
 

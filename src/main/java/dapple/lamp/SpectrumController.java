@@ -54,7 +54,9 @@ class SpectrumController {
             @RequestParam Optional<MultipartFile> file,
             Model model,
             HttpServletResponse response) {
-        String content = file.filter(chosen -> !chosen.isEmpty()).map(SpectrumController::text).orElse(form.text());
+        String content = file.filter(chosen -> !chosen.isEmpty())
+                .map(SpectrumController::text)
+                .orElse(form.text());
         if (SpectrumRules.check(content, errors) instanceof SpectrumText.Outcome.Read read && !errors.hasErrors()) {
             NewSpectrum added = new NewSpectrum(form.source().strip(), content, read.spectrum(), me.personId());
             try {

@@ -53,8 +53,7 @@ class SpectrumFiling {
     public void fileSpectrum(long siteId, long modelId, long version, NewSpectrum added) {
         change(siteId, modelId, version, model -> {
             SpectrumFigures figures = SpectrumFigures.of(judging.summary(added.spectrum()));
-            FiledSpectrum filed = spectra.save(
-                    new FiledSpectrum(siteId, added, figures, clock.instant()));
+            FiledSpectrum filed = spectra.save(new FiledSpectrum(siteId, added, figures, clock.instant()));
             model.fileSpectrum(filed.id());
         });
     }

@@ -76,7 +76,8 @@ final class SpectrumText {
         if (isHeading) {
             return Optional.empty();
         }
-        if (cells.size() != 2 || !cells.stream().allMatch(cell -> NUMBER.matcher(cell).matches())) {
+        if (cells.size() != 2
+                || !cells.stream().allMatch(cell -> NUMBER.matcher(cell).matches())) {
             return Optional.of("There must be two numbers: the wavelength in nm and the amount in W/(m²·nm).");
         }
         if (samples.size() == MOST_ROWS) {

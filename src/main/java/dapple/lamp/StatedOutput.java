@@ -9,7 +9,6 @@ import java.util.Optional;
  */
 record StatedOutput(long version, Optional<LampOutput> output) {
     static StatedOutput of(Optional<LampModelOutput> row) {
-        return new StatedOutput(
-                row.map(stored -> stored.version() + 1).orElse(0L), row.map(LampModelOutput::output));
+        return new StatedOutput(row.map(stored -> stored.version() + 1).orElse(0L), row.map(LampModelOutput::output));
     }
 }

@@ -8,7 +8,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Why a lamp model is used without its spectrum, with the version of the model that the form was made from. */
 record WaiverForm(
-        @NotNull @Nullable Long version, @Line @Size(max = 500) String reason) {
+        @NotNull @Nullable Long version,
+        @Line @Size(max = 500) String reason) {
 
     WaiverForm onVersion(long newVersion) {
         return new WaiverForm(newVersion, reason);

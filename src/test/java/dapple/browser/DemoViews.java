@@ -37,6 +37,23 @@ final class DemoViews {
                         "/enclosures/{enclosureId}/visits/{visitKey}/points/{pointId}",
                         "keeper",
                         ask(UUID.randomUUID())),
+                View.of("/lamp-models", "keeper", "/lamp-models"),
+                View.of("/lamp-models/new", "supervisor", "/lamp-models/new"),
+                View.of("/lamp-models/{modelId}", "supervisor", lampModel()),
+                View.of("/lamp-models/{modelId}/edit", "supervisor", lampModel() + "/edit"),
+                View.of("/lamp-models/{modelId}/outputs/{quantity}", "supervisor", lampModel() + "/outputs/UV_INDEX"),
+                View.of("/lamp-models/{modelId}/report", "supervisor", lampModel() + "/report"),
+                View.of("/lamp-models/{modelId}/spectrum", "supervisor", lampModel() + "/spectrum"),
+                View.of("/lamp-models/{modelId}/waiver", "supervisor", lampModel() + "/waiver"),
+                View.of("/lamps", "keeper", "/lamps"),
+                View.of("/lamps/new", "supervisor", "/lamps/new"),
+                View.of("/lamps/{lampId}", "supervisor", lamp()),
+                View.of("/lamps/{lampId}/edit", "supervisor", lamp() + "/edit"),
+                View.of("/lamps/{lampId}/outputs/new", "supervisor", lamp() + "/outputs/new"),
+                View.of(
+                        "/lamps/{lampId}/outputs/{outputId}/withdrawal",
+                        "supervisor",
+                        lamp() + "/outputs/" + ids.lampOutput("L01") + "/withdrawal"),
                 View.of("/more", "admin", "/more"),
                 View.of("/people", "admin", "/people"),
                 View.of("/people/new", "admin", "/people/new"),
@@ -72,6 +89,8 @@ final class DemoViews {
                 View.of("rooms for a keeper", "keeper", "/rooms"),
                 View.of("an animal without target", "vet", "/animals/" + ids.animal("Fennel")),
                 View.of("a second page of readings", "vet", "/animals/" + ids.animal("Thistle") + "?page=2"),
+                View.of("a lamp for a keeper", "keeper", lamp()),
+                View.of("a lamp model with its class", "supervisor", "/lamp-models/new?lampClass=TUBE_T5"),
                 View.of("one's own person", "admin", person("admin")),
                 View.of("sign in again", NOBODY, "/sign-in?again"),
                 View.of("sign in later", NOBODY, "/sign-in?wait"),
@@ -96,6 +115,14 @@ final class DemoViews {
                         .then(browser -> browser.type("widthMetres", "wide").press("Add")),
                 View.of("no code of a point", "admin", "/enclosures/" + ids.enclosure("E07") + "/points/new")
                         .then(browser -> browser.type("xMetres", "1").press("Add")),
+                View.of("no tag of a lamp", "admin", "/lamps/new").then(browser -> browser.press("Add")),
+                View.of("no name of a lamp model", "admin", "/lamp-models/new?lampClass=LED_BAR")
+                        .then(browser -> browser.type("watts", "many").press("Add")),
+                View.of("no reading of a lamp", "admin", lamp() + "/outputs/new")
+                        .then(browser -> browser.type("reading", "much").press("Save")),
+                View.of("no spectrum", "admin", lampModel() + "/spectrum").then(browser -> browser.press("Save")),
+                stale("a lamp changed meanwhile", lamp() + "/edit"),
+                stale("a lamp model changed meanwhile", lampModel() + "/edit"),
                 stale("a room changed meanwhile", room()),
                 stale("an enclosure changed meanwhile", "/enclosures/" + ids.enclosure("E07") + "/edit"),
                 stale("a point changed meanwhile", point()),
@@ -139,6 +166,14 @@ final class DemoViews {
 
     private String point() {
         return "/enclosures/" + ids.enclosure("E07") + "/points/" + ids.point("E07", "P1");
+    }
+
+    private String lamp() {
+        return "/lamps/" + ids.lamp("L01");
+    }
+
+    private String lampModel() {
+        return "/lamp-models/" + ids.lampModel("L01");
     }
 
     private String room() {

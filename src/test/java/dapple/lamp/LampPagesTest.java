@@ -105,7 +105,8 @@ class LampPagesTest {
 
     @Test
     void anotherSitesModelIsNotFound() throws Exception {
-        long foreign = collection.lampModel(collection.site(), LampClass.TUBE_T5).id();
+        long foreign =
+                collection.lampModel(collection.site(), LampClass.TUBE_T5).id();
         send("/lamps/new", state("L900"), "modelId", String.valueOf(foreign)).andExpect(status().isNotFound());
     }
 
@@ -123,7 +124,8 @@ class LampPagesTest {
     void anUltravioletLampWithoutSpectrumSaysSo() throws Exception {
         see(page)
                 .andExpect(content().string(containsString("data-caution=\"SPECTRUM\"")))
-                .andExpect(content().string(containsString("ask the maker for a spectrum or a report before first use")));
+                .andExpect(
+                        content().string(containsString("ask the maker for a spectrum or a report before first use")));
         see("/lamps").andExpect(content().string(containsString("spectrum not known")));
         see("/lamps/new").andExpect(content().string(containsString(model.name() + " (spectrum not known)")));
     }
@@ -196,8 +198,8 @@ class LampPagesTest {
     @Test
     void aWithdrawnMeasurementStaysOnRecordWithItsReason() throws Exception {
         send(page + "/outputs/new", MEASURED);
-        String withdrawal = page + "/outputs/"
-                + measuring.all(site.id(), lamp.id()).get(0).id() + "/withdrawal";
+        String withdrawal =
+                page + "/outputs/" + measuring.all(site.id(), lamp.id()).get(0).id() + "/withdrawal";
         send(withdrawal, Map.of("reason", "")).andExpect(content().string(containsString("id=\"reason-wrong\"")));
         send(withdrawal, Map.of("reason", "distance misread")).andExpect(redirectedUrl(page));
         see(page)
@@ -229,7 +231,7 @@ class LampPagesTest {
     void whoMayNotKeepLampsSeesThemAlone(Role role) throws Exception {
         SignedIn person = collection.person(site, role);
         for (String seen : new String[] {"/lamps", page, "/lamp-models", "/lamp-models/" + model.id()}) {
-            pages.perform(get(seen).with(collection.as(person)))
+            pages.perform(get(seen).with(csrf()).with(collection.as(person)))
                     .andExpect(status().isOk())
                     .andExpect(content().string(not(containsString("/new"))))
                     .andExpect(content().string(not(containsString("/edit"))));
@@ -247,7 +249,7 @@ class LampPagesTest {
     }
 
     private ResultActions see(String path) throws Exception {
-        return pages.perform(get(path).with(collection.as(lead)));
+        return pages.perform(get(path).with(csrf()).with(collection.as(lead)));
     }
 
     private ResultActions send(String path, Map<String, String> form, String field, String typed) throws Exception {

@@ -23,9 +23,11 @@ class SpectrumTextTest {
                 "wavelength\n300,5e-1\n301,0.1e-2"
             })
     void readsWhatProgramsWrite(String content) {
-        assertThat(SpectrumText.read(content)).isInstanceOfSatisfying(Outcome.Read.class, read -> assertThat(
-                        read.spectrum().samples())
-                .containsExactly(new Sample(300, 0.5), new Sample(301, 0.001)));
+        assertThat(SpectrumText.read(content))
+                .isInstanceOfSatisfying(
+                        Outcome.Read.class,
+                        read -> assertThat(read.spectrum().samples())
+                                .containsExactly(new Sample(300, 0.5), new Sample(301, 0.001)));
     }
 
     @ParameterizedTest
@@ -47,7 +49,8 @@ class SpectrumTextTest {
     void refusesWithTheLineAtFault(String content, int line) {
         assertThat(SpectrumText.read(content))
                 .isInstanceOfSatisfying(
-                        Outcome.Refused.class, refused -> assertThat(refused.line()).isEqualTo(line));
+                        Outcome.Refused.class,
+                        refused -> assertThat(refused.line()).isEqualTo(line));
     }
 
     @ParameterizedTest
@@ -55,7 +58,8 @@ class SpectrumTextTest {
     void asksForTwoRows(String content) {
         assertThat(SpectrumText.read(content))
                 .isInstanceOfSatisfying(
-                        Outcome.Refused.class, refused -> assertThat(refused.reason()).contains("two rows or more"));
+                        Outcome.Refused.class,
+                        refused -> assertThat(refused.reason()).contains("two rows or more"));
     }
 
     @Test
@@ -63,7 +67,8 @@ class SpectrumTextTest {
         assertThat(SpectrumText.read(rows(5000))).isInstanceOf(Outcome.Read.class);
         assertThat(SpectrumText.read(rows(5001)))
                 .isInstanceOfSatisfying(
-                        Outcome.Refused.class, refused -> assertThat(refused.line()).isEqualTo(5001));
+                        Outcome.Refused.class,
+                        refused -> assertThat(refused.line()).isEqualTo(5001));
     }
 
     private static String rows(int count) {

@@ -6,6 +6,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dapple.enclosure.PointFacts;
+import dapple.lamp.LampClass;
 import dapple.light.judging.PointRole;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
@@ -86,6 +87,7 @@ class StatementCountPagesTest {
         for (int zone = 2; zone <= 4; zone++) {
             furnished("Varanus acanthurus " + zone, zone);
             read(home);
+            collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
         }
         assertThat(statements(page)).isEqualTo(few);
     }
@@ -127,6 +129,8 @@ class StatementCountPagesTest {
         ENCLOSURE,
         ENCLOSURE_EDIT,
         ROOMS,
+        LAMPS,
+        LAMP_MODELS,
         ANIMAL;
 
         String path(Home home) {
@@ -136,6 +140,8 @@ class StatementCountPagesTest {
                 case ENCLOSURE -> "/enclosures/" + home.enclosureId();
                 case ENCLOSURE_EDIT -> "/enclosures/" + home.enclosureId() + "/edit";
                 case ROOMS -> "/rooms";
+                case LAMPS -> "/lamps";
+                case LAMP_MODELS -> "/lamp-models";
                 case ANIMAL -> "/animals/" + home.animal().id();
             };
         }

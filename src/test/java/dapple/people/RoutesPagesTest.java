@@ -4,14 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import dapple.enclosure.Enclosures;
+import dapple.lamp.LampClass;
+import dapple.lamp.LampFacts;
+import dapple.lamp.LampModelFacts;
+import dapple.lamp.LampOutput;
+import dapple.lamp.Lamps;
+import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.site.Open;
 import dapple.site.SiteFacts;
+import dapple.site.SourceMark;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,6 +67,9 @@ class RoutesPagesTest {
     @Autowired
     private Enclosures enclosures;
 
+    @Autowired
+    private Lamps lamps;
+
     private SiteFacts site;
     private Map<String, String> values = Map.of();
 
@@ -66,7 +78,7 @@ class RoutesPagesTest {
         site = collection.site();
         SignedIn keeper = collection.person(site, Role.KEEPER);
         Home home = collection.home(site, keeper, collection.species(site, "Pogona vitticeps"));
-        values = Map.of(
+        values = new HashMap<>(Map.of(
                 "enclosureId", String.valueOf(home.enclosureId()),
                 "pointId", String.valueOf(home.basking().id()),
                 "animalId", String.valueOf(home.animal().id()),
@@ -74,7 +86,20 @@ class RoutesPagesTest {
                 "keyId", key(keeper),
                 "roomId", String.valueOf(room(home)),
                 "visitKey", UUID.randomUUID().toString(),
-                "readingId", reading(keeper, home, collection.meter(site)));
+                "readingId", reading(keeper, home, collection.meter(site))));
+        values.putAll(stock(keeper));
+    }
+
+    private Map<String, String> stock(SignedIn keeper) {
+        LampModelFacts model = collection.lampModel(site, LampClass.TUBE_T5);
+        LampFacts lamp = collection.lamp(site, model);
+        LampOutput output = new LampOutput(Quantity.UV_INDEX, 2.4, 0.3, 0.1, SourceMark.MEASURED, "for a test");
+        long measured = lamps.measure(site.id(), lamp.id(), output, Instant.EPOCH, keeper.personId());
+        return Map.of(
+                "modelId", String.valueOf(model.id()),
+                "lampId", String.valueOf(lamp.id()),
+                "outputId", String.valueOf(measured),
+                "quantity", "UV_INDEX");
     }
 
     private String reading(SignedIn keeper, Home home, MeterFacts meter) throws Exception {

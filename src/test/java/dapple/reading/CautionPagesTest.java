@@ -1,8 +1,10 @@
 package dapple.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
+import dapple.lamp.LampClass;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
 import dapple.people.SignedIn;
@@ -44,13 +46,14 @@ class CautionPagesTest {
     @Autowired
     private Clock clock;
 
+    private SiteFacts site;
     private SignedIn supervisor;
     private MeterFacts meter;
     private Home home;
 
     @BeforeEach
     void furnish() {
-        SiteFacts site = collection.site();
+        site = collection.site();
         supervisor = collection.person(site, Role.SUPERVISOR);
         meter = collection.meter(site);
         home = collection.home(
@@ -82,6 +85,28 @@ class CautionPagesTest {
         assertThat(cautions("/animals/" + home.animal().id())).isEqualTo(EnumSet.of(Caution.VET));
     }
 
+    @Test
+    void whoLooksAtAnUltravioletTubeIsWarnedOfAllOfIt() throws Exception {
+        long lamp = collection
+                .lamp(site, collection.lampModel(site, LampClass.TUBE_T5))
+                .id();
+        assertThat(cautions("/lamps/" + lamp))
+                .isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.SPECTRUM, Caution.MERCURY, Caution.MAINS));
+    }
+
+    @Test
+    void whoLooksAtAMetalHalideModelIsWarnedOfAllOfIt() throws Exception {
+        long model = collection.lampModel(site, LampClass.METAL_HALIDE).id();
+        assertThat(cautions("/lamp-models/" + model))
+                .isEqualTo(EnumSet.of(
+                        Caution.ULTRAVIOLET,
+                        Caution.SPECTRUM,
+                        Caution.OUTER_GLASS,
+                        Caution.MERCURY,
+                        Caution.HEAT,
+                        Caution.MAINS));
+    }
+
     private long read(double uvi) {
         VisitPlace place = new VisitPlace(
                 UUID.randomUUID(), home.enclosureId(), home.basking().id());
@@ -90,7 +115,7 @@ class CautionPagesTest {
     }
 
     private Set<Caution> cautions(String path) throws Exception {
-        String page = pages.perform(get(path).with(collection.as(supervisor)))
+        String page = pages.perform(get(path).with(csrf()).with(collection.as(supervisor)))
                 .andReturn()
                 .getResponse()
                 .getContentAsString();
