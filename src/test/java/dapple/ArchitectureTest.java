@@ -33,7 +33,7 @@ class ArchitectureTest {
             List.of("site"),
             List.of("people"),
             List.of("enclosure", "meter", "target", "lamp"),
-            List.of("animal"),
+            List.of("animal", "rig"),
             List.of("reading"),
             List.of("review", "exposure"),
             List.of("overview"),

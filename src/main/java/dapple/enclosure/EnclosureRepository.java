@@ -1,8 +1,10 @@
 package dapple.enclosure;
 
+import jakarta.persistence.LockModeType;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 
 interface EnclosureRepository extends JpaRepository<Enclosure, Long> {
@@ -22,6 +24,11 @@ interface EnclosureRepository extends JpaRepository<Enclosure, Long> {
 
     @Query("select e from Enclosure e join fetch e.room where e.siteId = :siteId and e.id = :id")
     Optional<Enclosure> findAtSite(long siteId, long id);
+
+    /** The enclosure, locked until the end of the transaction: what hangs and stands there changes one at a time. */
+    @Lock(LockModeType.PESSIMISTIC_WRITE)
+    @Query("select e from Enclosure e where e.siteId = :siteId and e.id = :id")
+    Optional<Enclosure> lockAtSite(long siteId, long id);
 
     @Query("select max(e.walkingOrder) from Enclosure e where e.siteId = :siteId and e.room.id = :roomId")
     Optional<Integer> lastInRoom(long siteId, long roomId);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /** Rooms, enclosures and their measuring points. */
@@ -75,6 +76,17 @@ public class Enclosures {
     @Transactional(readOnly = true)
     public EnclosureFacts get(long siteId, long enclosureId) {
         return enclosures.findFacts(siteId, enclosureId).orElseThrow(NotFoundException::new);
+    }
+
+    /** Holds an enclosure for the rest of the transaction, so that what hangs and stands there changes one at a time. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public void lock(long siteId, long enclosureId) {
+        enclosures.lockAtSite(siteId, enclosureId).orElseThrow(NotFoundException::new);
+    }
+
+    @Transactional(readOnly = true)
+    public RoomFacts room(long siteId, long roomId) {
+        return rooms.findAtSite(siteId, roomId).map(Room::facts).orElseThrow(NotFoundException::new);
     }
 
     @Transactional(readOnly = true)
