@@ -9,6 +9,10 @@ public sealed interface CoverMaterial {
     /** Whether it is a mesh, which comes in layers. */
     boolean isMesh();
 
+    default boolean isWeave() {
+        return this instanceof Weave;
+    }
+
     /**
      * A square weave of round wires: it says how much of everything passes, at every angle.
      *

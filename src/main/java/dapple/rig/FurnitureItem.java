@@ -16,7 +16,7 @@ class FurnitureItem extends DatedPart {
     private String name;
 
     @Enumerated(EnumType.STRING)
-    private Kind kind;
+    private FurnitureKind kind;
 
     @Column(name = "x_metres")
     private double x;
@@ -49,19 +49,17 @@ class FurnitureItem extends DatedPart {
         this.name = furniture.name();
         this.isRestedOn = furniture.isRestedOn();
         FurnitureShape shape = furniture.shape();
+        this.kind = shape.kind();
         if (shape instanceof Block block) {
-            this.kind = Kind.BOX;
             beginAt(block.least());
             endAt(block.greatest());
             this.yawDegrees = block.yawDegrees();
         } else if (shape instanceof Post post) {
-            this.kind = Kind.CYLINDER;
             beginAt(post.base());
             this.heightMetres = post.heightMetres();
             this.radiusMetres = post.radiusMetres();
         } else {
             Branch branch = (Branch) shape;
-            this.kind = Kind.CAPSULE;
             beginAt(branch.from());
             endAt(branch.to());
             this.radiusMetres = branch.radiusMetres();
@@ -102,12 +100,5 @@ class FurnitureItem extends DatedPart {
             throw new IllegalStateException("a piece of furniture lacks a part of its shape");
         }
         return column;
-    }
-
-    /** What the columns mean. */
-    enum Kind {
-        BOX,
-        CYLINDER,
-        CAPSULE
     }
 }

@@ -11,6 +11,8 @@ import dapple.light.quantity.Check;
 public sealed interface FurnitureShape {
     Solid solid();
 
+    FurnitureKind kind();
+
     /**
      * A box, turned about the vertical through its middle.
      *
@@ -21,6 +23,11 @@ public sealed interface FurnitureShape {
         public Block {
             Check.within("yaw", yawDegrees, -360, 360, "°");
             Box.of(least, greatest, yawDegrees);
+        }
+
+        @Override
+        public FurnitureKind kind() {
+            return FurnitureKind.BOX;
         }
 
         @Override
@@ -36,6 +43,11 @@ public sealed interface FurnitureShape {
         }
 
         @Override
+        public FurnitureKind kind() {
+            return FurnitureKind.CYLINDER;
+        }
+
+        @Override
         public Solid solid() {
             return UprightCylinder.of(base, heightMetres, radiusMetres);
         }
@@ -45,6 +57,11 @@ public sealed interface FurnitureShape {
     record Branch(Vec from, Vec to, double radiusMetres) implements FurnitureShape {
         public Branch {
             Capsule.of(from, to, radiusMetres);
+        }
+
+        @Override
+        public FurnitureKind kind() {
+            return FurnitureKind.CAPSULE;
         }
 
         @Override

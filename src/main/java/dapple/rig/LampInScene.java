@@ -54,8 +54,9 @@ record LampInScene(LampFacts lamp, Mount mount, Source source, Map<Quantity, Lam
     }
 
     private static Found checked(LampFacts lamp, Mount mount, Source source, List<Solid> solids) {
-        Map<Quantity, LampOutput> outputs =
-                lamp.outputs().stream().collect(Collectors.toMap(LampOutput::quantity, output -> output));
+        Map<Quantity, LampOutput> outputs = lamp.outputs().stream()
+                .filter(output -> RigScene.LIGHT.contains(output.quantity()))
+                .collect(Collectors.toMap(LampOutput::quantity, output -> output));
         LampInScene seen = new LampInScene(lamp, mount, source, outputs);
         if (seen.isReadInside()) {
             return unseen(lamp, Why.LAMP_READ_INSIDE);

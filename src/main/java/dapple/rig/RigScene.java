@@ -30,6 +30,10 @@ public final class RigScene {
     /** Largest relative error of the integration: small beside what is known of lamps. */
     public static final double ACCURACY = 0.005;
 
+    /** The quantities of light, which lamps give and covers let through. */
+    public static final List<Quantity> LIGHT = List.of(
+            Quantity.UV_INDEX, Quantity.ILLUMINANCE, Quantity.UVA, Quantity.IR_A, Quantity.IR_B, Quantity.IRRADIANCE);
+
     /** Nearer to a lamp nothing is predicted, m. */
     private static final double NEAREST_METRES = 0.001;
 
@@ -110,11 +114,10 @@ public final class RigScene {
     }
 
     private static boolean mayGive(LampClass kind, Quantity quantity) {
-        return switch (quantity) {
-            case UV_INDEX, UVA -> kind.emitsUltraviolet();
-            case ILLUMINANCE -> kind != LampClass.INFRARED_EMITTER;
-            case IR_A, IR_B, IRRADIANCE -> true;
-        };
+        if (quantity == Quantity.UV_INDEX || quantity == Quantity.UVA) {
+            return kind.emitsUltraviolet();
+        }
+        return quantity != Quantity.ILLUMINANCE || kind != LampClass.INFRARED_EMITTER;
     }
 
     public Rig rig() {

@@ -1,6 +1,7 @@
 package dapple.site;
 
 import dapple.light.quantity.Interval;
+import dapple.light.quantity.Quantity;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.Instant;
@@ -31,6 +32,35 @@ public class Formats {
 
     public String interval(Interval interval) {
         return uvi(interval.low()) + " to " + uvi(interval.high());
+    }
+
+    /** A predicted number of a quantity, without its unit: no more digits than a prediction can stand for. */
+    public String predicted(Quantity quantity, double amount) {
+        if (quantity == Quantity.UV_INDEX) {
+            return uvi(amount);
+        }
+        double step = Math.pow(10, Math.max(-1, Math.floor(Math.log10(Math.max(amount, 1))) - 2));
+        return String.format(Locale.ROOT, step < 1 ? "%.1f" : "%,.0f", Math.round(amount / step) * step);
+    }
+
+    /** What a predicted number may be, likewise. */
+    public String predicted(Quantity quantity, Interval interval) {
+        return predicted(quantity, interval.low()) + " to " + predicted(quantity, interval.high());
+    }
+
+    /** One number over another. */
+    public String ratio(double ratio) {
+        return String.format(Locale.ROOT, "× %.2f", ratio);
+    }
+
+    /** A small length. */
+    public String millimetres(double metres) {
+        return String.format(Locale.ROOT, "%.2f\u00a0mm", metres * 1000);
+    }
+
+    /** A length to the centimetre. */
+    public String metres(double metres) {
+        return String.format(Locale.ROOT, "%.2f\u00a0m", metres);
     }
 
     /** Inner width, depth and height. */
