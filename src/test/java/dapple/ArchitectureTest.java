@@ -34,6 +34,7 @@ class ArchitectureTest {
             List.of("people"),
             List.of("enclosure", "meter", "target", "lamp"),
             List.of("animal", "rig"),
+            List.of("prediction"),
             List.of("reading"),
             List.of("review", "exposure"),
             List.of("overview"),
