@@ -81,7 +81,9 @@ public class Enclosures {
     /** Holds an enclosure for the rest of the transaction, so that what hangs and stands there changes one at a time. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void lock(long siteId, long enclosureId) {
-        enclosures.lockAtSite(siteId, enclosureId).orElseThrow(NotFoundException::new);
+        if (enclosures.lockAtSite(siteId, enclosureId).isEmpty()) {
+            throw new NotFoundException();
+        }
     }
 
     @Transactional(readOnly = true)
