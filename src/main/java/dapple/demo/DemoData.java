@@ -34,6 +34,9 @@ import org.springframework.stereotype.Component;
 class DemoData implements SmartInitializingSingleton {
     private static final Duration STORY = Duration.ofDays(90);
 
+    /** The enclosure that has a rig on record. */
+    private static final String RIGGED = "E07";
+
     private final DemoClock clock;
     private final DemoTeam team;
     private final DemoRounds rounds;
@@ -43,6 +46,7 @@ class DemoData implements SmartInitializingSingleton {
     private final ZoneLimits zoneLimits;
     private final Animals animals;
     private final DemoLamps lamps;
+    private final DemoRigs rigs;
 
     DemoData(
             DemoClock clock,
@@ -53,7 +57,8 @@ class DemoData implements SmartInitializingSingleton {
             Targets targets,
             ZoneLimits zoneLimits,
             Animals animals,
-            DemoLamps lamps) {
+            DemoLamps lamps,
+            DemoRigs rigs) {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
@@ -63,6 +68,7 @@ class DemoData implements SmartInitializingSingleton {
         this.zoneLimits = zoneLimits;
         this.animals = animals;
         this.lamps = lamps;
+        this.rigs = rigs;
     }
 
     @Override
@@ -87,6 +93,9 @@ class DemoData implements SmartInitializingSingleton {
             long room = rooms.computeIfAbsent(
                     space.room(), name -> enclosures.addRoom(members.siteId(), name, rooms.size()));
             long enclosure = furnish(members, room, space, species, begin);
+            if (space.code().equals(RIGGED)) {
+                rigs.hang(members, enclosure, begin);
+            }
             rounds.walk(story, enclosure, space, rows.pointsOf(space), time);
             if (space.plannedOff()) {
                 time.accept(now);

@@ -31,6 +31,46 @@ final class DemoViews {
                 View.of("/enclosures/{enclosureId}/edit", "supervisor", enclosure + "/edit"),
                 View.of("/enclosures/{enclosureId}/points/new", "supervisor", enclosure + "/points/new"),
                 View.of("/enclosures/{enclosureId}/points/{pointId}", "supervisor", point()),
+                View.of("/enclosures/{enclosureId}/rig", "supervisor", enclosure + "/rig"),
+                View.of("/enclosures/{enclosureId}/rig/cover/new", "supervisor", enclosure + "/rig/cover/new"),
+                View.of("/enclosures/{enclosureId}/rig/furniture/new", "supervisor", enclosure + "/rig/furniture/new"),
+                View.of("/enclosures/{enclosureId}/rig/lamps/new", "supervisor", enclosure + "/rig/lamps/new"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/cover/{coverId}/layers",
+                        "supervisor",
+                        part("cover", "cover_item") + "/layers"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/cover/{coverId}/removal",
+                        "supervisor",
+                        part("cover", "cover_item") + "/removal"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/cover/{coverId}/replacement",
+                        "supervisor",
+                        part("cover", "cover_item") + "/replacement"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/furniture/{furnitureId}/move",
+                        "supervisor",
+                        part("furniture", "furniture_item") + "/move"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/furniture/{furnitureId}/removal",
+                        "supervisor",
+                        part("furniture", "furniture_item") + "/removal"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/lamps/{fittingId}/move",
+                        "supervisor",
+                        part("lamps", "fitting") + "/move"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/lamps/{fittingId}/removal",
+                        "supervisor",
+                        part("lamps", "fitting") + "/removal"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/lamps/{fittingId}/swap",
+                        "supervisor",
+                        part("lamps", "fitting") + "/swap"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/lamps/{fittingId}/timer",
+                        "supervisor",
+                        part("lamps", "fitting") + "/timer"),
                 View.of("/enclosures/{enclosureId}/visit", "keeper", enclosure + "/visit"),
                 View.of("/enclosures/{enclosureId}/visits/{visitKey}", "keeper", visit),
                 View.of(
@@ -147,6 +187,10 @@ final class DemoViews {
                     browser.run(AIM_AT, person("admin") + "/deactivation");
                     browser.press("Save");
                 }));
+    }
+
+    private String part(String things, String table) {
+        return "/enclosures/" + ids.enclosure("E07") + "/rig/" + things + "/" + ids.partOfRig(table, "E07");
     }
 
     private String ask(UUID visit) {

@@ -88,6 +88,7 @@ class RoutesPagesTest {
                 "visitKey", UUID.randomUUID().toString(),
                 "readingId", reading(keeper, home, collection.meter(site))));
         values.putAll(stock(keeper));
+        values.putAll(partsOfRig());
     }
 
     private Map<String, String> stock(SignedIn keeper) {
@@ -100,7 +101,6 @@ class RoutesPagesTest {
                 "lampId", String.valueOf(lamp.id()),
                 "outputId", String.valueOf(measured),
                 "quantity", "UV_INDEX");
-        values.putAll(partsOfRig());
     }
 
     /** No part needs to be there: whose enclosure it is decides. */
