@@ -31,6 +31,9 @@ import org.springframework.stereotype.Component;
 class DemoData implements SmartInitializingSingleton {
     private static final Duration STORY = Duration.ofDays(90);
 
+    /** The enclosure that has a rig on record. */
+    private static final String RIGGED = "E07";
+
     private final DemoClock clock;
     private final DemoTeam team;
     private final DemoRounds rounds;
@@ -38,6 +41,8 @@ class DemoData implements SmartInitializingSingleton {
     private final Meters meters;
     private final DemoSpecies demoSpecies;
     private final Animals animals;
+    private final DemoLamps lamps;
+    private final DemoRigs rigs;
 
     DemoData(
             DemoClock clock,
@@ -46,7 +51,9 @@ class DemoData implements SmartInitializingSingleton {
             Enclosures enclosures,
             Meters meters,
             DemoSpecies demoSpecies,
-            Animals animals) {
+            Animals animals,
+            DemoLamps lamps,
+            DemoRigs rigs) {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
@@ -54,6 +61,8 @@ class DemoData implements SmartInitializingSingleton {
         this.meters = meters;
         this.demoSpecies = demoSpecies;
         this.animals = animals;
+        this.lamps = lamps;
+        this.rigs = rigs;
     }
 
     @Override
@@ -70,6 +79,7 @@ class DemoData implements SmartInitializingSingleton {
         DemoTeam.Members members = team.join();
         DemoRows rows = DemoRows.read();
         MeterFacts meter = meter(members, begin);
+        lamps.stock(members, begin);
         Map<String, SpeciesFacts> species = species(members, rows);
         DemoRounds.Story story = new DemoRounds.Story(members, meter, now);
         Map<String, Long> rooms = new HashMap<>();
@@ -77,6 +87,9 @@ class DemoData implements SmartInitializingSingleton {
             long room = rooms.computeIfAbsent(
                     space.room(), name -> enclosures.addRoom(members.siteId(), name, rooms.size()));
             long enclosure = furnish(members, room, space, species, begin);
+            if (space.code().equals(RIGGED)) {
+                rigs.hang(members, enclosure, begin);
+            }
             rounds.walk(story, enclosure, space, rows.pointsOf(space), time);
             if (space.plannedOff()) {
                 time.accept(now);

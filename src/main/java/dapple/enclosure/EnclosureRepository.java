@@ -25,7 +25,7 @@ interface EnclosureRepository extends JpaRepository<Enclosure, Long> {
     @Query("select e from Enclosure e join fetch e.room where e.siteId = :siteId and e.id = :id")
     Optional<Enclosure> findAtSite(long siteId, long id);
 
-    /** Locked until the end of the transaction: what must not overlap is entered one by one, nobody moves into what leaves use. */
+    /** Locked until the end of the transaction: what must not overlap changes one at a time. */
     @Lock(LockModeType.PESSIMISTIC_WRITE)
     @Query("select e from Enclosure e where e.siteId = :siteId and e.id = :id")
     Optional<Enclosure> lockAtSite(long siteId, long id);

@@ -77,10 +77,17 @@ public class Enclosures {
         return enclosures.findFacts(siteId, enclosureId).orElseThrow(NotFoundException::new);
     }
 
-    /** Keeps an enclosure from leaving use until the end of the transaction. */
+    /** Holds an enclosure for the rest of the transaction, so that what hangs and stands there changes one at a time. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void lock(long siteId, long enclosureId) {
-        enclosures.lockAtSite(siteId, enclosureId).orElseThrow(NotFoundException::new);
+        if (enclosures.lockAtSite(siteId, enclosureId).isEmpty()) {
+            throw new NotFoundException();
+        }
+    }
+
+    @Transactional(readOnly = true)
+    public RoomFacts room(long siteId, long roomId) {
+        return rooms.findAtSite(siteId, roomId).map(Room::facts).orElseThrow(NotFoundException::new);
     }
 
     @Transactional(readOnly = true)

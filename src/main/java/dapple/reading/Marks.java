@@ -32,11 +32,13 @@ public class Marks {
         };
     }
 
-    /** Published, or assumed: by practice or from memory. */
+    /** Published, assumed by practice or from memory, measured, or computed. */
     public String of(SourceMark mark) {
         return switch (mark) {
             case PUBLISHED, PUBLISHED_SECONDARY -> "#published";
             case COMMON_PRACTICE, FROM_MEMORY -> "#assumed";
+            case MEASURED -> "#measured";
+            case COMPUTED -> "#predicted";
         };
     }
 

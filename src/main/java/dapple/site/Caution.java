@@ -18,5 +18,13 @@ public enum Caution {
     /** Ultraviolet off or capped is a treatment: heat and visible light go on. */
     ORDER,
     /** A number is no diagnosis: the vet decides. */
-    VET
+    VET,
+    /** Short-wave ultraviolet that a UV index meter cannot tell apart: a spectrum or a report is missing. */
+    SPECTRUM,
+    /** The spectrum has radiation shorter than the sun's: the lamp is faulty. */
+    SHORT_WAVES,
+    /** Mercury of a broken lamp. */
+    MERCURY,
+    /** A metal halide lamp without its outer glass or filter. */
+    OUTER_GLASS
 }

@@ -1,8 +1,9 @@
 package dapple.site;
 
 import dapple.light.quantity.Interval;
-import java.math.BigDecimal;
 import dapple.light.quantity.Quantity;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -78,6 +79,35 @@ public class Formats {
         return quantity == Quantity.UV_INDEX ? "" : "\u00a0" + quantity.unit();
     }
 
+    /** A predicted number of a quantity, without its unit: no more digits than a prediction can stand for. */
+    public String predicted(Quantity quantity, double amount) {
+        if (quantity == Quantity.UV_INDEX) {
+            return uvi(amount);
+        }
+        double step = Math.pow(10, Math.max(-1, Math.floor(Math.log10(Math.max(amount, 1))) - 2));
+        return String.format(Locale.ROOT, step < 1 ? "%.1f" : "%,.0f", Math.round(amount / step) * step);
+    }
+
+    /** What a predicted number may be, likewise. */
+    public String predicted(Quantity quantity, Interval interval) {
+        return predicted(quantity, interval.low()) + " to " + predicted(quantity, interval.high());
+    }
+
+    /** One number over another. */
+    public String ratio(double ratio) {
+        return String.format(Locale.ROOT, "× %.2f", ratio);
+    }
+
+    /** A small length. */
+    public String millimetres(double metres) {
+        return String.format(Locale.ROOT, "%.2f\u00a0mm", metres * 1000);
+    }
+
+    /** A length to the centimetre. */
+    public String metres(double metres) {
+        return String.format(Locale.ROOT, "%.2f\u00a0m", metres);
+    }
+
     /** Inner width, depth and height. */
     public String size(double widthMetres, double depthMetres, double heightMetres) {
         return String.format(Locale.ROOT, "%.2f × %.2f × %.2f m", widthMetres, depthMetres, heightMetres);
@@ -86,6 +116,16 @@ public class Formats {
     /** A share as whole percent, the number and its sign never on two lines. */
     public String percent(double share) {
         return String.format(Locale.ROOT, "%.0f\u00a0%%", share * 100);
+    }
+
+    /** A computed number with three digits that count, written out. */
+    public String threeDigits(double number) {
+        return BigDecimal.valueOf(number).round(new MathContext(3)).toPlainString();
+    }
+
+    /** A number as it was entered. */
+    public String asEntered(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
     public String day(LocalDate day) {

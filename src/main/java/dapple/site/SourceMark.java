@@ -1,6 +1,6 @@
 package dapple.site;
 
-/** How far a limit is known. */
+/** How far a number is known. */
 public enum SourceMark {
     PUBLISHED,
     /** Published, but read in an abstract or in agreeing secondary texts only. */
@@ -8,5 +8,9 @@ public enum SourceMark {
     /** Common practice, no source. */
     COMMON_PRACTICE,
     /** From memory, unverified. */
-    FROM_MEMORY
+    FROM_MEMORY,
+    /** Measured by the site itself. */
+    MEASURED,
+    /** Computed from a spectrum on file. */
+    COMPUTED
 }

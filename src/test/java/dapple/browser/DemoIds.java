@@ -63,6 +63,25 @@ class DemoIds {
                 .single();
     }
 
+    long lamp(String tag) {
+        return id("select id from lamp where tag = ?", tag);
+    }
+
+    /** The part of a rig that is in force, by the table that keeps it. */
+    long partOfRig(String table, String enclosure) {
+        return id("select max(id) from " + table + " where to_at is null and enclosure_id = ?", enclosure(enclosure));
+    }
+
+    /** The model of a lamp. */
+    long lampModel(String tag) {
+        return id("select lamp_model_id from lamp where tag = ?", tag);
+    }
+
+    /** The newest measurement of a lamp. */
+    long lampOutput(String tag) {
+        return id("select max(id) from lamp_output where lamp_id = ?", lamp(tag));
+    }
+
     private long id(String query, Object... names) {
         return database.sql(query).params(names).query(Long.class).single();
     }

@@ -49,6 +49,46 @@ final class DemoViews {
                 View.of("/enclosures/{enclosureId}/points/new", "supervisor", enclosure + "/points/new"),
                 View.of("/enclosures/{enclosureId}/points/{pointId}", "supervisor", point()),
                 View.of("/enclosures/{enclosureId}/points/{pointId}/history", "supervisor", point() + "/history"),
+                View.of("/enclosures/{enclosureId}/rig", "supervisor", enclosure + "/rig"),
+                View.of("/enclosures/{enclosureId}/rig/cover/new", "supervisor", enclosure + "/rig/cover/new"),
+                View.of("/enclosures/{enclosureId}/rig/furniture/new", "supervisor", enclosure + "/rig/furniture/new"),
+                View.of("/enclosures/{enclosureId}/rig/lamps/new", "supervisor", enclosure + "/rig/lamps/new"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/cover/{coverId}/layers",
+                        "supervisor",
+                        part("cover", "cover_item") + "/layers"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/cover/{coverId}/removal",
+                        "supervisor",
+                        part("cover", "cover_item") + "/removal"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/cover/{coverId}/replacement",
+                        "supervisor",
+                        part("cover", "cover_item") + "/replacement"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/furniture/{furnitureId}/move",
+                        "supervisor",
+                        part("furniture", "furniture_item") + "/move"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/furniture/{furnitureId}/removal",
+                        "supervisor",
+                        part("furniture", "furniture_item") + "/removal"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/lamps/{fittingId}/move",
+                        "supervisor",
+                        part("lamps", "fitting") + "/move"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/lamps/{fittingId}/removal",
+                        "supervisor",
+                        part("lamps", "fitting") + "/removal"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/lamps/{fittingId}/swap",
+                        "supervisor",
+                        part("lamps", "fitting") + "/swap"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/lamps/{fittingId}/timer",
+                        "supervisor",
+                        part("lamps", "fitting") + "/timer"),
                 View.of("/enclosures/{enclosureId}/visit", "keeper", enclosure + "/visit"),
                 View.of("/enclosures/{enclosureId}/visits/{visitKey}", "keeper", visit),
                 View.of(
@@ -75,6 +115,23 @@ final class DemoViews {
                 View.of("/targets/{speciesId}/evidence", "vet", species() + "/evidence"),
                 View.of("/targets/{speciesId}/name", "supervisor", species() + "/name"),
                 View.of("/targets/{speciesId}/next", "supervisor", species() + "/next"),
+                View.of("/lamp-models", "keeper", "/lamp-models"),
+                View.of("/lamp-models/new", "supervisor", "/lamp-models/new"),
+                View.of("/lamp-models/{modelId}", "supervisor", lampModel()),
+                View.of("/lamp-models/{modelId}/edit", "supervisor", lampModel() + "/edit"),
+                View.of("/lamp-models/{modelId}/outputs/{quantity}", "supervisor", lampModel() + "/outputs/UV_INDEX"),
+                View.of("/lamp-models/{modelId}/report", "supervisor", lampModel() + "/report"),
+                View.of("/lamp-models/{modelId}/spectrum", "supervisor", lampModel() + "/spectrum"),
+                View.of("/lamp-models/{modelId}/waiver", "supervisor", lampModel() + "/waiver"),
+                View.of("/lamps", "keeper", "/lamps"),
+                View.of("/lamps/new", "supervisor", "/lamps/new"),
+                View.of("/lamps/{lampId}", "supervisor", lamp()),
+                View.of("/lamps/{lampId}/edit", "supervisor", lamp() + "/edit"),
+                View.of("/lamps/{lampId}/outputs/new", "supervisor", lamp() + "/outputs/new"),
+                View.of(
+                        "/lamps/{lampId}/outputs/{outputId}/withdrawal",
+                        "supervisor",
+                        lamp() + "/outputs/" + ids.lampOutput("L01") + "/withdrawal"),
                 View.of("/more", "admin", "/more"),
                 View.of("/people", "admin", "/people"),
                 View.of("/people/new", "admin", "/people/new"),
@@ -112,6 +169,8 @@ final class DemoViews {
                 View.of("rooms for a keeper", "keeper", "/rooms"),
                 View.of("an animal without target", "vet", "/animals/" + ids.animal("Fennel")),
                 View.of("a second page of readings", "vet", "/animals/" + ids.animal("Thistle") + "?page=2"),
+                View.of("a lamp for a keeper", "keeper", lamp()),
+                View.of("a lamp model with its class", "supervisor", "/lamp-models/new?lampClass=TUBE_T5"),
                 View.of("one's own person", "admin", person("admin")),
                 View.of("sign in again", NOBODY, "/sign-in?again"),
                 View.of("sign in later", NOBODY, "/sign-in?wait"),
@@ -151,6 +210,14 @@ final class DemoViews {
                         .then(browser -> browser.press("Move")),
                 View.of("no death", "vet", thistle() + "/events/new").then(browser -> browser.press("Enter")),
                 View.of("no order", "vet", thistle() + "/orders/new").then(browser -> browser.press("Order")),
+                View.of("no tag of a lamp", "admin", "/lamps/new").then(browser -> browser.press("Add")),
+                View.of("no name of a lamp model", "admin", "/lamp-models/new?lampClass=LED_BAR")
+                        .then(browser -> browser.type("watts", "many").press("Add")),
+                View.of("no reading of a lamp", "admin", lamp() + "/outputs/new")
+                        .then(browser -> browser.type("reading", "much").press("Save")),
+                View.of("no spectrum", "admin", lampModel() + "/spectrum").then(browser -> browser.press("Save")),
+                stale("a lamp changed meanwhile", lamp() + "/edit"),
+                stale("a lamp model changed meanwhile", lampModel() + "/edit"),
                 stale("a room changed meanwhile", room()),
                 stale("an enclosure changed meanwhile", "/enclosures/" + ids.enclosure("E07") + "/edit"),
                 stale("a point changed meanwhile", point()),
@@ -182,6 +249,10 @@ final class DemoViews {
                 }));
     }
 
+    private String part(String things, String table) {
+        return "/enclosures/" + ids.enclosure("E07") + "/rig/" + things + "/" + ids.partOfRig(table, "E07");
+    }
+
     private String ask(UUID visit) {
         return "/enclosures/" + ids.enclosure("E07") + "/visits/" + visit + "/points/" + ids.point("E07", "P1");
     }
@@ -207,6 +278,12 @@ final class DemoViews {
         return "/targets/" + ids.species("Pogona vitticeps");
     private String thistle() {
         return "/animals/" + ids.animal("Thistle");
+    private String lamp() {
+        return "/lamps/" + ids.lamp("L01");
+    }
+
+    private String lampModel() {
+        return "/lamp-models/" + ids.lampModel("L01");
     }
 
     private String room() {

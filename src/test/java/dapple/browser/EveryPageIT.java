@@ -26,6 +26,7 @@ class EveryPageIT {
     /** Routes that are tried elsewhere, and where. */
     private static final Map<String, String> ELSEWHERE = Map.of(
             "/first-run", "FirstRunIT, on an empty installation",
+            "/enclosures/{enclosureId}/scene.json", "no page but a document; RigPagesTest",
             "/review/standing", "a part of /review; SliceIT, which has it renew itself");
 
     @Autowired

@@ -6,6 +6,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dapple.enclosure.PointFacts;
+import dapple.lamp.LampClass;
 import dapple.light.judging.PointRole;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
@@ -86,6 +87,7 @@ class StatementCountPagesTest {
         for (int zone = 2; zone <= 4; zone++) {
             furnished("Varanus acanthurus " + zone, zone);
             read(home);
+            collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
         }
         assertThat(statements(page)).isEqualTo(few);
     }
@@ -131,6 +133,9 @@ class StatementCountPagesTest {
         ROOMS,
         ANIMAL,
         TARGETS;
+        LAMPS,
+        LAMP_MODELS,
+        ANIMAL;
 
         String path(Home home) {
             return switch (this) {
@@ -141,6 +146,8 @@ class StatementCountPagesTest {
                 case ENCLOSURE_HISTORY -> "/enclosures/" + home.enclosureId() + "/history";
                 case METERS -> "/meters";
                 case ROOMS -> "/rooms";
+                case LAMPS -> "/lamps";
+                case LAMP_MODELS -> "/lamp-models";
                 case ANIMAL -> "/animals/" + home.animal().id();
                 case TARGETS -> "/targets";
             };

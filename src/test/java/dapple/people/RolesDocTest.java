@@ -63,8 +63,8 @@ class RolesDocTest {
                 .map(found -> ClassUtils.resolveClassName(String.valueOf(found.getBeanClassName()), null))
                 .forEach(controller -> Stream.of(controller.getDeclaredMethods())
                         .filter(method -> AnnotatedElementUtils.hasAnnotation(method, RequestMapping.class))
-                        .forEach(method -> Stream.of(RouteRow.of(controller, method))
-                                .forEach(row -> rows.put(row.path(), row.asked()))));
+                        .flatMap(method -> RouteRow.of(controller, method))
+                        .forEach(row -> rows.put(row.path(), row.asked())));
         return "| route | action |\n| --- | --- |\n"
                 + rows.entrySet().stream()
                         .map(row -> "| `" + row.getKey() + "` | " + row.getValue() + " |\n")
@@ -76,8 +76,7 @@ class RolesDocTest {
     }
 
     private record RouteRow(String path, String asked) {
-        static RouteRow of(Class<?> controller, Method method) {
-            String base = path(AnnotatedElementUtils.findMergedAnnotation(controller, RequestMapping.class));
+        static Stream<RouteRow> of(Class<?> controller, Method method) {
             RequestMapping mapping = AnnotatedElementUtils.findMergedAnnotation(method, RequestMapping.class);
             String verb = mapping == null
                     ? ""
@@ -85,12 +84,14 @@ class RolesDocTest {
             Allowed allowed = AnnotatedElementUtils.findMergedAnnotation(method, Allowed.class);
             Allowed byClass = AnnotatedElementUtils.findMergedAnnotation(controller, Allowed.class);
             Allowed asked = allowed == null ? byClass : allowed;
-            return new RouteRow(
-                    base + path(mapping) + " " + verb, asked == null ? "open, without sign-in" : words(asked.value()));
+            String action = asked == null ? "open, without sign-in" : words(asked.value());
+            return paths(AnnotatedElementUtils.findMergedAnnotation(controller, RequestMapping.class))
+                    .flatMap(base -> paths(mapping).map(path -> new RouteRow(base + path + " " + verb, action)));
         }
 
-        private static String path(@Nullable RequestMapping mapping) {
-            return mapping == null ? "" : String.join("", mapping.path());
+        /** A method may answer on several paths. */
+        private static Stream<String> paths(@Nullable RequestMapping mapping) {
+            return mapping == null || mapping.path().length == 0 ? Stream.of("") : Stream.of(mapping.path());
         }
     }
 }

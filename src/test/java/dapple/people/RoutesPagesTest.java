@@ -6,6 +6,12 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 
 import dapple.animal.Animals;
 import dapple.enclosure.Enclosures;
+import dapple.lamp.LampClass;
+import dapple.lamp.LampFacts;
+import dapple.lamp.LampModelFacts;
+import dapple.lamp.LampOutput;
+import dapple.lamp.Lamps;
+import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.meter.NewCalibration;
@@ -15,6 +21,7 @@ import dapple.order.Ordering;
 import dapple.site.Open;
 import dapple.site.SiteFacts;
 import dapple.species.SpeciesFacts;
+import dapple.site.SourceMark;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
@@ -75,6 +82,7 @@ class RoutesPagesTest {
 
     @Autowired
     private Ordering ordering;
+    private Lamps lamps;
 
     private SiteFacts site;
     private Map<String, String> values = Map.of();
@@ -104,6 +112,7 @@ class RoutesPagesTest {
                 "speciesId", String.valueOf(species.id()),
         values = new HashMap<>(animalValues(home));
         values.putAll(Map.of(
+        values = new HashMap<>(Map.of(
                 "enclosureId", String.valueOf(home.enclosureId()),
                 "pointId", String.valueOf(home.basking().id()),
                 "animalId", String.valueOf(home.animal().id()),
@@ -130,6 +139,25 @@ class RoutesPagesTest {
                         vet.personId()));
         long stay = animals.staysOf(site.id(), animal).get(0).id();
         return Map.of("orderId", String.valueOf(order), "stayId", String.valueOf(stay));
+        values.putAll(stock(keeper));
+        values.putAll(partsOfRig());
+    }
+
+    private Map<String, String> stock(SignedIn keeper) {
+        LampModelFacts model = collection.lampModel(site, LampClass.TUBE_T5);
+        LampFacts lamp = collection.lamp(site, model);
+        LampOutput output = new LampOutput(Quantity.UV_INDEX, 2.4, 0.3, 0.1, SourceMark.MEASURED, "for a test");
+        long measured = lamps.measure(site.id(), lamp.id(), output, Instant.EPOCH, keeper.personId());
+        return Map.of(
+                "modelId", String.valueOf(model.id()),
+                "lampId", String.valueOf(lamp.id()),
+                "outputId", String.valueOf(measured),
+                "quantity", "UV_INDEX");
+    }
+
+    /** No part needs to be there: whose enclosure it is decides. */
+    private static Map<String, String> partsOfRig() {
+        return Map.of("fittingId", "999", "coverId", "999", "furnitureId", "999");
     }
 
     private String reading(SignedIn keeper, Home home, MeterFacts meter) throws Exception {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
+import dapple.lamp.LampClass;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
 import dapple.people.SignedIn;
@@ -105,6 +106,28 @@ class CautionPagesTest {
     void whoOrdersLightIsToldOfWhatElseTheLampGives() throws Exception {
         assertThat(cautions("/animals/" + home.animal().id() + "/orders/new"))
                 .isEqualTo(EnumSet.of(Caution.ORDER, Caution.VET));
+    }
+
+    @Test
+    void whoLooksAtAnUltravioletTubeIsWarnedOfAllOfIt() throws Exception {
+        long lamp = collection
+                .lamp(site, collection.lampModel(site, LampClass.TUBE_T5))
+                .id();
+        assertThat(cautions("/lamps/" + lamp))
+                .isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.SPECTRUM, Caution.MERCURY, Caution.MAINS));
+    }
+
+    @Test
+    void whoLooksAtAMetalHalideModelIsWarnedOfAllOfIt() throws Exception {
+        long model = collection.lampModel(site, LampClass.METAL_HALIDE).id();
+        assertThat(cautions("/lamp-models/" + model))
+                .isEqualTo(EnumSet.of(
+                        Caution.ULTRAVIOLET,
+                        Caution.SPECTRUM,
+                        Caution.OUTER_GLASS,
+                        Caution.MERCURY,
+                        Caution.HEAT,
+                        Caution.MAINS));
     }
 
     private long read(double uvi) {

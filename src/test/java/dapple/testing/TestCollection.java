@@ -8,6 +8,14 @@ import dapple.enclosure.Enclosures;
 import dapple.enclosure.Facing;
 import dapple.enclosure.NewPoint;
 import dapple.enclosure.PointFacts;
+import dapple.lamp.LampClass;
+import dapple.lamp.LampFacts;
+import dapple.lamp.LampModelChange;
+import dapple.lamp.LampModelFacts;
+import dapple.lamp.LampOutput;
+import dapple.lamp.LampShape;
+import dapple.lamp.Lamps;
+import dapple.lamp.NewLamp;
 import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
@@ -23,6 +31,7 @@ import dapple.species.SpeciesFacts;
 import dapple.species.SpeciesKeeping;
 import dapple.species.SpeciesName;
 import dapple.species.UvZone;
+import dapple.site.SourceMark;
 import dapple.target.Approval;
 import dapple.target.SourcedLimit;
 import dapple.target.Targets;
@@ -57,6 +66,7 @@ public class TestCollection {
     private final Targets targets;
     private final ZoneLimits zoneLimits;
     private final Animals animals;
+    private final Lamps lamps;
     private final Clock clock;
 
     TestCollection(
@@ -69,6 +79,7 @@ public class TestCollection {
             Targets targets,
             ZoneLimits zoneLimits,
             Animals animals,
+            Lamps lamps,
             Clock clock) {
         this.firstRun = firstRun;
         this.sites = sites;
@@ -79,6 +90,7 @@ public class TestCollection {
         this.targets = targets;
         this.zoneLimits = zoneLimits;
         this.animals = animals;
+        this.lamps = lamps;
         this.clock = clock;
     }
 
@@ -172,6 +184,26 @@ public class TestCollection {
     public PointFacts point(SiteFacts site, long enclosure, String code, PointRole role) {
         return enclosures.addPoint(
                 site.id(), enclosure, new NewPoint(code, "a place", role, Facing.STRONGEST, Optional.empty()));
+    }
+
+    /** A tube of 0.55 m that gives a UV index of 3.0 at 0.3 m; invented. Of its spectrum nothing is known. */
+    public LampModelFacts lampModel(SiteFacts site, LampClass lampClass) {
+        String name = "Model " + NUMBER.incrementAndGet();
+        LampShape tube = new LampShape.Line(0.55, Optional.of(1.5), 0.05);
+        long model =
+                lamps.addModel(site.id(), new LampModelChange(name, lampClass, Optional.of(24.0), Optional.of(tube)));
+        lamps.stateOutput(
+                site.id(),
+                model,
+                new LampOutput(Quantity.UV_INDEX, 3.0, 0.3, 0.1, SourceMark.FROM_MEMORY, "invented for a test"));
+        return lamps.model(site.id(), model);
+    }
+
+    /** A new lamp of a model, with a tag of its own. */
+    public LampFacts lamp(SiteFacts site, LampModelFacts model) {
+        String tag = "L" + NUMBER.incrementAndGet();
+        long lamp = lamps.add(site.id(), new NewLamp(tag, model.id(), 0, Optional.empty(), "shelf"));
+        return lamps.get(site.id(), lamp);
     }
 
     /** An enclosure with its animal and its four points. */

@@ -41,7 +41,7 @@ public enum SpectralBand {
     }
 
     /** Whether a range holds the whole band. */
-    boolean isWithin(Range range) {
+    public boolean isWithin(Range range) {
         return range.fromNanometres() <= lowNanometres && range.toNanometres() >= highNanometres;
     }
 

@@ -13,7 +13,7 @@ public final class SpectrumEvaluation {
     static final double LUMENS_PER_WATT = 683;
 
     /** The share from which a band is said to hold power: the sun has 3e-12 below 290 nm, rounding and no light. */
-    static final double NOTHING = 1e-9;
+    public static final double NOTHING = 1e-9;
 
     private static final Weight ERYTHEMA = Weight.erythema();
 

@@ -15,7 +15,7 @@ public record SpectrumTables(Weight actinic, Weight previtaminD3, Weight photopi
      */
     public record StandardSun(String name, Spectrum spectrum) {
         /** The share of a range's power that lies in a band, 0 where the range has none. */
-        double share(SpectralBand band, Range range) {
+        public double share(SpectralBand band, Range range) {
             double all = range.wattsPerSquareMetre(spectrum);
             return all > 0 ? Math.min(1, band.wattsPerSquareMetre(spectrum, range) / all) : 0;
         }

@@ -63,8 +63,28 @@ public final class Intervals {
     }
 
     public static Intervals of(Scene scene, SceneUncertainty uncertainty) {
-        List<Map<Quantity, Double>> shares =
-                scene.lamps().stream().map(OutputUncertainty::shares).toList();
+        return of(scene, scene.lamps().stream().map(OutputUncertainty::shares).toList(), uncertainty);
+    }
+
+    /**
+     * With readings that are not known alike.
+     *
+     * @param readings relative standard uncertainty of the readings of each quantity, lamp by lamp in the order of the
+     *     scene; {@link SceneUncertainty#reading()} multiplies them
+     */
+    public static Intervals of(Scene scene, SceneUncertainty uncertainty, List<Map<Quantity, Double>> readings) {
+        List<Map<Quantity, Double>> shares = new ArrayList<>();
+        for (int lamp = 0; lamp < readings.size(); lamp++) {
+            Map<Quantity, Double> own = new EnumMap<>(Quantity.class);
+            Map<Quantity, Double> known = readings.get(lamp);
+            OutputUncertainty.shares(scene.lamps().get(lamp))
+                    .forEach((quantity, share) -> own.put(quantity, share * known.getOrDefault(quantity, 1.0)));
+            shares.add(own);
+        }
+        return of(scene, shares, uncertainty);
+    }
+
+    private static Intervals of(Scene scene, List<Map<Quantity, Double>> shares, SceneUncertainty uncertainty) {
         List<Double> steps =
                 uncertainty.positionMetres() > 0 ? Displacements.steps(hasEdges(scene)) : List.<Double>of();
         List<Raised> raised = steps.stream()

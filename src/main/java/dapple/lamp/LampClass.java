@@ -1,0 +1,48 @@
+package dapple.lamp;
+
+import java.util.EnumSet;
+import java.util.Set;
+
+/** What kind of lamp it is: which cautions belong to it, and what it needs. */
+public enum LampClass {
+    TUBE_T8,
+    TUBE_T5,
+    COMPACT_FLUORESCENT,
+    MERCURY_VAPOUR,
+    METAL_HALIDE,
+    TUNGSTEN_HALOGEN,
+    CARBON_FILAMENT,
+    INFRARED_EMITTER,
+    LED_BAR,
+    LED_SPOT,
+    ULTRAVIOLET_LED;
+
+    private static final Set<LampClass> FLUORESCENT = EnumSet.of(TUBE_T8, TUBE_T5, COMPACT_FLUORESCENT);
+    private static final Set<LampClass> ON_A_BALLAST = EnumSet.of(TUBE_T8, TUBE_T5, METAL_HALIDE);
+    private static final Set<LampClass> HOT =
+            EnumSet.of(MERCURY_VAPOUR, METAL_HALIDE, TUNGSTEN_HALOGEN, CARBON_FILAMENT, INFRARED_EMITTER);
+
+    /** Whether lamps of this class are made to emit ultraviolet, so that its spectrum must be known. */
+    public boolean emitsUltraviolet() {
+        return holdsMercury() || this == ULTRAVIOLET_LED;
+    }
+
+    public boolean holdsMercury() {
+        return FLUORESCENT.contains(this) || this == MERCURY_VAPOUR || this == METAL_HALIDE;
+    }
+
+    /** Whether it works only on a ballast of its own wattage, which is not in its cap. */
+    public boolean needsBallast() {
+        return ON_A_BALLAST.contains(this);
+    }
+
+    /** Whether its surface burns. */
+    public boolean isHot() {
+        return HOT.contains(this);
+    }
+
+    /** Whether it is dangerous without its outer glass. */
+    public boolean needsOuterGlass() {
+        return this == METAL_HALIDE;
+    }
+}

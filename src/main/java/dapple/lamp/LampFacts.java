@@ -1,0 +1,44 @@
+package dapple.lamp;
+
+import dapple.light.quantity.Quantity;
+import dapple.site.SourceMark;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * One lamp as fittings and predictions need it.
+ *
+ * @param measured its own, the newest of each quantity
+ */
+public record LampFacts(
+        long id,
+        String tag,
+        LampModelFacts model,
+        double burnHoursAtEntry,
+        List<LampOutput> measured,
+        Optional<Instant> retiredAt) {
+
+    public LampFacts {
+        measured = List.copyOf(measured);
+    }
+
+    public boolean isInUse() {
+        return retiredAt.isEmpty();
+    }
+
+    /**
+     * What it gives of each quantity: measured of itself, else what its model states, else what follows from these by the
+     * spectrum of its model.
+     */
+    public List<LampOutput> outputs() {
+        Set<Quantity> known = measured.stream().map(LampOutput::quantity).collect(Collectors.toSet());
+        Stream<LampOutput> ofModel = model.outputs().stream()
+                .filter(output -> output.mark() != SourceMark.COMPUTED && !known.contains(output.quantity()));
+        return model.evidence()
+                .complete(Stream.concat(measured.stream(), ofModel).toList());
+    }
+}

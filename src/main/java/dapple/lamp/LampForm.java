@@ -1,0 +1,64 @@
+package dapple.lamp;
+
+import dapple.site.Given;
+import dapple.site.Line;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Tag, model, burn hours at entry, day of purchase and place of a lamp, with the version that the form was made from. */
+record LampForm(
+        @NotNull @Nullable Long version,
+        @Line @Size(max = 20) String tag,
+        @NotNull @Nullable Long modelId,
+
+        @NotNull @DecimalMin("0") @DecimalMax("999999") @Nullable
+        BigDecimal burnHours,
+
+        @Nullable LocalDate boughtOn,
+
+        @Size(max = 120) @Pattern(regexp = "(?U)\\P{Cntrl}*", message = "{arrange.line}") @Nullable
+        String storePlace) {
+
+    static LampForm empty(Optional<Long> modelId) {
+        return new LampForm(0L, "", modelId.orElse(null), null, null, "");
+    }
+
+    static LampForm of(LampDetails lamp) {
+        NewLamp state = lamp.state();
+        return new LampForm(
+                lamp.version(),
+                state.tag(),
+                state.modelId(),
+                BigDecimal.valueOf(state.burnHoursAtEntry()).stripTrailingZeros(),
+                state.boughtOn().orElse(null),
+                state.storePlace());
+    }
+
+    LampForm onVersion(long newVersion) {
+        return new LampForm(newVersion, tag, modelId, burnHours, boughtOn, storePlace);
+    }
+
+    long versionSeen() {
+        return Given.of(version);
+    }
+
+    Optional<LocalDate> day() {
+        return Optional.ofNullable(boughtOn);
+    }
+
+    NewLamp lamp() {
+        return new NewLamp(
+                tag.strip(),
+                Given.of(modelId),
+                Given.number(burnHours),
+                day(),
+                storePlace == null ? "" : storePlace.strip());
+    }
+}

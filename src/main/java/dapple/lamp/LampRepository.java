@@ -1,0 +1,27 @@
+package dapple.lamp;
+
+import jakarta.persistence.LockModeType;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Lock;
+import org.springframework.data.jpa.repository.Query;
+
+interface LampRepository extends JpaRepository<Lamp, Long> {
+    @Query("select l from Lamp l where l.siteId = :siteId and l.id = :id")
+    Optional<Lamp> findAtSite(long siteId, long id);
+
+    @Lock(LockModeType.PESSIMISTIC_WRITE)
+    @Query("select l from Lamp l where l.siteId = :siteId and l.id = :id")
+    Optional<Lamp> lockAtSite(long siteId, long id);
+
+    @Query("select l from Lamp l where l.siteId = :siteId order by l.id")
+    List<Lamp> all(long siteId);
+
+    @Query("select l from Lamp l where l.siteId = :siteId and l.lampModelId = :modelId order by l.id")
+    List<Lamp> ofModel(long siteId, long modelId);
+
+    @Query(
+            "select count(l) > 0 from Lamp l where l.siteId = :siteId and lower(l.tag) = lower(:tag) and l.id <> :except")
+    boolean isTaken(long siteId, String tag, long except);
+}

@@ -1,0 +1,80 @@
+package dapple.prediction;
+
+import dapple.rig.FittingFacts;
+import dapple.rig.Hanging;
+import dapple.rig.LampStep;
+import dapple.rig.RigStep;
+import dapple.site.Line;
+import dapple.site.Occurrence;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Digits;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.math.BigDecimal;
+import java.time.LocalDateTime;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.validation.Errors;
+
+/** A lamp that comes to hang otherwise. */
+record MoveForm(
+        @NotNull @Nullable UUID key,
+        @NotNull @Nullable Long seen,
+        @Line @Size(max = 80) String place,
+
+        @DecimalMin("-9.99") @DecimalMax("99.99") @Digits(integer = 12, fraction = 2) @Nullable
+        BigDecimal xMetres,
+
+        @DecimalMin("-9.99") @DecimalMax("99.99") @Digits(integer = 12, fraction = 2) @Nullable
+        BigDecimal yMetres,
+
+        @DecimalMin("-9.99") @DecimalMax("99.99") @Digits(integer = 12, fraction = 2) @Nullable
+        BigDecimal zMetres,
+
+        @DecimalMin("0") @DecimalMax("180") @Digits(integer = 12, fraction = 2) @Nullable
+        BigDecimal lean,
+
+        @DecimalMin("-360") @DecimalMax("360") @Digits(integer = 12, fraction = 2) @Nullable
+        BigDecimal leanTo,
+
+        @DecimalMin("-360") @DecimalMax("360") @Digits(integer = 12, fraction = 2) @Nullable
+        BigDecimal lengthTo,
+
+        @Nullable LocalDateTime at,
+        @Nullable Occurrence atWhich,
+        @Note @Nullable String note)
+        implements RigForm {
+
+    static MoveForm of(FittingFacts fitting, LocalDateTime at) {
+        Hanging hanging = fitting.hanging();
+        MountFields mount = MountFields.of(hanging.mount());
+        return new MoveForm(
+                null,
+                null,
+                hanging.place(),
+                mount.x(),
+                mount.y(),
+                mount.z(),
+                mount.lean(),
+                mount.leanTo(),
+                mount.lengthTo(),
+                at,
+                null,
+                null);
+    }
+
+    private MountFields mountFields() {
+        return new MountFields(xMetres, yMetres, zMetres, lean, leanTo, lengthTo);
+    }
+
+    @Override
+    public void check(Errors errors) {
+        mountFields().check(errors);
+    }
+
+    @Override
+    public RigStep step(long partId) {
+        return new LampStep.Move(partId, place.strip(), mountFields().mount());
+    }
+}

@@ -1,0 +1,109 @@
+package dapple.rig;
+
+import dapple.lamp.LampFacts;
+import dapple.lamp.Lamps;
+import dapple.site.Sites;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** How long lamps have burnt and hung: by their timers and fittings. */
+@Service
+public class BurnHours {
+    private static final double SECONDS_PER_HOUR = 3600;
+
+    private final FittingRepository fittings;
+    private final Lamps lamps;
+    private final Sites sites;
+
+    BurnHours(FittingRepository fittings, Lamps lamps, Sites sites) {
+        this.fittings = fittings;
+        this.lamps = lamps;
+        this.sites = sites;
+    }
+
+    /**
+     * How long a lamp had burnt at an instant: its hours when it was entered, and the timer's time over its fittings, by
+     * local days. Lamps that were off on purpose are not taken into account.
+     *
+     * @return in h; empty, not known, if one of its timers is not
+     */
+    @Transactional(readOnly = true)
+    public Optional<Double> at(long siteId, long lampId, Instant at) {
+        LampFacts lamp = lamps.get(siteId, lampId);
+        return hours(
+                lamp, fittings.ofLamp(siteId, lampId), at, sites.get(siteId).timeZone());
+    }
+
+    /** The same of all lamps of a site, those that are not known left out. */
+    @Transactional(readOnly = true)
+    public Map<Long, Double> atSite(long siteId, Instant at) {
+        ZoneId zone = sites.get(siteId).timeZone();
+        Map<Long, List<Fitting>> byLamp = fittings.all(siteId).stream().collect(Collectors.groupingBy(Fitting::lampId));
+        Map<Long, Optional<Double>> hours = lamps.byId(siteId).values().stream()
+                .collect(Collectors.toMap(
+                        LampFacts::id, lamp -> hours(lamp, byLamp.getOrDefault(lamp.id(), List.of()), at, zone)));
+        return hours.entrySet().stream()
+                .filter(entry -> entry.getValue().isPresent())
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey, entry -> entry.getValue().orElseThrow()));
+    }
+
+    private static Optional<Double> hours(LampFacts lamp, List<Fitting> hung, Instant at, ZoneId zone) {
+        Duration burnt = Duration.ZERO;
+        for (Fitting fitting : hung) {
+            if (fitting.fromAt().isBefore(at)) {
+                Instant end = fitting.toAt().filter(at::isAfter).orElse(at);
+                Optional<Duration> part =
+                        fitting.hanging().timer().map(timer -> timer.onWithin(fitting.fromAt(), end, zone));
+                if (part.isEmpty()) {
+                    return Optional.empty();
+                }
+                burnt = burnt.plus(part.get());
+            }
+        }
+        return Optional.of(lamp.burnHoursAtEntry() + burnt.toSeconds() / SECONDS_PER_HOUR);
+    }
+
+    /**
+     * Since when lamps hang where they hang now without a break, by lamp: moved or timed anew they hang on, in another
+     * enclosure they do not.
+     */
+    @Transactional(readOnly = true)
+    public Map<Long, Instant> fittedSince(long siteId) {
+        return fittings.all(siteId).stream().collect(Collectors.groupingBy(Fitting::lampId)).entrySet().stream()
+                .filter(entry -> last(entry.getValue()).toAt().isEmpty())
+                .collect(Collectors.toMap(Map.Entry::getKey, entry -> since(entry.getValue())));
+    }
+
+    /** The same of one lamp; empty if it hangs nowhere. */
+    @Transactional(readOnly = true)
+    public Optional<Instant> fittedSince(long siteId, long lampId) {
+        return Optional.of(fittings.ofLamp(siteId, lampId))
+                .filter(hung -> !hung.isEmpty() && last(hung).toAt().isEmpty())
+                .map(BurnHours::since);
+    }
+
+    private static Fitting last(List<Fitting> hung) {
+        return hung.get(hung.size() - 1);
+    }
+
+    private static Instant since(List<Fitting> hung) {
+        Fitting first = last(hung);
+        for (int index = hung.size() - 2; index >= 0 && goesOn(hung.get(index), first); index--) {
+            first = hung.get(index);
+        }
+        return first.fromAt();
+    }
+
+    private static boolean goesOn(Fitting before, Fitting after) {
+        return before.enclosureId() == after.enclosureId()
+                && before.toAt().filter(after.fromAt()::equals).isPresent();
+    }
+}

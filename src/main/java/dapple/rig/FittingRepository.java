@@ -1,0 +1,39 @@
+package dapple.rig;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface FittingRepository extends JpaRepository<Fitting, Long> {
+    String WITH_CHANGES =
+            "select f from Fitting f join fetch f.begun left join fetch f.ended left join fetch f.circuit ";
+    String IN_FORCE = " and f.fromAt <= :at and (f.toAt is null or f.toAt > :at) order by f.id";
+
+    @Query("select f from Fitting f where f.siteId = :siteId and f.enclosureId = :enclosureId and f.id = :id")
+    Optional<Fitting> find(long siteId, long enclosureId, long id);
+
+    @Query("select f from Fitting f where f.openLampId = :lampId")
+    Optional<Fitting> open(long lampId);
+
+    /** The fittings of lamps that hang somewhere. */
+    @Query("select f from Fitting f where f.siteId = :siteId and f.openLampId is not null order by f.id")
+    List<Fitting> openAtSite(long siteId);
+
+    /** The fittings of a lamp that reach beyond an instant, oldest first. */
+    @Query("select f from Fitting f where f.lampId = :lampId and (f.toAt is null or f.toAt > :at) order by f.fromAt")
+    List<Fitting> beyond(long lampId, Instant at);
+
+    @Query(WITH_CHANGES + "where f.siteId = :siteId and f.lampId = :lampId order by f.fromAt")
+    List<Fitting> ofLamp(long siteId, long lampId);
+
+    @Query(WITH_CHANGES + "where f.siteId = :siteId order by f.fromAt, f.id")
+    List<Fitting> all(long siteId);
+
+    @Query(WITH_CHANGES + "where f.siteId = :siteId and f.enclosureId = :enclosureId" + IN_FORCE)
+    List<Fitting> inEnclosure(long siteId, long enclosureId, Instant at);
+
+    @Query(WITH_CHANGES + "where f.siteId = :siteId" + IN_FORCE)
+    List<Fitting> atSite(long siteId, Instant at);
+}

@@ -1,0 +1,46 @@
+package dapple.rig;
+
+import java.util.Optional;
+
+/** What is done to the lamps of a rig. */
+public sealed interface LampStep extends RigStep {
+    /** A lamp comes. */
+    record Fit(long lampId, Hanging hanging) implements LampStep {
+        @Override
+        public RigChangeKind kind() {
+            return RigChangeKind.LAMP_FITTED;
+        }
+    }
+
+    /** Another lamp takes the place of one. */
+    record Swap(long fittingId, long lampId) implements LampStep {
+        @Override
+        public RigChangeKind kind() {
+            return RigChangeKind.LAMP_SWAPPED;
+        }
+    }
+
+    /** A lamp comes to hang otherwise: higher, elsewhere, with another aim. */
+    record Move(long fittingId, String place, Optional<Mount> mount) implements LampStep {
+        @Override
+        public RigChangeKind kind() {
+            return RigChangeKind.MOVED;
+        }
+    }
+
+    /** A lamp burns at other times, or on another circuit. */
+    record SetTimer(long fittingId, Optional<DailyTimer> timer, Optional<Long> circuitId) implements LampStep {
+        @Override
+        public RigChangeKind kind() {
+            return RigChangeKind.TIMER_CHANGED;
+        }
+    }
+
+    /** A lamp goes. */
+    record TakeOut(long fittingId) implements LampStep {
+        @Override
+        public RigChangeKind kind() {
+            return RigChangeKind.LAMP_TAKEN_OUT;
+        }
+    }
+}

@@ -1,0 +1,39 @@
+package dapple.rig;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.data.domain.Limit;
+import org.springframework.data.domain.Pageable;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface RigChangeRepository extends JpaRepository<RigChange, Long> {
+    @Query("select c from RigChange c where c.siteId = :siteId and c.entryKey = :key")
+    Optional<RigChange> findByKey(long siteId, UUID key);
+
+    /** The change recorded last, whenever it happened. */
+    @Query("select max(c.id) from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId")
+    Optional<Long> lastRecorded(long siteId, long enclosureId);
+
+    @Query("""
+            select c from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId and c.atInstant <= :at
+            order by c.atInstant desc, c.id desc""")
+    List<RigChange> until(long siteId, long enclosureId, Instant at, Limit limit);
+
+    @Query("""
+            select c from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId
+            order by c.atInstant desc, c.id desc""")
+    List<RigChange> newestFirst(long siteId, long enclosureId, Pageable page);
+
+    @Query("select count(c) from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId")
+    long count(long siteId, long enclosureId);
+
+    /** The newest change of each enclosure. */
+    @Query("""
+            select c from RigChange c where c.siteId = :siteId and not exists (select 1 from RigChange d
+            where d.enclosureId = c.enclosureId
+            and (d.atInstant > c.atInstant or (d.atInstant = c.atInstant and d.id > c.id)))""")
+    List<RigChange> newestAtSite(long siteId);
+}

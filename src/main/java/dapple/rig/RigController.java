@@ -1,0 +1,71 @@
+package dapple.rig;
+
+import dapple.enclosure.EnclosureFacts;
+import dapple.enclosure.Enclosures;
+import dapple.people.Action;
+import dapple.people.Allowed;
+import dapple.people.People;
+import dapple.people.SignedIn;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.Optional;
+import org.springframework.format.annotation.DateTimeFormat;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** The rig of an enclosure: what hangs and stands there now, how it came to be, and its scene for programs. */
+@Controller
+@Allowed(Action.SEE_ENCLOSURES)
+@RequestMapping("/enclosures/{enclosureId}")
+class RigController {
+    private final Rigs rigs;
+    private final Enclosures enclosures;
+    private final People people;
+    private final Clock clock;
+
+    RigController(Rigs rigs, Enclosures enclosures, People people, Clock clock) {
+        this.rigs = rigs;
+        this.enclosures = enclosures;
+        this.people = people;
+        this.clock = clock;
+    }
+
+    @GetMapping("/rig")
+    String page(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long enclosureId,
+            @RequestParam(defaultValue = "1") int page,
+            Model model) {
+        EnclosureFacts enclosure = enclosures.get(me.siteId(), enclosureId);
+        Rig rig = rigs.at(me.siteId(), enclosureId, clock.instant());
+        long count = rigs.changeCount(me.siteId(), enclosureId);
+        int pages = (int) Math.max(1, (count + Rigs.PAGE - 1) / Rigs.PAGE);
+        int shown = Math.max(1, Math.min(page, pages));
+        model.addAttribute("enclosure", enclosure);
+        model.addAttribute("rig", rig);
+        model.addAttribute("scene", RigScene.of(rig));
+        model.addAttribute("log", rigs.changes(me.siteId(), enclosureId, shown - 1));
+        model.addAttribute("names", people.names(me.siteId()));
+        model.addAttribute("page", shown);
+        model.addAttribute("pages", pages);
+        return "rig/rig";
+    }
+
+    /** The scene at an instant, or now, for a program that computes with it. */
+    @GetMapping(path = "/scene.json", produces = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<String> scene(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long enclosureId,
+            @RequestParam @DateTimeFormat(iso = DateTimeFormat.ISO.DATE_TIME) Optional<Instant> at) {
+        Rig rig = rigs.at(me.siteId(), enclosureId, at.orElseGet(clock::instant));
+        return ResponseEntity.ok(
+                SceneDocument.of(RigScene.of(rig), enclosures.pointsOf(me.siteId(), enclosureId), Optional.empty()));
+    }
+}

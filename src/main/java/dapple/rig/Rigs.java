@@ -1,0 +1,137 @@
+package dapple.rig;
+
+import dapple.enclosure.Enclosures;
+import dapple.lamp.LampFacts;
+import dapple.lamp.Lamps;
+import dapple.site.Given;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.springframework.data.domain.Limit;
+import org.springframework.data.domain.PageRequest;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** What hung and stood in the enclosures of a site, at any instant, and how that changed. */
+@Service
+public class Rigs {
+    /** Rows on one page of changes. */
+    public static final int PAGE = 20;
+
+    private final RigChangeRepository changes;
+    private final FittingRepository fittings;
+    private final CoverItemRepository covers;
+    private final FurnitureItemRepository furniture;
+    private final Lamps lamps;
+    private final Enclosures enclosures;
+    private final Clock clock;
+
+    Rigs(
+            RigChangeRepository changes,
+            FittingRepository fittings,
+            CoverItemRepository covers,
+            FurnitureItemRepository furniture,
+            Lamps lamps,
+            Enclosures enclosures,
+            Clock clock) {
+        this.changes = changes;
+        this.fittings = fittings;
+        this.covers = covers;
+        this.furniture = furniture;
+        this.lamps = lamps;
+        this.enclosures = enclosures;
+        this.clock = clock;
+    }
+
+    /** The rig of an enclosure at an instant, as it is known now. */
+    @Transactional(readOnly = true)
+    public Rig at(long siteId, long enclosureId, Instant at) {
+        enclosures.get(siteId, enclosureId);
+        Map<Long, LampFacts> byId = lamps.byId(siteId);
+        return new Rig(
+                enclosureId,
+                changes.until(siteId, enclosureId, at, Limit.of(1)).stream()
+                        .map(RigChange::facts)
+                        .findFirst(),
+                fittings.inEnclosure(siteId, enclosureId, at).stream()
+                        .map(fitting -> facts(fitting, byId))
+                        .toList(),
+                covers.inEnclosure(siteId, enclosureId, at).stream()
+                        .map(CoverItem::facts)
+                        .toList(),
+                furniture.inEnclosure(siteId, enclosureId, at).stream()
+                        .map(FurnitureItem::facts)
+                        .toList());
+    }
+
+    /** The present rigs of all enclosures that have or had one, by enclosure. */
+    @Transactional(readOnly = true)
+    public Map<Long, Rig> nowAtSite(long siteId) {
+        Instant now = clock.instant();
+        Map<Long, LampFacts> byId = lamps.byId(siteId);
+        Map<Long, RigChangeFacts> newest = lastChanges(siteId);
+        Map<Long, List<FittingFacts>> hanging = fittings.atSite(siteId, now).stream()
+                .map(fitting -> facts(fitting, byId))
+                .collect(Collectors.groupingBy(FittingFacts::enclosureId));
+        Map<Long, List<CoverFacts>> covering = covers.atSite(siteId, now).stream()
+                .map(CoverItem::facts)
+                .collect(Collectors.groupingBy(CoverFacts::enclosureId));
+        Map<Long, List<FurnitureFacts>> standing = furniture.atSite(siteId, now).stream()
+                .map(FurnitureItem::facts)
+                .collect(Collectors.groupingBy(FurnitureFacts::enclosureId));
+        return newest.keySet().stream()
+                .collect(Collectors.toMap(
+                        Function.identity(),
+                        enclosure -> new Rig(
+                                enclosure,
+                                Optional.ofNullable(newest.get(enclosure)),
+                                hanging.getOrDefault(enclosure, List.of()),
+                                covering.getOrDefault(enclosure, List.of()),
+                                standing.getOrDefault(enclosure, List.of()))));
+    }
+
+    private static FittingFacts facts(Fitting fitting, Map<Long, LampFacts> lamps) {
+        return fitting.facts(Given.of(lamps.get(fitting.lampId())));
+    }
+
+    /**
+     * The changes of an enclosure, newest first.
+     *
+     * @param page from 0, each of {@link #PAGE} rows
+     */
+    @Transactional(readOnly = true)
+    public List<RigChangeFacts> changes(long siteId, long enclosureId, int page) {
+        return changes.newestFirst(siteId, enclosureId, PageRequest.of(page, PAGE)).stream()
+                .map(RigChange::facts)
+                .toList();
+    }
+
+    @Transactional(readOnly = true)
+    public long changeCount(long siteId, long enclosureId) {
+        return changes.count(siteId, enclosureId);
+    }
+
+    /** The newest change of each enclosure that has any. */
+    @Transactional(readOnly = true)
+    public Map<Long, RigChangeFacts> lastChanges(long siteId) {
+        return changes.newestAtSite(siteId).stream()
+                .map(RigChange::facts)
+                .collect(Collectors.toMap(RigChangeFacts::enclosureId, Function.identity()));
+    }
+
+    /** The change of an enclosure that was recorded last, whenever it happened; 0 if there is none. For forms. */
+    @Transactional(readOnly = true)
+    public long lastRecorded(long siteId, long enclosureId) {
+        return changes.lastRecorded(siteId, enclosureId).orElse(0L);
+    }
+
+    /** The enclosure that each lamp hangs in now, by lamp; a lamp in store is not there. */
+    @Transactional(readOnly = true)
+    public Map<Long, Long> whereLampsHang(long siteId) {
+        return fittings.openAtSite(siteId).stream().collect(Collectors.toMap(Fitting::lampId, Fitting::enclosureId));
+    }
+}

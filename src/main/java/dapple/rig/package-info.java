@@ -1,0 +1,2 @@
+/** Rigs: what hung and stood in an enclosure, where and when, and what light it gives. */
+package dapple.rig;
