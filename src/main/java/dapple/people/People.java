@@ -70,7 +70,12 @@ public class People {
     /** Names of people of a site, by id. */
     @Transactional(readOnly = true)
     public Map<Long, String> names(long siteId) {
-        return at(siteId).stream().collect(Collectors.toMap(PersonFacts::id, PersonFacts::name));
+        return namesOf(at(siteId));
+    }
+
+    /** Names by id, of people who are at hand already. */
+    public static Map<Long, String> namesOf(List<PersonFacts> people) {
+        return people.stream().collect(Collectors.toMap(PersonFacts::id, PersonFacts::name));
     }
 
     /**

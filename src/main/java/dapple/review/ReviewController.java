@@ -2,7 +2,14 @@ package dapple.review;
 
 import dapple.people.Action;
 import dapple.people.Allowed;
+import dapple.people.People;
 import dapple.people.SignedIn;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -14,22 +21,58 @@ import org.springframework.web.bind.annotation.RequestMapping;
 @Allowed(Action.SEE_REVIEW)
 @RequestMapping("/review")
 class ReviewController {
-    private final Standings standings;
+    private final Desks desks;
+    private final People people;
+    private final Clock clock;
 
-    ReviewController(Standings standings) {
-        this.standings = standings;
+    ReviewController(Desks desks, People people, Clock clock) {
+        this.desks = desks;
+        this.people = people;
+        this.clock = clock;
     }
 
     @GetMapping
-    String page(@AuthenticationPrincipal SignedIn me, Model model) {
-        model.addAttribute("review", new ReviewList(standings.at(me.siteId())));
+    String page(@AuthenticationPrincipal SignedIn me, Filter filter, Model model) {
+        show(me, filter, model);
         return "review/review";
     }
 
     /** The part of the page that renews itself while it is open. */
     @GetMapping("/standing")
-    String standing(@AuthenticationPrincipal SignedIn me, Model model) {
-        model.addAttribute("review", new ReviewList(standings.at(me.siteId())));
+    String standing(@AuthenticationPrincipal SignedIn me, Filter filter, Model model) {
+        show(me, filter, model);
         return "review/review :: standing";
+    }
+
+    private void show(SignedIn me, Filter filter, Model model) {
+        Desk whole = desks.at(me.siteId(), me.zone(), Filter.NONE);
+        List<Standing> all = whole.review().standings();
+        model.addAttribute("desk", whole.only(filter, today(me)));
+        model.addAttribute("today", today(me));
+        model.addAttribute("names", people.names(me.siteId()));
+        model.addAttribute("kinds", Urgency.values());
+        model.addAttribute("rooms", rooms(all));
+        model.addAttribute("species", species(all));
+    }
+
+    private LocalDate today(SignedIn me) {
+        return LocalDate.ofInstant(clock.instant(), me.zone());
+    }
+
+    private static Map<Long, String> rooms(List<Standing> all) {
+        Map<Long, String> rooms = new LinkedHashMap<>();
+        all.forEach(standing ->
+                rooms.put(standing.enclosure().roomId(), standing.enclosure().room()));
+        return rooms;
+    }
+
+    private static Map<Long, String> species(List<Standing> all) {
+        Map<String, Long> byName = new TreeMap<>();
+        all.stream()
+                .flatMap(standing -> standing.species().stream())
+                .forEach(kind -> byName.put(kind.scientificName(), kind.id()));
+        Map<Long, String> species = new LinkedHashMap<>();
+        byName.forEach((name, id) -> species.put(id, name));
+        return species;
     }
 }

@@ -6,7 +6,10 @@ import dapple.enclosure.PointFacts;
 import dapple.light.judging.State;
 import dapple.light.quantity.Quantity;
 import dapple.reading.ReadingView;
+import dapple.site.Settings;
 import dapple.species.SpeciesFacts;
+import dapple.target.Target;
+import dapple.species.UvZone;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -50,6 +53,23 @@ public record Standing(
                 .toList();
     }
 
+    /** Whether any of its points may exceed the ceiling. */
+    public boolean mayExceed() {
+        return points.stream().anyMatch(AtPoint::mayExceed);
+    }
+
+    /** Whether a point that is judged by a vet's order is off it. */
+    boolean breaksAnOrder() {
+        return points.stream().anyMatch(point -> point.isOrdered() && point.state().isGraverThan(State.STALE));
+    }
+
+    /** Whether its next reading is due. */
+    boolean isOverdue(Settings settings, Instant now) {
+        return readSince()
+                .map(since -> since.plus(settings.overdueAfter()).isBefore(now))
+                .orElse(true);
+    }
+
     public boolean needsSomebody() {
         return state().filter(state -> state != State.ON_TARGET && state != State.PLANNED_OFF)
                 .isPresent();
@@ -80,6 +100,20 @@ public record Standing(
 
         boolean mayExceed() {
             return view.filter(found -> found.reading().judgement().mayExceed()).isPresent();
+        }
+
+        /** Whether it is judged by a vet's order. */
+        boolean isOrdered() {
+            return false;
+        }
+
+        /** The zone of the target that the reading was judged by. */
+        Optional<UvZone> zone() {
+            return view.flatMap(ReadingView::target).map(Target::zone);
+        }
+
+        Optional<Instant> takenAt() {
+            return view.map(found -> found.reading().takenAt());
         }
 
         /** Since when the point is in this state; a stale one since it was last read. */

@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dapple.enclosure.Facing;
+import java.util.Set;
 import dapple.enclosure.InnerSize;
 import dapple.enclosure.PointFacts;
 import dapple.enclosure.Position;
@@ -142,6 +143,6 @@ class RigScenePagesTest extends ProgramPages {
     }
 
     private static PointFacts point(String code, Facing facing, double x, double y, double z) {
-        return new PointFacts(1, 1, code, "a place", PointRole.BASKING, facing, Optional.of(new Position(x, y, z)));
+        return new PointFacts(1, 1, code, "a place", PointRole.BASKING, facing, Optional.of(new Position(x, y, z)), List.of(Quantity.UV_INDEX), Set.of());
     }
 }

@@ -37,6 +37,8 @@ class DemoIds {
 
     long species(String scientificName) {
         return id("select id from species where scientific_name = ?", scientificName);
+    }
+
     /** The present stay of an animal. */
     long stay(String animal) {
         return id("select id from stay where open_animal_id = ?", animal(animal));

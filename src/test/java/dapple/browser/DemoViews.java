@@ -274,10 +274,16 @@ final class DemoViews {
 
     private String meter() {
         return "/meters/" + ids.meter("M1");
+    }
+
     private String species() {
         return "/targets/" + ids.species("Pogona vitticeps");
+    }
+
     private String thistle() {
         return "/animals/" + ids.animal("Thistle");
+    }
+
     private String lamp() {
         return "/lamps/" + ids.lamp("L01");
     }

@@ -132,10 +132,9 @@ class StatementCountPagesTest {
         METERS,
         ROOMS,
         ANIMAL,
-        TARGETS;
+        TARGETS,
         LAMPS,
-        LAMP_MODELS,
-        ANIMAL;
+        LAMP_MODELS;
 
         String path(Home home) {
             return switch (this) {

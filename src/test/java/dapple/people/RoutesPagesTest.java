@@ -78,10 +78,14 @@ class RoutesPagesTest {
 
     @Autowired
     private Meters meters;
+
+    @Autowired
     private Animals animals;
 
     @Autowired
     private Ordering ordering;
+
+    @Autowired
     private Lamps lamps;
 
     private SiteFacts site;
@@ -91,28 +95,12 @@ class RoutesPagesTest {
     void furnish() throws Exception {
         site = collection.site();
         SignedIn keeper = collection.person(site, Role.KEEPER);
-        Home home = collection.home(site, keeper, collection.species(site, "Pogona vitticeps"));
-        MeterFacts meter = collection.meter(site);
-        values = Map.ofEntries(
-                entry("enclosureId", String.valueOf(home.enclosureId())),
-                entry("pointId", String.valueOf(home.basking().id())),
-                entry("animalId", String.valueOf(home.animal().id())),
-                entry(
-                        "personId",
-                        String.valueOf(collection.person(site, Role.KEEPER).personId())),
-                entry("keyId", key(keeper)),
-                entry("roomId", String.valueOf(room(home))),
-                entry("meterId", String.valueOf(meter.id())),
-                entry("calibrationId", String.valueOf(calibration(keeper, meter))),
-                entry("visitKey", UUID.randomUUID().toString()),
-                entry("readingId", reading(keeper, home, meter)));
         SpeciesFacts species = collection.species(site, "Pogona vitticeps");
         Home home = collection.home(site, keeper, species);
-        values = Map.of(
-                "speciesId", String.valueOf(species.id()),
+        MeterFacts meter = collection.meter(site);
         values = new HashMap<>(animalValues(home));
         values.putAll(Map.of(
-        values = new HashMap<>(Map.of(
+                "speciesId", String.valueOf(species.id()),
                 "enclosureId", String.valueOf(home.enclosureId()),
                 "pointId", String.valueOf(home.basking().id()),
                 "animalId", String.valueOf(home.animal().id()),
@@ -121,7 +109,12 @@ class RoutesPagesTest {
                 "roomId", String.valueOf(room(home)),
                 "offId", "1",
                 "visitKey", UUID.randomUUID().toString(),
-                "readingId", reading(keeper, home, collection.meter(site))));
+                "readingId", reading(keeper, home, meter)));
+        values.put("meterId", String.valueOf(meter.id()));
+        values.put("calibrationId", String.valueOf(calibration(keeper, meter)));
+        values.put("alarmId", "999");
+        values.putAll(stock(keeper));
+        values.putAll(partsOfRig());
     }
 
     private Map<String, String> animalValues(Home home) {
@@ -139,8 +132,6 @@ class RoutesPagesTest {
                         vet.personId()));
         long stay = animals.staysOf(site.id(), animal).get(0).id();
         return Map.of("orderId", String.valueOf(order), "stayId", String.valueOf(stay));
-        values.putAll(stock(keeper));
-        values.putAll(partsOfRig());
     }
 
     private Map<String, String> stock(SignedIn keeper) {

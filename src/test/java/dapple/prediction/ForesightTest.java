@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dapple.enclosure.Facing;
+import java.util.Set;
 import dapple.enclosure.PointFacts;
 import dapple.enclosure.Position;
 import dapple.lamp.LampClass;
@@ -37,7 +38,7 @@ class ForesightTest {
     private static final PointFacts NEAREST = point("P4", PointRole.NEAREST_REACHABLE, 0.35);
     private static final PointFacts KEEPER = point("P5", PointRole.KEEPER, 0.3);
     private static final PointFacts UNPLACED =
-            new PointFacts(9, 1, "P9", "a place", PointRole.SHADE, Facing.LEVEL, Optional.empty());
+            new PointFacts(9, 1, "P9", "a place", PointRole.SHADE, Facing.LEVEL, Optional.empty(), List.of(Quantity.UV_INDEX), Set.of());
 
     /** Of the scene. */
     private static final double ACCURACY = 0.01;
@@ -164,6 +165,6 @@ class ForesightTest {
 
     private static PointFacts point(String code, PointRole role, double z) {
         Position position = new Position(0.6, 0.3, z);
-        return new PointFacts(code.hashCode(), 1, code, "a place", role, Facing.STRONGEST, Optional.of(position));
+        return new PointFacts(code.hashCode(), 1, code, "a place", role, Facing.STRONGEST, Optional.of(position), List.of(Quantity.UV_INDEX), Set.of());
     }
 }

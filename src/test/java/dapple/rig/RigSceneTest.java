@@ -13,6 +13,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dapple.enclosure.InnerSize;
+import java.util.Set;
 import dapple.enclosure.PointFacts;
 import dapple.enclosure.Position;
 import dapple.lamp.LampClass;
@@ -228,7 +229,7 @@ class RigSceneTest {
     }
 
     private static PointFacts point(Position position, dapple.enclosure.Facing facing) {
-        return new PointFacts(1, 1, "P1", "a place", PointRole.BASKING, facing, Optional.of(position));
+        return new PointFacts(1, 1, "P1", "a place", PointRole.BASKING, facing, Optional.of(position), List.of(Quantity.UV_INDEX), Set.of());
     }
 
     private static double uvi(RigScene scene, Vec place) {

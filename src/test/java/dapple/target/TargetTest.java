@@ -6,6 +6,8 @@ import dapple.light.judging.Band;
 import dapple.light.judging.Limits;
 import dapple.light.quantity.Quantity;
 import dapple.site.SourceMark;
+import dapple.species.LightMethod;
+import dapple.species.UvZone;
 import java.time.Instant;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -153,10 +153,6 @@ public class TestCollection {
         return species;
     }
 
-    public SpeciesFacts species(SiteFacts site, String scientificName) {
-        return targets.addSpecies(site.id(), scientificName, scientificName);
-    }
-
     /** An enclosure with one animal, and basking, gradient, shade and nearest reachable points. */
     public Home home(SiteFacts site, SignedIn mover, SpeciesFacts species) {
         int number = NUMBER.incrementAndGet();

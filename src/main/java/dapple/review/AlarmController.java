@@ -1,0 +1,28 @@
+package dapple.review;
+
+import dapple.people.Action;
+import dapple.people.Allowed;
+import dapple.people.SignedIn;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+
+/** Somebody has seen an alarm: the banner goes, the finding stays. */
+@Controller
+@Allowed(Action.SEE_REVIEW)
+class AlarmController {
+    private final Alarms alarms;
+
+    AlarmController(Alarms alarms) {
+        this.alarms = alarms;
+    }
+
+    @PostMapping("/alarms/{alarmId}/seen")
+    String see(
+            @AuthenticationPrincipal SignedIn me, @PathVariable long alarmId, @RequestParam long enclosureId) {
+        alarms.see(me.siteId(), alarmId, me.personId());
+        return "redirect:/enclosures/" + enclosureId;
+    }
+}

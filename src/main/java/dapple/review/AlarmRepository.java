@@ -1,0 +1,33 @@
+package dapple.review;
+
+import java.util.List;
+import java.util.Optional;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+interface AlarmRepository extends JpaRepository<Alarm, Long> {
+    @Query("select a from Alarm a where a.siteId = :siteId and a.id = :id")
+    Optional<Alarm> findAtSite(long siteId, long id);
+
+    /** What nobody has seen; a mistyped number that was corrected meanwhile alarms nobody. */
+    @Query("""
+            select new dapple.review.AlarmFacts(a.id, e.id, e.code, p.code, p.place, r.id, r.takenAt)
+            from Alarm a join Enclosure e on e.id = a.enclosureId join MeasuringPoint p on p.id = a.pointId
+            join Reading r on r.id = a.readingId
+            where a.siteId = :siteId and a.seenAt is null
+            and not exists (select 1 from Reading n where n.supersedesId = r.id)
+            order by a.raisedAt, a.id""")
+    List<AlarmFacts> unseen(long siteId);
+
+    /** A reading that is over the ceiling for somebody and has raised no alarm yet. */
+    @Query("""
+            select distinct new dapple.review.AlarmRepository$Harm(r.siteId, v.enclosureId, r.pointId, r.id)
+            from Verdict d join Reading r on r.id = d.readingId join r.visit v
+            where d.readingId = :readingId and d.replacedAt is null
+            and d.state = dapple.light.judging.State.OVER_CEILING
+            and not exists (select 1 from Alarm a where a.readingId = r.id)""")
+    Optional<Harm> harm(long readingId);
+
+    /** A reading over the ceiling, and where it was taken. */
+    record Harm(long siteId, long enclosureId, long pointId, long readingId) {}
+}

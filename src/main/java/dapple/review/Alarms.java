@@ -1,0 +1,47 @@
+package dapple.review;
+
+import dapple.reading.ReadingLogged;
+import dapple.site.NotFoundException;
+import java.time.Clock;
+import java.util.List;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.context.event.EventListener;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Readings over the ceiling that interrupt everybody at a site until somebody has seen them. */
+@Service
+public class Alarms {
+    private final AlarmRepository alarms;
+    private final ApplicationEventPublisher events;
+    private final Clock clock;
+
+    Alarms(AlarmRepository alarms, ApplicationEventPublisher events, Clock clock) {
+        this.alarms = alarms;
+        this.events = events;
+        this.clock = clock;
+    }
+
+    /** In the transaction that stores the reading: no reading over the ceiling without its alarm. */
+    @EventListener
+    @Transactional
+    public void raise(ReadingLogged logged) {
+        alarms.harm(logged.readingId()).ifPresent(harm -> {
+            Alarm raised =
+                    new Alarm(harm.siteId(), harm.enclosureId(), harm.pointId(), harm.readingId(), clock.instant());
+            alarms.saveAndFlush(raised);
+            events.publishEvent(new AlarmRaised(harm.siteId(), harm.readingId()));
+        });
+    }
+
+    /** What nobody has seen yet, oldest first. */
+    @Transactional(readOnly = true)
+    public List<AlarmFacts> unseen(long siteId) {
+        return alarms.unseen(siteId);
+    }
+
+    @Transactional
+    public void see(long siteId, long alarmId, long personId) {
+        alarms.findAtSite(siteId, alarmId).orElseThrow(NotFoundException::new).see(personId, clock.instant());
+    }
+}

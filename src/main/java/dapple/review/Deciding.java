@@ -1,0 +1,106 @@
+package dapple.review;
+
+import dapple.light.judging.State;
+import dapple.people.People;
+import dapple.people.SignedIn;
+import dapple.review.Decision.Basis;
+import dapple.site.NotFoundException;
+import dapple.site.Sites;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.springframework.dao.DataIntegrityViolationException;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** Records what is decided about findings, each decision once. */
+@Service
+class Deciding {
+    private final DecisionRepository decisions;
+    private final Standings standings;
+    private final Sites sites;
+    private final People people;
+    private final Clock clock;
+    private final TransactionTemplate transaction;
+
+    Deciding(
+            DecisionRepository decisions,
+            Standings standings,
+            Sites sites,
+            People people,
+            Clock clock,
+            TransactionTemplate transaction) {
+        this.decisions = decisions;
+        this.standings = standings;
+        this.sites = sites;
+        this.people = people;
+        this.clock = clock;
+        this.transaction = transaction;
+    }
+
+    /**
+     * Records a decision about how an enclosure stands now.
+     *
+     * @throws RefusedDecision if who decides may not, or what stands must not be accepted
+     * @throws NotFoundException if the enclosure, or the person that it is given to, is not of this site
+     */
+    void decide(SignedIn me, long enclosureId, NewDecision decision) {
+        Basis basis = basis(me.siteId(), enclosureId);
+        check(me, basis, decision);
+        try {
+            transaction.executeWithoutResult(status -> store(me, basis, decision));
+        } catch (DataIntegrityViolationException sentAtOnce) {
+            if (!decisions.existsByEntryKey(decision.key())) {
+                throw sentAtOnce;
+            }
+        }
+    }
+
+    private void store(SignedIn me, Basis basis, NewDecision decision) {
+        if (!decisions.existsByEntryKey(decision.key())) {
+            decisions.saveAndFlush(new Decision(me.siteId(), basis, decision, me.personId(), clock.instant()));
+        }
+    }
+
+    private Basis basis(long siteId, long enclosureId) {
+        Standing standing = standings.of(siteId, enclosureId).standing();
+        State state = standing.state().orElseThrow(NotFoundException::new);
+        return standing.deciding()
+                .flatMap(Standing.AtPoint::view)
+                .map(view -> new Basis(
+                        enclosureId,
+                        state,
+                        view.reading().readingId(),
+                        view.reading().personId()))
+                .orElseGet(() -> new Basis(enclosureId, state, null, null));
+    }
+
+    private void check(SignedIn me, Basis basis, NewDecision decision) {
+        if (decision.kind() == DecisionKind.ACCEPTED) {
+            if (basis.state() == State.OVER_CEILING) {
+                throw new RefusedDecision(RefusedDecision.Reason.OVER_CEILING);
+            }
+            if (basis.isReadBy(me.personId()) && !sites.settings(me.siteId()).onePerson()) {
+                throw new RefusedDecision(RefusedDecision.Reason.OWN_READING);
+            }
+        }
+        decision.givenTo().ifPresent(person -> people.get(me.siteId(), person));
+    }
+
+    /** What was decided since an instant, by enclosure, oldest first. */
+    @Transactional(readOnly = true)
+    public Map<Long, List<DecisionFacts>> since(long siteId, Instant since) {
+        return decisions.since(siteId, since).stream()
+                .map(Decision::facts)
+                .collect(Collectors.groupingBy(DecisionFacts::enclosureId));
+    }
+
+    /** All that was ever decided about one enclosure, oldest first. */
+    @Transactional(readOnly = true)
+    public List<DecisionFacts> of(long siteId, long enclosureId) {
+        return decisions.of(siteId, enclosureId).stream().map(Decision::facts).toList();
+    }
+}

@@ -1,0 +1,171 @@
+package dapple.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import com.icegreen.greenmail.util.GreenMail;
+import com.icegreen.greenmail.util.ServerSetup;
+import dapple.people.Role;
+import dapple.people.SignedIn;
+import dapple.reading.Correction;
+import dapple.reading.Entry;
+import dapple.reading.ReadingLogging;
+import dapple.reading.VisitPlace;
+import dapple.reading.Visitor;
+import dapple.site.SiteFacts;
+import dapple.species.LightMethod;
+import dapple.species.UvZone;
+import dapple.testing.PagesTest;
+import dapple.testing.TestCollection;
+import dapple.testing.TestCollection.Home;
+import java.time.Clock;
+import java.util.UUID;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.context.DynamicPropertyRegistry;
+import org.springframework.test.context.DynamicPropertySource;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.ResultActions;
+
+@PagesTest
+class AlarmPagesTest {
+    private static final String BANNER = "Raise the lamp or switch it off now.";
+    private static final long MAIL_WAITED_FOR_MILLIS = 10_000;
+    private static final GreenMail MAIL = started();
+
+    @Autowired
+    private TestCollection collection;
+
+    @Autowired
+    private ReadingLogging logging;
+
+    @Autowired
+    private Alarms alarms;
+
+    @Autowired
+    private MockMvc pages;
+
+    @Autowired
+    private Clock clock;
+
+    private SiteFacts site;
+    private SignedIn keeper;
+    private SignedIn supervisor;
+    private Home home;
+
+    private static GreenMail started() {
+        GreenMail mail = new GreenMail(ServerSetup.SMTP.dynamicPort());
+        mail.start();
+        return mail;
+    }
+
+    @DynamicPropertySource
+    static void mailServer(DynamicPropertyRegistry properties) {
+        properties.add("spring.mail.host", () -> "127.0.0.1");
+        properties.add("spring.mail.port", () -> MAIL.getSmtp().getPort());
+        properties.add("dapple.alarm.mail-to", () -> "lead@house.example");
+    }
+
+    @AfterAll
+    static void stop() {
+        MAIL.stop();
+    }
+
+    @BeforeEach
+    void furnish() {
+        site = collection.site();
+        keeper = collection.person(site, Role.KEEPER);
+        supervisor = collection.person(site, Role.SUPERVISOR);
+        home = collection.home(
+                site,
+                supervisor,
+                collection.species(site, supervisor, "Pogona vitticeps", new UvZone(3, LightMethod.SUNBEAM)));
+    }
+
+    @Test
+    void aReadingUnderTheCeilingAlarmsNobody() throws Exception {
+        read(7.0);
+        see("/").andExpect(content().string(not(containsString(BANNER))));
+    }
+
+    @Test
+    void aReadingOverTheCeilingStandsOnEveryPage() throws Exception {
+        read(9.1);
+        for (String page : new String[] {"/", "/review", "/animals", "/rooms", "/more", "/account"}) {
+            see(page).andExpect(content().string(containsString(BANNER)));
+        }
+    }
+
+    @Test
+    void itIsNoBusinessOfAnotherSite() throws Exception {
+        read(9.1);
+        SignedIn stranger = collection.person(collection.site(), Role.SUPERVISOR);
+        pages.perform(get("/").with(collection.as(stranger)))
+                .andExpect(content().string(not(containsString(BANNER))));
+    }
+
+    @Test
+    void whoHasSeenItEndsTheBannerForAll() throws Exception {
+        read(9.1);
+        seen(supervisor).andExpect(redirectedUrl("/enclosures/" + home.enclosureId()));
+        pages.perform(get("/").with(collection.as(keeper)))
+                .andExpect(content().string(not(containsString(BANNER))));
+    }
+
+    @Test
+    void anotherSiteCannotEndIt() throws Exception {
+        read(9.1);
+        seen(collection.person(collection.site(), Role.SUPERVISOR)).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void aCorrectedNumberAlarmsNobodyAnyMore() throws Exception {
+        long reading = read(9.1);
+        logging.correct(
+                new Visitor(site.id(), keeper.personId()), reading, new Correction(UUID.randomUUID(), 5.1, "misread"));
+        see("/").andExpect(content().string(not(containsString(BANNER))));
+    }
+
+    @Test
+    void theReadingAlarmsOnce() {
+        read(9.1);
+        assertThat(alarms.unseen(site.id())).hasSize(1);
+    }
+
+    @Test
+    void itIsMailedWhereMailIsSetUp() throws Exception {
+        MAIL.purgeEmailFromAllMailboxes();
+        read(9.1);
+        assertThat(MAIL.waitForIncomingEmail(MAIL_WAITED_FOR_MILLIS, 1)).isTrue();
+        assertThat(MAIL.getReceivedMessages()[0].getSubject()).endsWith("is over the ceiling");
+    }
+
+    private ResultActions see(String page) throws Exception {
+        return pages.perform(get(page).with(csrf()).with(collection.as(supervisor)));
+    }
+
+    private ResultActions seen(SignedIn person) throws Exception {
+        long alarm = alarms.unseen(site.id()).get(0).id();
+        return pages.perform(post("/alarms/{id}/seen", alarm)
+                .param("enclosureId", String.valueOf(home.enclosureId()))
+                .with(csrf())
+                .with(collection.as(person)));
+    }
+
+    private long read(double uvi) {
+        VisitPlace place = new VisitPlace(
+                UUID.randomUUID(), home.enclosureId(), home.basking().id());
+        return logging.log(
+                new Visitor(site.id(), keeper.personId()),
+                new Entry(UUID.randomUUID(), place, collection.meter(site).id(), uvi, clock.instant()));
+    }
+}
