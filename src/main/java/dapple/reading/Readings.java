@@ -7,7 +7,6 @@ import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.order.OrderFacts;
 import dapple.order.VetOrders;
-import dapple.reading.LatestReadingRepository.Since;
 import dapple.site.NotFoundException;
 import dapple.target.Target;
 import dapple.target.Targets;
@@ -32,21 +31,13 @@ public class Readings {
     public static final int PAGE_SIZE = 50;
 
     private final ReadingRepository readings;
-    private final LatestReadingRepository latest;
     private final Enclosures enclosures;
     private final Meters meters;
     private final Targets targets;
     private final VetOrders orders;
 
-    Readings(
-            ReadingRepository readings,
-            LatestReadingRepository latest,
-            Enclosures enclosures,
-            Meters meters,
-            Targets targets,
-            VetOrders orders) {
+    Readings(ReadingRepository readings, Enclosures enclosures, Meters meters, Targets targets, VetOrders orders) {
         this.readings = readings;
-        this.latest = latest;
         this.enclosures = enclosures;
         this.meters = meters;
         this.targets = targets;
@@ -125,15 +116,13 @@ public class Readings {
         Set<Long> orderIds =
                 found.stream().flatMap(one -> one.orderId().stream()).collect(Collectors.toSet());
         Map<Long, OrderFacts> orderById = orders.byId(siteId, orderIds);
-        Map<Long, Instant> since = latest.since(siteId).stream().collect(Collectors.toMap(Since::readingId, Since::at));
         return found.stream()
                 .map(one -> new ReadingView(
                         one,
                         known(points, one.pointId()),
                         known(meterById, one.meterId()),
                         one.targetVersionId().map(targetById::get),
-                        one.orderId().map(orderById::get),
-                        Optional.ofNullable(since.get(one.readingId()))))
+                        one.orderId().map(orderById::get)))
                 .toList();
     }
 
