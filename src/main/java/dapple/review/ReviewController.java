@@ -4,6 +4,7 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
+import dapple.rig.Rigs;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -23,11 +24,13 @@ import org.springframework.web.bind.annotation.RequestMapping;
 class ReviewController {
     private final Desks desks;
     private final People people;
+    private final Rigs rigs;
     private final Clock clock;
 
-    ReviewController(Desks desks, People people, Clock clock) {
+    ReviewController(Desks desks, People people, Rigs rigs, Clock clock) {
         this.desks = desks;
         this.people = people;
+        this.rigs = rigs;
         this.clock = clock;
     }
 
@@ -50,6 +53,7 @@ class ReviewController {
         model.addAttribute("desk", whole.only(filter, today(me)));
         model.addAttribute("today", today(me));
         model.addAttribute("names", people.names(me.siteId()));
+        model.addAttribute("changes", rigs.lastChanges(me.siteId()));
         model.addAttribute("kinds", Urgency.values());
         model.addAttribute("rooms", rooms(all));
         model.addAttribute("species", species(all));
