@@ -146,4 +146,12 @@ public class Enclosures {
                 .map(PlannedOff::time)
                 .collect(Collectors.toMap(PlannedOffTime::enclosureId, time -> time, (one, other) -> one));
     }
+
+    /** When the lamps of one enclosure were off on purpose at an instant, with who said so and when. */
+    @Transactional(readOnly = true)
+    public List<PlannedOffOnRecord> plannedOffOnRecord(long siteId, long enclosureId, Instant at) {
+        return plannedOff.onRecord(siteId, enclosureId, at).stream()
+                .map(PlannedOff::onRecord)
+                .toList();
+    }
 }
