@@ -85,6 +85,12 @@ public class Enclosures {
         }
     }
 
+    /** The rooms of a site in walking order. */
+    @Transactional(readOnly = true)
+    public List<RoomFacts> rooms(long siteId) {
+        return rooms.inWalkingOrder(siteId).stream().map(Room::facts).toList();
+    }
+
     @Transactional(readOnly = true)
     public RoomFacts room(long siteId, long roomId) {
         return rooms.findAtSite(siteId, roomId).map(Room::facts).orElseThrow(NotFoundException::new);
