@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
@@ -219,6 +220,8 @@ class AuditPagesTest {
 
     private ResultActions audit(String query) throws Exception {
         return pages.perform(
-                get("/enclosures/" + told.home.enclosureId() + "/audit" + query).with(collection.as(person)));
+                get("/enclosures/" + told.home.enclosureId() + "/audit" + query)
+                .with(csrf())
+                .with(collection.as(person)));
     }
 }
