@@ -92,6 +92,7 @@ class InspectorPagesTest {
         send(
                 "/animals/" + home.animal().id() + "/edit",
                 "version", "0",
+                "kind", "INDIVIDUAL",
                 "accessionNumber", home.animal().accessionNumber(),
                 "name", "Basil",
                 "speciesId", String.valueOf(species.id()),
@@ -113,7 +114,8 @@ class InspectorPagesTest {
                 "/targets/" + species.id() + "/name",
                 "version", "0",
                 "scientificName", "Pogona vitticeps",
-                "commonName", "central bearded dragon");
+                "commonName", "central bearded dragon",
+                "asTyped", "true");
         see("/targets/" + species.id() + "/history")
                 .andExpect(content()
                         .string(allOf(
