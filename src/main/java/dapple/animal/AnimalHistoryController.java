@@ -51,7 +51,8 @@ class AnimalHistoryController {
 
     private Map<Long, String> species(long siteId) {
         return targets.speciesById(siteId).entrySet().stream()
-                .collect(Collectors.toMap(Map.Entry::getKey, one -> one.getValue().scientificName()));
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey, one -> one.getValue().scientificName()));
     }
 
     private Map<Long, String> group(long siteId, Optional<Long> groupId) {

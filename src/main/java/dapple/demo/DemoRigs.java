@@ -61,7 +61,9 @@ class DemoRigs {
         changing.setUpFirst(
                 entry,
                 new FirstRig(
-                        List.of(fit(site, "L02", "basking tube", tube, circuit), fit(site, "L03", "basking spot", spot, circuit)),
+                        List.of(
+                                fit(site, "L02", "basking tube", tube, circuit),
+                                fit(site, "L03", "basking spot", spot, circuit)),
                         List.of(lid()),
                         List.of(slab())));
     }

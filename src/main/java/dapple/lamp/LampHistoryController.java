@@ -41,8 +41,8 @@ class LampHistoryController {
             Model model) {
         model.addAttribute(
                 "head", new HistoryHead(lamps.get(me.siteId(), lampId).tag(), HERE, "/lamps/" + lampId));
-        Map<Long, String> models = lamps.models(me.siteId()).stream()
-                .collect(Collectors.toMap(LampModelFacts::id, LampModelFacts::name));
+        Map<Long, String> models =
+                lamps.models(me.siteId()).stream().collect(Collectors.toMap(LampModelFacts::id, LampModelFacts::name));
         AuditedThing thing = AuditedThing.of(Lamp.class, lampId)
                 .naming("lampModelId", models)
                 .wording("retiredFor", "lamp.retired-for.");

@@ -55,7 +55,8 @@ class Auditing {
     @Transactional(readOnly = true)
     public AuditSheet at(long siteId, long enclosureId, Instant at, LocalDate day) {
         List<Resident> lived = residents.at(siteId, enclosureId, at);
-        Map<Boolean, List<Resident>> known = lived.stream().collect(Collectors.partitioningBy(one -> one.wasThereAt(at)));
+        Map<Boolean, List<Resident>> known =
+                lived.stream().collect(Collectors.partitioningBy(one -> one.wasThereAt(at)));
         return new AuditSheet(
                 at,
                 rigs.at(siteId, enclosureId, at),

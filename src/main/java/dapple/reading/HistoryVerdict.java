@@ -66,7 +66,8 @@ public record HistoryVerdict(
 
     /** Whether it was what people were told at an instant. */
     boolean stoodAt(Instant at) {
-        return !judgedAt.isAfter(at) && replacedAt.filter(later -> !later.isAfter(at)).isEmpty();
+        return !judgedAt.isAfter(at)
+                && replacedAt.filter(later -> !later.isAfter(at)).isEmpty();
     }
 
     boolean isStanding() {

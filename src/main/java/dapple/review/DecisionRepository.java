@@ -3,10 +3,10 @@ package dapple.review;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
-import java.util.UUID;
 
 /** Decisions are added, never changed. */
 interface DecisionRepository extends Repository<Decision, Long> {

@@ -59,14 +59,7 @@ class EventsPagesTest {
         keeper = collection.person(site, Role.KEEPER);
         long species = collection.species(site, "Lygodactylus williamsi").id();
         AnimalState state = new AnimalState(
-                "2026-G",
-                "The colony",
-                species,
-                Sex.UNKNOWN,
-                Optional.empty(),
-                Pigment.NORMAL,
-                Reach.EVERYWHERE,
-                "");
+                "2026-G", "The colony", species, Sex.UNKNOWN, Optional.empty(), Pigment.NORMAL, Reach.EVERYWHERE, "");
         group = keeping.addGroup(site.id(), state, 5, happened(9, "first count"));
     }
 
@@ -98,8 +91,7 @@ class EventsPagesTest {
     void aSplitLinksToTheOtherRecord() throws Exception {
         long one = counting.split(
                 site.id(), new Split(group, AnimalKind.INDIVIDUAL, "2026-1", "Fern", 1), happened(5, "weak"));
-        see().andExpect(
-                        content().string(allOf(containsString("/animals/" + one + "/events"), containsString("Fern"))));
+        see().andExpect(content().string(allOf(containsString("/animals/" + one + "/events"), containsString("Fern"))));
     }
 
     @Test

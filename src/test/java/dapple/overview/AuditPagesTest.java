@@ -119,12 +119,16 @@ class AuditPagesTest {
     void whatIsNoTimeIsSaidAndKept(String typed) throws Exception {
         assertShows(
                 "?at=" + typed,
-                allOf(containsString("value=\"" + typed + "\""), containsString("at-wrong"), not(containsString(SHEET))));
+                allOf(
+                        containsString("value=\"" + typed + "\""),
+                        containsString("at-wrong"),
+                        not(containsString(SHEET))));
     }
 
     @Test
     void aTimeAheadIsRefused() throws Exception {
-        assertShows("?at=" + local(told.minutesAgo(-120)), allOf(containsString("at-wrong"), not(containsString(SHEET))));
+        assertShows(
+                "?at=" + local(told.minutesAgo(-120)), allOf(containsString("at-wrong"), not(containsString(SHEET))));
     }
 
     @Test
@@ -178,8 +182,7 @@ class AuditPagesTest {
     @ValueSource(strings = {"rig", "readings"})
     void isLinkedFromWhatItTellsOf(String page) throws Exception {
         String link = "/enclosures/" + told.home.enclosureId() + "/audit";
-        pages.perform(get("/enclosures/" + told.home.enclosureId() + "/" + page)
-                        .with(collection.as(person)))
+        pages.perform(get("/enclosures/" + told.home.enclosureId() + "/" + page).with(collection.as(person)))
                 .andExpect(content().string(containsString(link)));
     }
 
@@ -219,8 +222,7 @@ class AuditPagesTest {
     }
 
     private ResultActions audit(String query) throws Exception {
-        return pages.perform(
-                get("/enclosures/" + told.home.enclosureId() + "/audit" + query)
+        return pages.perform(get("/enclosures/" + told.home.enclosureId() + "/audit" + query)
                 .with(csrf())
                 .with(collection.as(person)));
     }

@@ -192,8 +192,7 @@ class AuditStory {
         Instant calibrateLate() {
             Instant from = now().minus(Duration.ofDays(2));
             LocalDate due = LocalDate.ofInstant(from, site.timeZone()).plusYears(1);
-            meters.calibrate(
-                    site.id(), meter.id(), new NewCalibration(from, FACTOR, due, "C-17"), person.personId());
+            meters.calibrate(site.id(), meter.id(), new NewCalibration(from, FACTOR, due, "C-17"), person.personId());
             return now();
         }
 

@@ -126,7 +126,8 @@ class AuditingStorageTest {
         Instant then = told.read();
         Instant later = told.read();
         assertThat(sheet(before).readings()).isEmpty();
-        assertThat(reading(then).reading().id()).isLessThan(reading(later).reading().id());
+        assertThat(reading(then).reading().id())
+                .isLessThan(reading(later).reading().id());
     }
 
     @Test
@@ -176,7 +177,6 @@ class AuditingStorageTest {
     }
 
     private AuditSheet sheet(Instant at) {
-        return auditing.at(
-                told.site.id(), told.home.enclosureId(), at, LocalDate.ofInstant(at, told.site.timeZone()));
+        return auditing.at(told.site.id(), told.home.enclosureId(), at, LocalDate.ofInstant(at, told.site.timeZone()));
     }
 }

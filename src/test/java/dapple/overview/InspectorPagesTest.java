@@ -57,11 +57,16 @@ class InspectorPagesTest {
     void aLampsHistorySaysWhoMovedItInTheStore() throws Exception {
         send(
                 "/lamps/" + lamp.id() + "/edit",
-                "version", "0",
-                "tag", lamp.tag(),
-                "modelId", String.valueOf(lamp.model().id()),
-                "burnHours", "0",
-                "storePlace", "cellar");
+                "version",
+                "0",
+                "tag",
+                lamp.tag(),
+                "modelId",
+                String.valueOf(lamp.model().id()),
+                "burnHours",
+                "0",
+                "storePlace",
+                "cellar");
         see("/lamps/" + lamp.id() + "/history")
                 .andExpect(content()
                         .string(allOf(
@@ -91,15 +96,24 @@ class InspectorPagesTest {
     void anAnimalsHistorySaysWhoRenamedIt() throws Exception {
         send(
                 "/animals/" + home.animal().id() + "/edit",
-                "version", "0",
-                "kind", "INDIVIDUAL",
-                "accessionNumber", home.animal().accessionNumber(),
-                "name", "Basil",
-                "speciesId", String.valueOf(species.id()),
-                "sex", "MALE",
-                "pigment", "NORMAL",
-                "reach", "EVERYWHERE",
-                "note", "");
+                "version",
+                "0",
+                "kind",
+                "INDIVIDUAL",
+                "accessionNumber",
+                home.animal().accessionNumber(),
+                "name",
+                "Basil",
+                "speciesId",
+                String.valueOf(species.id()),
+                "sex",
+                "MALE",
+                "pigment",
+                "NORMAL",
+                "reach",
+                "EVERYWHERE",
+                "note",
+                "");
         see("/animals/" + home.animal().id() + "/history")
                 .andExpect(content()
                         .string(allOf(
@@ -112,10 +126,14 @@ class InspectorPagesTest {
     void aSpeciesHistorySaysWhoRenamedIt() throws Exception {
         send(
                 "/targets/" + species.id() + "/name",
-                "version", "0",
-                "scientificName", "Pogona vitticeps",
-                "commonName", "central bearded dragon",
-                "asTyped", "true");
+                "version",
+                "0",
+                "scientificName",
+                "Pogona vitticeps",
+                "commonName",
+                "central bearded dragon",
+                "asTyped",
+                "true");
         see("/targets/" + species.id() + "/history")
                 .andExpect(content()
                         .string(allOf(

@@ -18,11 +18,11 @@ import dapple.meter.NewCalibration;
 import dapple.order.NewOrder;
 import dapple.order.Ordered;
 import dapple.order.Ordering;
-import dapple.site.Open;
 import dapple.rig.Circuits;
+import dapple.site.Open;
 import dapple.site.SiteFacts;
-import dapple.species.SpeciesFacts;
 import dapple.site.SourceMark;
+import dapple.species.SpeciesFacts;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
@@ -116,7 +116,9 @@ class RoutesPagesTest {
                 "readingId", reading(keeper, home, meter)));
         values.put("meterId", String.valueOf(meter.id()));
         values.put("calibrationId", String.valueOf(calibration(keeper, meter)));
-        values.put("circuitId", String.valueOf(circuits.add(site.id(), Optional.empty(), "A1").id()));
+        values.put(
+                "circuitId",
+                String.valueOf(circuits.add(site.id(), Optional.empty(), "A1").id()));
         values.put("alarmId", "999");
         values.putAll(stock(keeper));
         values.putAll(partsOfRig());

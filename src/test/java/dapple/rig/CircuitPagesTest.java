@@ -187,8 +187,7 @@ class CircuitPagesTest {
         CircuitFacts circuit = circuits.add(site.id(), Optional.empty(), "A1");
         send("/circuits/" + circuit.id(), "B7", "", "0");
         lead = collection.person(site, Role.INSPECTOR);
-        see("/circuits/" + circuit.id() + "/history")
-                .andExpect(content().string(containsString("from A1 to B7")));
+        see("/circuits/" + circuit.id() + "/history").andExpect(content().string(containsString("from A1 to B7")));
     }
 
     @Test
@@ -207,8 +206,7 @@ class CircuitPagesTest {
     void whoMayNotChangeRigsOnlyLooks(Role role) throws Exception {
         circuits.add(site.id(), Optional.empty(), "A1");
         lead = collection.person(site, role);
-        see("/circuits")
-                .andExpect(content().string(allOf(containsString("A1"), not(containsString("/circuits/new")))));
+        see("/circuits").andExpect(content().string(allOf(containsString("A1"), not(containsString("/circuits/new")))));
         send("/circuits/new", "A2", "", "0").andExpect(status().isForbidden());
     }
 
