@@ -111,7 +111,7 @@ class InspectorPagesTest {
                 "pigment",
                 "NORMAL",
                 "reach",
-                "EVERYWHERE",
+                "CLIMBS",
                 "note",
                 "");
         see("/animals/" + home.animal().id() + "/history")
