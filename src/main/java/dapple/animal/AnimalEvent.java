@@ -69,6 +69,10 @@ class AnimalEvent {
         return animalId;
     }
 
+    boolean isRecordedBy(Instant instant) {
+        return !recordedAt.isAfter(instant);
+    }
+
     Step step() {
         Integer number = counted == null ? countChange : counted;
         return new Step(kind, at, number == null ? 0 : number);

@@ -44,4 +44,18 @@ interface StayRepository extends JpaRepository<Stay, Long> {
 
     @Query("select s from Stay s join fetch s.animal where s.siteId = :siteId and s.openAnimalId in :animalIds")
     List<Stay> openOf(long siteId, Collection<Long> animalIds);
+
+    /**
+     * The stays in an enclosure that held at an instant, and those that were on record then: withdrawn since, or ended
+     * before it by what was recorded after it.
+     */
+    @Query("""
+            select s from Stay s join fetch s.animal a where s.siteId = :siteId and s.enclosureId = :enclosureId
+            and s.fromAt <= :at and (s.withdrawnAt is null or s.withdrawnAt > :at)
+            and (s.toAt is null or s.toAt > :at
+              or exists (select 1 from Stay n where n.animal.id = a.id and n.fromAt = s.toAt and n.withdrawnAt is null
+                and n.recordedAt > :at)
+              or exists (select 1 from AnimalEvent e where e.animalId = a.id and e.at = s.toAt and e.recordedAt > :at))
+            order by a.accessionNumber, s.id""")
+    List<Stay> onRecord(long siteId, long enclosureId, Instant at);
 }

@@ -3,6 +3,7 @@ package dapple.demo;
 import dapple.lamp.LampFacts;
 import dapple.lamp.Lamps;
 import dapple.light.geometry.Vec;
+import dapple.rig.Circuits;
 import dapple.rig.Cover;
 import dapple.rig.CoverMaterial;
 import dapple.rig.DailyTimer;
@@ -35,10 +36,12 @@ class DemoRigs {
 
     private final RigChanging changing;
     private final Lamps lamps;
+    private final Circuits circuits;
 
-    DemoRigs(RigChanging changing, Lamps lamps) {
+    DemoRigs(RigChanging changing, Lamps lamps, Circuits circuits) {
         this.changing = changing;
         this.lamps = lamps;
+        this.circuits = circuits;
     }
 
     void hang(DemoTeam.Members members, long enclosureId, Instant at) {
@@ -51,23 +54,27 @@ class DemoRigs {
                 members.supervisor(),
                 UUID.randomUUID(),
                 Optional.empty());
+        Optional<Long> circuit =
+                Optional.of(circuits.add(site, Optional.empty(), "A1").id());
         Mount tube = new Mount(new Vec(0.6, 0.3, 0.66), DOWN, Optional.of(new Vec(1, 0, 0)));
         Mount spot = new Mount(new Vec(0.9, 0.3, 0.7), DOWN, Optional.empty());
         changing.setUpFirst(
                 entry,
                 new FirstRig(
-                        List.of(fit(site, "L02", "basking tube", tube), fit(site, "L03", "basking spot", spot)),
+                        List.of(
+                                fit(site, "L02", "basking tube", tube, circuit),
+                                fit(site, "L03", "basking spot", spot, circuit)),
                         List.of(lid()),
                         List.of(slab())));
     }
 
-    private LampStep.Fit fit(long site, String tag, String place, Mount mount) {
+    private LampStep.Fit fit(long site, String tag, String place, Mount mount, Optional<Long> circuit) {
         long lamp = lamps.inUse(site).stream()
                 .filter(one -> one.tag().equals(tag))
                 .findFirst()
                 .map(LampFacts::id)
                 .orElseThrow();
-        return new LampStep.Fit(lamp, new Hanging(place, Optional.of(mount), DAY, Optional.empty()));
+        return new LampStep.Fit(lamp, new Hanging(place, Optional.of(mount), DAY, circuit));
     }
 
     private static Cover lid() {

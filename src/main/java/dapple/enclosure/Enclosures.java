@@ -85,6 +85,12 @@ public class Enclosures {
         }
     }
 
+    /** The rooms of a site in walking order. */
+    @Transactional(readOnly = true)
+    public List<RoomFacts> rooms(long siteId) {
+        return rooms.inWalkingOrder(siteId).stream().map(Room::facts).toList();
+    }
+
     @Transactional(readOnly = true)
     public RoomFacts room(long siteId, long roomId) {
         return rooms.findAtSite(siteId, roomId).map(Room::facts).orElseThrow(NotFoundException::new);
@@ -145,5 +151,13 @@ public class Enclosures {
         return plannedOff.at(siteId, at).stream()
                 .map(PlannedOff::time)
                 .collect(Collectors.toMap(PlannedOffTime::enclosureId, time -> time, (one, other) -> one));
+    }
+
+    /** When the lamps of one enclosure were off on purpose at an instant, with who said so and when. */
+    @Transactional(readOnly = true)
+    public List<PlannedOffOnRecord> plannedOffOnRecord(long siteId, long enclosureId, Instant at) {
+        return plannedOff.onRecord(siteId, enclosureId, at).stream()
+                .map(PlannedOff::onRecord)
+                .toList();
     }
 }

@@ -59,6 +59,10 @@ class PlannedOff {
         return new PlannedOffTime(enclosureId, fromAt, Optional.ofNullable(toAt), reason);
     }
 
+    PlannedOffOnRecord onRecord() {
+        return new PlannedOffOnRecord(time(), recordedAt, recordedBy, Optional.ofNullable(calledOffAt));
+    }
+
     PlannedOffRow row(Instant now) {
         return new PlannedOffRow(id, time(), calledOffAt != null, isOpenAt(now), recordedAt, recordedBy);
     }

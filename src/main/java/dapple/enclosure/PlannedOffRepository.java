@@ -30,4 +30,11 @@ interface PlannedOffRepository extends JpaRepository<PlannedOff, Long> {
 
     @Query("select o from PlannedOff o where o.siteId = :siteId and o.enclosureId = :enclosureId and o.id = :id")
     Optional<PlannedOff> findInEnclosure(long siteId, long enclosureId, long id);
+
+    /** Those that held at an instant, with those that were called off only after it. */
+    @Query("""
+            select o from PlannedOff o where o.siteId = :siteId and o.enclosureId = :enclosureId
+            and (o.calledOffAt is null or o.calledOffAt > :at)
+            and o.fromAt <= :at and (o.toAt is null or o.toAt > :at) order by o.fromAt, o.id""")
+    List<PlannedOff> onRecord(long siteId, long enclosureId, Instant at);
 }

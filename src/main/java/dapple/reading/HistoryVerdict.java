@@ -11,6 +11,9 @@ import org.jspecify.annotations.Nullable;
  *
  * @param target number of the target version
  * @param certificate of the calibration
+ * @param factor of the calibration: true value over displayed value
+ * @param calibratedSince when the calibration was recorded
+ * @param orderId the vet's order that it was judged by
  */
 public record HistoryVerdict(
         long readingId,
@@ -20,12 +23,15 @@ public record HistoryVerdict(
         Interval interval,
         Optional<Integer> target,
         Optional<String> certificate,
+        Optional<Double> factor,
+        Optional<Instant> calibratedSince,
+        Optional<Long> orderId,
         Instant judgedAt,
         Optional<Instant> replacedAt) {
 
     static final String SELECT =
             "select new dapple.reading.HistoryVerdict(d.readingId, d.speciesId, d.state, d.amount, "
-                    + "d.low, d.high, t.number, c.certificate, d.judgedAt, d.replacedAt) from Verdict d "
+                    + "d.low, d.high, t.number, c.certificate, c.factor, c.recordedAt, d.vetOrderId, d.judgedAt, d.replacedAt) from Verdict d "
                     + "left join TargetVersion t on t.id = d.targetVersionId left join Calibration c on c.id = d.calibrationId ";
 
     /** Of the columns in the order in which the query names them. */
@@ -38,6 +44,9 @@ public record HistoryVerdict(
             double high,
             @Nullable Integer target,
             @Nullable String certificate,
+            @Nullable Double factor,
+            @Nullable Instant calibratedSince,
+            @Nullable Long orderId,
             Instant judgedAt,
             @Nullable Instant replacedAt) {
         this(
@@ -48,8 +57,17 @@ public record HistoryVerdict(
                 new Interval(low, high),
                 Optional.ofNullable(target),
                 Optional.ofNullable(certificate),
+                Optional.ofNullable(factor),
+                Optional.ofNullable(calibratedSince),
+                Optional.ofNullable(orderId),
                 judgedAt,
                 Optional.ofNullable(replacedAt));
+    }
+
+    /** Whether it was what people were told at an instant. */
+    boolean stoodAt(Instant at) {
+        return !judgedAt.isAfter(at)
+                && replacedAt.filter(later -> !later.isAfter(at)).isEmpty();
     }
 
     boolean isStanding() {

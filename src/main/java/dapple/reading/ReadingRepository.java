@@ -93,4 +93,7 @@ interface ReadingRepository extends Repository<Reading, Long> {
                     + "and r.quantity in :quantities")
     Page<RecordedReading> recordedAt(
             long siteId, Collection<Long> points, Collection<Quantity> quantities, Pageable page);
+
+    @Query(RecordedReading.SELECT + "where r.siteId = :siteId and r.id in :readingIds order by r.takenAt, r.id")
+    List<RecordedReading> recordedOf(long siteId, Collection<Long> readingIds);
 }

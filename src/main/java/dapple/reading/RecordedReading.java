@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param takenBy whose visit it was
  * @param corrects why it stands in place of another, if it does
  * @param correctedBy the reading that stands in its place
+ * @param correctedAt when that was recorded
  */
 public record RecordedReading(
         long id,
@@ -25,14 +26,16 @@ public record RecordedReading(
         Facing facing,
         boolean heldAsAsked,
         Instant takenAt,
+        Instant recordedAt,
         Optional<String> corrects,
         Optional<Long> correctedBy,
+        Optional<Instant> correctedAt,
         Optional<Withdrawal> withdrawal) {
 
     static final String SELECT =
             "select new dapple.reading.RecordedReading(r.id, r.pointId, r.meterId, v.personId, r.recordedBy, "
-                    + "r.quantity, r.amount, r.facing, r.heldAsAsked, r.takenAt, r.reason, n.id, "
-                    + "w.reason, w.recordedAt, w.recordedBy) from Reading r join r.visit v "
+                    + "r.quantity, r.amount, r.facing, r.heldAsAsked, r.takenAt, r.recordedAt, r.reason, n.id, "
+                    + "n.recordedAt, w.reason, w.recordedAt, w.recordedBy) from Reading r join r.visit v "
                     + "left join Reading n on n.supersedesId = r.id "
                     + "left join ReadingWithdrawal w on w.readingId = r.id ";
 
@@ -48,8 +51,10 @@ public record RecordedReading(
             Facing facing,
             boolean heldAsAsked,
             Instant takenAt,
+            Instant recordedAt,
             @Nullable String corrects,
             @Nullable Long correctedBy,
+            @Nullable Instant correctedAt,
             @Nullable String withdrawnFor,
             @Nullable Instant withdrawnAt,
             @Nullable Long withdrawnBy) {
@@ -64,14 +69,23 @@ public record RecordedReading(
                 facing,
                 heldAsAsked,
                 takenAt,
+                recordedAt,
                 Optional.ofNullable(corrects),
                 Optional.ofNullable(correctedBy),
+                Optional.ofNullable(correctedAt),
                 Withdrawal.of(withdrawnFor, withdrawnAt, withdrawnBy));
     }
 
     /** Whether it counts: nothing stands in its place and nobody has withdrawn it. */
     public boolean isStanding() {
         return correctedBy.isEmpty() && withdrawal.isEmpty();
+    }
+
+    /** Whether it counted by what had been recorded at an instant. */
+    public boolean stoodAt(Instant at) {
+        return !recordedAt.isAfter(at)
+                && correctedAt.filter(later -> !later.isAfter(at)).isEmpty()
+                && withdrawal.filter(later -> !later.at().isAfter(at)).isEmpty();
     }
 
     boolean mayBeChangedBy(Visitor visitor) {

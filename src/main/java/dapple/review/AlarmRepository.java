@@ -1,7 +1,9 @@
 package dapple.review;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
@@ -27,6 +29,16 @@ interface AlarmRepository extends JpaRepository<Alarm, Long> {
             and d.state = dapple.light.judging.State.OVER_CEILING
             and not exists (select 1 from Alarm a where a.readingId = r.id)""")
     Optional<Harm> harm(long readingId);
+
+    /** What nobody had seen at an instant, corrections that had been recorded by then left out. */
+    @Query("""
+            select new dapple.review.AlarmOnRecord(a.readingId, p.code, p.place, a.raisedAt, a.seenAt, a.seenBy)
+            from Alarm a join MeasuringPoint p on p.id = a.pointId
+            where a.siteId = :siteId and a.enclosureId = :enclosureId and a.raisedAt <= :at
+            and (a.seenAt is null or a.seenAt > :at)
+            and not exists (select 1 from Reading n where n.supersedesId = a.readingId and n.recordedAt <= :at)
+            order by a.raisedAt desc, a.id desc""")
+    List<AlarmOnRecord> unseenAt(long siteId, long enclosureId, Instant at, Limit limit);
 
     /** A reading over the ceiling, and where it was taken. */
     record Harm(long siteId, long enclosureId, long pointId, long readingId) {}

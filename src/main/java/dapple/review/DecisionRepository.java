@@ -1,8 +1,10 @@
 package dapple.review;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
+import org.springframework.data.domain.Limit;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
 
@@ -17,4 +19,10 @@ interface DecisionRepository extends Repository<Decision, Long> {
 
     @Query("select d from Decision d where d.siteId = :siteId and d.enclosureId = :enclosureId order by d.madeAt, d.id")
     List<Decision> of(long siteId, long enclosureId);
+
+    /** What had been decided at an instant and whose day had not passed, newest first. */
+    @Query("""
+            select d from Decision d where d.siteId = :siteId and d.enclosureId = :enclosureId and d.madeAt <= :at
+            and (d.untilOn is null or d.untilOn >= :day) order by d.madeAt desc, d.id desc""")
+    List<Decision> standing(long siteId, long enclosureId, Instant at, LocalDate day, Limit limit);
 }

@@ -27,10 +27,19 @@ class Circuit {
     @SuppressWarnings("NullAway.Init")
     protected Circuit() {}
 
+    @SuppressWarnings("NullAway.Init")
     Circuit(long siteId, Optional<Long> roomId, String name) {
         this.siteId = siteId;
-        this.roomId = roomId.orElse(null);
-        this.name = name;
+        become(roomId, name);
+    }
+
+    final void become(Optional<Long> newRoomId, String newName) {
+        this.roomId = newRoomId.orElse(null);
+        this.name = newName;
+    }
+
+    CircuitDetails details() {
+        return new CircuitDetails(facts(), version);
     }
 
     CircuitFacts facts() {

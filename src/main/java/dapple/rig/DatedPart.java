@@ -10,6 +10,7 @@ import jakarta.persistence.ManyToOne;
 import jakarta.persistence.MappedSuperclass;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A part of a rig over [from, to), which knows the change that began it and the one that ended it. */
@@ -72,6 +73,11 @@ abstract class DatedPart {
         }
         this.toAt = change.at();
         this.ended = change;
+    }
+
+    /** The change that began it, and the one that ended it. */
+    Stream<RigChange> changes() {
+        return Stream.concat(Stream.of(begun), Optional.ofNullable(ended).stream());
     }
 
     Span span() {

@@ -8,7 +8,7 @@ import org.springframework.data.jpa.repository.Query;
 
 interface FittingRepository extends JpaRepository<Fitting, Long> {
     String WITH_CHANGES =
-            "select f from Fitting f join fetch f.begun left join fetch f.ended left join fetch f.circuit ";
+            "select f from Fitting f join fetch f.begun left join fetch f.ended e left join fetch f.circuit ";
     String IN_FORCE = " and f.fromAt <= :at and (f.toAt is null or f.toAt > :at) order by f.id";
 
     @Query("select f from Fitting f where f.siteId = :siteId and f.enclosureId = :enclosureId and f.id = :id")
@@ -36,4 +36,9 @@ interface FittingRepository extends JpaRepository<Fitting, Long> {
 
     @Query(WITH_CHANGES + "where f.siteId = :siteId" + IN_FORCE)
     List<Fitting> atSite(long siteId, Instant at);
+
+    /** What held at an instant, and what had ended by then without anybody having said so. */
+    @Query(WITH_CHANGES + "where f.siteId = :siteId and f.enclosureId = :enclosureId and f.fromAt <= :at "
+            + "and (f.toAt is null or f.toAt > :at or e.recordedAt > :at) order by f.id")
+    List<Fitting> onRecord(long siteId, long enclosureId, Instant at);
 }

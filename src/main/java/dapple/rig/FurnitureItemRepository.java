@@ -7,7 +7,7 @@ import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
 interface FurnitureItemRepository extends JpaRepository<FurnitureItem, Long> {
-    String WITH_CHANGES = "select f from FurnitureItem f join fetch f.begun left join fetch f.ended ";
+    String WITH_CHANGES = "select f from FurnitureItem f join fetch f.begun left join fetch f.ended e ";
     String IN_FORCE = " and f.fromAt <= :at and (f.toAt is null or f.toAt > :at) order by f.id";
 
     @Query("select f from FurnitureItem f where f.siteId = :siteId and f.enclosureId = :enclosureId and f.id = :id")
@@ -18,4 +18,9 @@ interface FurnitureItemRepository extends JpaRepository<FurnitureItem, Long> {
 
     @Query(WITH_CHANGES + "where f.siteId = :siteId" + IN_FORCE)
     List<FurnitureItem> atSite(long siteId, Instant at);
+
+    /** What held at an instant, and what had ended by then without anybody having said so. */
+    @Query(WITH_CHANGES + "where f.siteId = :siteId and f.enclosureId = :enclosureId and f.fromAt <= :at "
+            + "and (f.toAt is null or f.toAt > :at or e.recordedAt > :at) order by f.id")
+    List<FurnitureItem> onRecord(long siteId, long enclosureId, Instant at);
 }

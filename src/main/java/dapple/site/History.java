@@ -2,7 +2,9 @@ package dapple.site;
 
 import dapple.site.HistoryEntry.Kind;
 import jakarta.persistence.EntityManager;
+import jakarta.persistence.ManyToOne;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +14,7 @@ import java.util.stream.Stream;
 import org.hibernate.envers.AuditReaderFactory;
 import org.hibernate.envers.query.AuditEntity;
 import org.hibernate.envers.query.AuditQuery;
+import org.hibernate.envers.query.criteria.AuditCriterion;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -59,10 +62,20 @@ public class History {
 
     private AuditQuery ofPart(AuditedThing thing, AuditedPart part) {
         return revisionsOf(part.entity())
-                .add(AuditEntity.relatedId(part.owner()).eq(thing.id()))
+                .add(owned(thing, part))
                 .add(AuditEntity.property("siteId").eq(part.siteId()))
                 .addOrder(AuditEntity.id().asc())
                 .addOrder(AuditEntity.revisionNumber().desc());
+    }
+
+    /** A part names its owner as another thing, or by its id. */
+    private static AuditCriterion owned(AuditedThing thing, AuditedPart part) {
+        boolean named = Arrays.stream(part.entity().getDeclaredFields())
+                .filter(field -> field.getName().equals(part.owner()))
+                .anyMatch(field -> field.isAnnotationPresent(ManyToOne.class));
+        return named
+                ? AuditEntity.relatedId(part.owner()).eq(thing.id())
+                : AuditEntity.property(part.owner()).eq(thing.id());
     }
 
     private AuditQuery revisionsOf(Class<?> entity) {

@@ -75,6 +75,14 @@ public class Targets {
                 .collect(Collectors.toMap(Target::speciesId, target -> target, (older, newer) -> newer));
     }
 
+    /** The same with who approved them and why. */
+    @Transactional(readOnly = true)
+    public Map<Long, VersionDetails> versionsInForce(long siteId, Collection<Long> speciesIds, Instant at) {
+        return details(versions.inForce(siteId, speciesIds, at)).stream()
+                .collect(Collectors.toMap(
+                        version -> version.target().speciesId(), version -> version, (older, newer) -> newer));
+    }
+
     /** Versions by their ids. */
     @Transactional(readOnly = true)
     public Map<Long, Target> byId(long siteId, Collection<Long> ids) {

@@ -65,6 +65,10 @@ class DemoIds {
                 .single();
     }
 
+    long circuit(String name) {
+        return id("select id from circuit where name = ?", name);
+    }
+
     long lamp(String tag) {
         return id("select id from lamp where tag = ?", tag);
     }

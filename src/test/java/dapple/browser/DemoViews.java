@@ -28,6 +28,16 @@ final class DemoViews {
                 View.of("/animals", "vet", "/animals"),
                 View.of("/animals/moves/new", "vet", "/animals/moves/new?from=" + ids.enclosure("E07")),
                 View.of("/animals/new", "vet", "/animals/new"),
+                View.of("/animals/{animalId}/events", "vet", thistle() + "/events"),
+                View.of("/animals/{animalId}/history", "inspector", thistle() + "/history"),
+                View.of("/circuits", "supervisor", "/circuits"),
+                View.of("/circuits/new", "supervisor", "/circuits/new"),
+                View.of("/circuits/{circuitId}", "supervisor", circuit()),
+                View.of("/circuits/{circuitId}/history", "inspector", circuit() + "/history"),
+                View.of("/enclosures/{enclosureId}/audit", "inspector", enclosure + "/audit"),
+                View.of("/lamp-models/{modelId}/history", "inspector", lampModel() + "/history"),
+                View.of("/lamps/{lampId}/history", "inspector", lamp() + "/history"),
+                View.of("/targets/{speciesId}/history", "inspector", species() + "/history"),
                 View.of("/animals/{animalId}/edit", "vet", thistle() + "/edit"),
                 View.of("/animals/{animalId}/events/new", "vet", thistle() + "/events/new"),
                 View.of("/animals/{animalId}/orders", "vet", thistle() + "/orders"),
@@ -167,6 +177,10 @@ final class DemoViews {
                         "supervisor",
                         "/enclosures/" + ids.enclosure("E07") + "/edit?lived"),
                 View.of("rooms for a keeper", "keeper", "/rooms"),
+                View.of(
+                        "an audit of a time that comes twice",
+                        "supervisor",
+                        "/enclosures/" + ids.enclosure("E07") + "/audit?at=2026-10-25T01:30"),
                 View.of("an animal without target", "vet", "/animals/" + ids.animal("Fennel")),
                 View.of("a second page of readings", "vet", "/animals/" + ids.animal("Thistle") + "?page=2"),
                 View.of("a lamp for a keeper", "keeper", lamp()),
@@ -216,6 +230,13 @@ final class DemoViews {
                 View.of("no reading of a lamp", "admin", lamp() + "/outputs/new")
                         .then(browser -> browser.type("reading", "much").press("Save")),
                 View.of("no spectrum", "admin", lampModel() + "/spectrum").then(browser -> browser.press("Save")),
+                View.of("no name of a circuit", "supervisor", "/circuits/new").then(browser -> browser.press("Add")),
+                View.of("a circuit changed meanwhile", "supervisor", circuit())
+                        .withStatus(409)
+                        .then(browser -> {
+                            browser.run(MAKE_STALE);
+                            browser.press("Save");
+                        }),
                 stale("a lamp changed meanwhile", lamp() + "/edit"),
                 stale("a lamp model changed meanwhile", lampModel() + "/edit"),
                 stale("a room changed meanwhile", room()),
@@ -270,6 +291,10 @@ final class DemoViews {
 
     private String point() {
         return "/enclosures/" + ids.enclosure("E07") + "/points/" + ids.point("E07", "P1");
+    }
+
+    private String circuit() {
+        return "/circuits/" + ids.circuit("A1");
     }
 
     private String meter() {

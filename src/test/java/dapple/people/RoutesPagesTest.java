@@ -18,6 +18,7 @@ import dapple.meter.NewCalibration;
 import dapple.order.NewOrder;
 import dapple.order.Ordered;
 import dapple.order.Ordering;
+import dapple.rig.Circuits;
 import dapple.site.Open;
 import dapple.site.SiteFacts;
 import dapple.site.SourceMark;
@@ -88,6 +89,9 @@ class RoutesPagesTest {
     @Autowired
     private Lamps lamps;
 
+    @Autowired
+    private Circuits circuits;
+
     private SiteFacts site;
     private Map<String, String> values = Map.of();
 
@@ -112,6 +116,9 @@ class RoutesPagesTest {
                 "readingId", reading(keeper, home, meter)));
         values.put("meterId", String.valueOf(meter.id()));
         values.put("calibrationId", String.valueOf(calibration(keeper, meter)));
+        values.put(
+                "circuitId",
+                String.valueOf(circuits.add(site.id(), Optional.empty(), "A1").id()));
         values.put("alarmId", "999");
         values.putAll(stock(keeper));
         values.putAll(partsOfRig());
