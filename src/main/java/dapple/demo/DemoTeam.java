@@ -18,6 +18,9 @@ import org.springframework.stereotype.Component;
 @Component
 @Profile("demo")
 class DemoTeam {
+    static final String SITE = "Larkmoor Reptile Rescue";
+    static final ZoneId ZONE = ZoneId.of("Europe/London");
+
     private static final String PASSWORD = "dapple";
     private static final String KEY = "demo";
 
@@ -36,15 +39,12 @@ class DemoTeam {
     }
 
     Members join() {
-        SiteFacts site = firstRun.begin(
-                "Larkmoor Reptile Rescue",
-                ZoneId.of("Europe/London"),
-                new NewPerson("admin", "Marek Soltys", PASSWORD));
+        SiteFacts site = firstRun.begin(SITE, ZONE, new NewPerson("admin", "Marek Soltys", PASSWORD));
         long keeper = add(site, "keeper", "Tamsin Vale", Role.KEEPER);
         long supervisor = add(site, "supervisor", "Odile Renner", Role.SUPERVISOR);
-        add(site, "vet", "Ilse Quist", Role.VET);
+        long vet = add(site, "vet", "Ilse Quist", Role.VET);
         keys.keep(new KeyOwner(site.id(), keeper), "Demo", KEY);
-        return new Members(site.id(), keeper, supervisor);
+        return new Members(site.id(), keeper, supervisor, vet);
     }
 
     private long add(SiteFacts site, String signInName, String name, Role role) {
@@ -52,5 +52,5 @@ class DemoTeam {
     }
 
     /** Those who act in the demo's story, by id. */
-    record Members(long siteId, long keeper, long supervisor) {}
+    record Members(long siteId, long keeper, long supervisor, long vet) {}
 }
