@@ -7,6 +7,8 @@ import dapple.people.NewPerson;
 import dapple.people.People;
 import dapple.people.Role;
 import dapple.site.SiteFacts;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.Set;
@@ -24,14 +26,19 @@ class DemoTeam {
     private static final String PASSWORD = "dapple";
     private static final String KEY = "demo";
 
+    /** From the beginning of the story, which is 90 days ago. */
+    private static final int INSPECTED_DAYS = 180;
+
     private final FirstRun firstRun;
     private final People people;
     private final Keys keys;
+    private final Clock clock;
 
-    DemoTeam(FirstRun firstRun, People people, Keys keys) {
+    DemoTeam(FirstRun firstRun, People people, Keys keys, Clock clock) {
         this.firstRun = firstRun;
         this.people = people;
         this.keys = keys;
+        this.clock = clock;
     }
 
     boolean isMissing() {
@@ -43,8 +50,16 @@ class DemoTeam {
         long keeper = add(site, "keeper", "Tamsin Vale", Role.KEEPER);
         long supervisor = add(site, "supervisor", "Odile Renner", Role.SUPERVISOR);
         long vet = add(site, "vet", "Ilse Quist", Role.VET);
+        inspector(site);
         keys.keep(new KeyOwner(site.id(), keeper), "Demo", KEY);
         return new Members(site.id(), keeper, supervisor, vet);
+    }
+
+    /** Inspectors stay for a while only. */
+    private void inspector(SiteFacts site) {
+        LocalDate lastDay = LocalDate.ofInstant(clock.instant(), ZONE).plusDays(INSPECTED_DAYS);
+        NewPerson added = new NewPerson("inspector", "Rowan Teale", PASSWORD);
+        people.add(site.id(), added, Set.of(Role.INSPECTOR), Optional.of(lastDay));
     }
 
     private long add(SiteFacts site, String signInName, String name, Role role) {

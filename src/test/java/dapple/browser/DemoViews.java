@@ -249,7 +249,7 @@ final class DemoViews {
                 View.of("no cover", "supervisor", enclosure("E07") + "/rig/cover/new")
                         .then(browser -> browser.type("heightMetres", "high").press("Show what it will do")),
                 View.of("no decision", "supervisor", "/review/" + ids.enclosure("E04"))
-                        .then(browser -> browser.press("Store")),
+                        .then(browser -> browser.press("Store the decision")),
                 View.of("no code of a meter", "admin", "/meters/new").then(browser -> browser.press("Add")),
                 View.of("no calibration", "admin", meter() + "/calibrations/new")
                         .then(browser -> browser.press("Enter")),
