@@ -40,7 +40,7 @@ import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.context.ContextConfiguration;
 
 /** The demo's rigs, animals and readings are one story: what is read is what the lamps give. */
-@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.NONE)
+@SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.MOCK)
 @ActiveProfiles("demo")
 @ContextConfiguration(initializers = TestDatabase.class)
 class DemoStoryIT {
