@@ -1,21 +1,14 @@
 package dapple.demo;
 
-import dapple.animal.Animals;
-import dapple.animal.Arrival;
-import dapple.animal.NewAnimal;
 import dapple.demo.DemoRows.Kind;
 import dapple.demo.DemoRows.Space;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PlannedOffTime;
-import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
-import dapple.meter.Meters;
-import dapple.meter.NewCalibration;
+import dapple.site.Given;
 import dapple.species.SpeciesFacts;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
@@ -31,29 +24,33 @@ import org.springframework.stereotype.Component;
 class DemoData implements SmartInitializingSingleton {
     private static final Duration STORY = Duration.ofDays(90);
 
-    /** The enclosure that has a rig on record. */
-    private static final String RIGGED = "E07";
+    /** Which findings have been decided about. */
+    private static final String ACCEPTED = "E02";
+
+    private static final String GIVEN = "E04";
 
     private final DemoClock clock;
     private final DemoTeam team;
     private final DemoRounds rounds;
     private final Enclosures enclosures;
-    private final Meters meters;
+    private final DemoMeters meters;
     private final DemoSpecies demoSpecies;
-    private final Animals animals;
+    private final DemoAnimals animals;
     private final DemoLamps lamps;
     private final DemoRigs rigs;
+    private final DemoDesk desk;
 
     DemoData(
             DemoClock clock,
             DemoTeam team,
             DemoRounds rounds,
             Enclosures enclosures,
-            Meters meters,
+            DemoMeters meters,
             DemoSpecies demoSpecies,
-            Animals animals,
+            DemoAnimals animals,
             DemoLamps lamps,
-            DemoRigs rigs) {
+            DemoRigs rigs,
+            DemoDesk desk) {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
@@ -63,6 +60,7 @@ class DemoData implements SmartInitializingSingleton {
         this.animals = animals;
         this.lamps = lamps;
         this.rigs = rigs;
+        this.desk = desk;
     }
 
     @Override
@@ -78,34 +76,28 @@ class DemoData implements SmartInitializingSingleton {
         time.accept(begin);
         DemoTeam.Members members = team.join();
         DemoRows rows = DemoRows.read();
-        MeterFacts meter = meter(members, begin);
-        lamps.stock(members, begin);
-        Map<String, SpeciesFacts> species = species(members, rows);
-        DemoRounds.Story story = new DemoRounds.Story(members, meter, now);
+        DemoRigRows rigRows = DemoRigRows.read();
+        Map<String, MeterFacts> register = meters.register(members, now);
+        DemoRigs.Stage stage = DemoRigs.Stage.of(members, rigRows, lamps.stock(members, rigRows, begin));
+        DemoRounds.Story story = new DemoRounds.Story(members, rows, register, species(members, rows), now);
         Map<String, Long> rooms = new HashMap<>();
+        Map<String, Long> byCode = new HashMap<>();
         for (Space space : rows.enclosures()) {
+            time.accept(begin);
             long room = rooms.computeIfAbsent(
                     space.room(), name -> enclosures.addRoom(members.siteId(), name, rooms.size()));
-            long enclosure = furnish(members, room, space, species, begin);
-            if (space.code().equals(RIGGED)) {
-                rigs.hang(members, enclosure, begin);
-            }
-            rounds.walk(story, enclosure, space, rows.pointsOf(space), time);
+            DemoRigs.Place place = new DemoRigs.Place(space.code(), room, furnish(story, room, space, begin));
+            byCode.put(space.code(), place.enclosureId());
+            rigs.hang(stage, place, begin);
+            rounds.walk(story, place.enclosureId(), space, time);
+            time.accept(now);
+            story.changed(space).ifPresent(at -> rigs.change(stage, place, at));
             if (space.plannedOff()) {
-                time.accept(now);
-                planOff(members, enclosure, now);
+                planOff(members, place.enclosureId(), now);
             }
-            time.accept(begin);
         }
-    }
-
-    private MeterFacts meter(DemoTeam.Members members, Instant begin) {
-        MeterFacts meter = meters.add(members.siteId(), "M1", "UV index meter", Quantity.UV_INDEX, 0.1);
-        meters.add(members.siteId(), "M2", "UV index meter, spare", Quantity.UV_INDEX, 0.1);
-        LocalDate due = LocalDate.ofInstant(begin, ZoneOffset.UTC).plusYears(1);
-        meters.calibrate(
-                members.siteId(), meter.id(), new NewCalibration(begin, 1.0, due, "C-0417"), members.supervisor());
-        return meter;
+        desk.accept(members, Given.of(byCode.get(ACCEPTED)), now);
+        desk.give(members, Given.of(byCode.get(GIVEN)), now);
     }
 
     private Map<String, SpeciesFacts> species(DemoTeam.Members members, DemoRows rows) {
@@ -117,15 +109,14 @@ class DemoData implements SmartInitializingSingleton {
         return added;
     }
 
-    private long furnish(
-            DemoTeam.Members members, long room, Space space, Map<String, SpeciesFacts> species, Instant begin) {
+    private long furnish(DemoRounds.Story story, long room, Space space, Instant begin) {
+        DemoTeam.Members members = story.members();
         int order = enclosures.inWalkingOrder(members.siteId()).size();
         long enclosure = enclosures.add(members.siteId(), room, space.code(), order, space.size());
-        SpeciesFacts kind =
-                Optional.ofNullable(species.get(space.scientificName())).orElseThrow();
-        long animal = animals.add(members.siteId(), new NewAnimal(space.accessionNumber(), space.animal(), kind.id()))
-                .id();
-        animals.move(members.siteId(), new Arrival(animal, enclosure, begin, members.supervisor()));
+        story.rows()
+                .tenantsOf(space)
+                .forEach(tenant ->
+                        animals.arrive(members, tenant, story.speciesId(tenant.scientificName()), enclosure, begin));
         return enclosure;
     }
 

@@ -1,52 +1,96 @@
 package dapple.demo;
 
-import dapple.lamp.LampClass;
-import dapple.lamp.LampModelChange;
+import dapple.demo.DemoRigRows.Bulb;
+import dapple.demo.DemoRigRows.Model;
 import dapple.lamp.LampOutput;
-import dapple.lamp.LampShape;
 import dapple.lamp.Lamps;
 import dapple.lamp.NewLamp;
+import dapple.lamp.NewSpectrum;
+import dapple.lamp.SpectrumFiling;
 import dapple.light.quantity.Quantity;
+import dapple.site.Given;
 import dapple.site.SourceMark;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.context.annotation.Profile;
+import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
 
 /** The demo's invented lamps. */
 @Component
 @Profile("demo")
 class DemoLamps {
+    private static final double DISTANCE_METRES = 0.3;
+    private static final String INVENTED = "invented for the demo";
+
+    private static final long FIRST_VERSION = 0;
+
+    /** The one model of which the spectrum is on file. */
+    private static final String WITH_SPECTRUM = "UV tube 24 W";
+
+    /** Lamps that were measured on the bench, and the UV index that they gave there. */
+    private static final Map<String, Double> ON_THE_BENCH = Map.of("L01", 3.1, "L25", 2.5);
+
     private final Lamps lamps;
+    private final SpectrumFiling spectra;
 
-    DemoLamps(Lamps lamps) {
+    DemoLamps(Lamps lamps, SpectrumFiling spectra) {
         this.lamps = lamps;
+        this.spectra = spectra;
     }
 
-    void stock(DemoTeam.Members members, Instant begin) {
-        long site = members.siteId();
-        long tube =
-                model(site, "UV tube 24 W", LampClass.TUBE_T5, 24, new LampShape.Line(0.549, Optional.of(1.5), 0.05));
-        long spot = model(
-                site, "Halogen spot 75 W", LampClass.TUNGSTEN_HALOGEN, 75, new LampShape.Spot(30, Optional.empty()));
-        lamps.stateOutput(site, tube, output(Quantity.UV_INDEX, 3.4, SourceMark.FROM_MEMORY, "invented for the demo"));
-        lamps.stateOutput(
-                site, spot, output(Quantity.ILLUMINANCE, 21_000, SourceMark.FROM_MEMORY, "invented for the demo"));
-        Optional<LocalDate> bought = Optional.of(LocalDate.ofInstant(begin, ZoneOffset.UTC));
-        long first = lamps.add(site, new NewLamp("L01", tube, 100, bought, "store, shelf 1"));
-        lamps.add(site, new NewLamp("L02", tube, 0, bought, "store, shelf 1"));
-        lamps.add(site, new NewLamp("L03", spot, 0, bought, "store, shelf 2"));
-        LampOutput measured = output(Quantity.UV_INDEX, 3.1, SourceMark.MEASURED, "meter M1, on the bench");
-        lamps.measure(site, first, measured, begin, members.supervisor());
+    /** Enters the models and the lamps; gives the ids of the lamps by their tags. */
+    Map<String, Long> stock(DemoTeam.Members members, DemoRigRows rows, Instant begin) {
+        Map<String, Long> models = new HashMap<>();
+        rows.models().forEach(model -> models.put(model.change().name(), enter(members.siteId(), model)));
+        spectra.fileSpectrum(members.siteId(), Given.of(models.get(WITH_SPECTRUM)), FIRST_VERSION, spectrum(members));
+        Map<String, Long> tags = new HashMap<>();
+        rows.lamps().forEach(lamp -> tags.put(lamp.tag(), enter(members.siteId(), models, lamp, begin)));
+        ON_THE_BENCH.forEach((tag, uvIndex) -> lamps.measure(
+                members.siteId(),
+                Given.of(tags.get(tag)),
+                output(Quantity.UV_INDEX, uvIndex, SourceMark.MEASURED, "meter M1, on the bench"),
+                begin,
+                members.supervisor()));
+        return tags;
     }
 
-    private long model(long site, String name, LampClass lampClass, double watts, LampShape shape) {
-        return lamps.addModel(site, new LampModelChange(name, lampClass, Optional.of(watts), Optional.of(shape)));
+    private long enter(long site, Model model) {
+        long id = lamps.addModel(site, model.change());
+        model.uvIndex().ifPresent(reading -> state(site, id, Quantity.UV_INDEX, reading));
+        model.lux().ifPresent(reading -> state(site, id, Quantity.ILLUMINANCE, reading));
+        return id;
+    }
+
+    private void state(long site, long model, Quantity quantity, double reading) {
+        lamps.stateOutput(site, model, output(quantity, reading, SourceMark.FROM_MEMORY, INVENTED));
+    }
+
+    private long enter(long site, Map<String, Long> models, Bulb lamp, Instant begin) {
+        LocalDate bought = LocalDate.ofInstant(begin, ZoneOffset.UTC).minusDays(lamp.boughtDaysBefore());
+        long model = Given.of(models.get(lamp.model()));
+        return lamps.add(
+                site, new NewLamp(lamp.tag(), model, lamp.burnHours(), Optional.of(bought), lamp.storePlace()));
     }
 
     private static LampOutput output(Quantity quantity, double reading, SourceMark mark, String source) {
-        return new LampOutput(quantity, reading, 0.3, 0.1, mark, source);
+        return new LampOutput(quantity, reading, DISTANCE_METRES, 0.1, mark, source);
+    }
+
+    private static NewSpectrum spectrum(DemoTeam.Members members) {
+        try {
+            String content =
+                    new ClassPathResource("demo/uv-tube-spectrum.csv").getContentAsString(StandardCharsets.UTF_8);
+            return NewSpectrum.of(INVENTED, content, members.supervisor());
+        } catch (IOException cause) {
+            throw new UncheckedIOException("cannot read the spectrum", cause);
+        }
     }
 }

@@ -1,89 +1,138 @@
 package dapple.demo;
 
-import dapple.lamp.LampFacts;
-import dapple.lamp.Lamps;
+import dapple.demo.DemoRigRows.Hung;
+import dapple.demo.DemoRigRows.Lid;
 import dapple.light.geometry.Vec;
 import dapple.rig.Circuits;
-import dapple.rig.Cover;
-import dapple.rig.CoverMaterial;
-import dapple.rig.DailyTimer;
+import dapple.rig.CoverStep;
 import dapple.rig.FirstRig;
-import dapple.rig.Furniture;
-import dapple.rig.FurnitureShape;
+import dapple.rig.FittingFacts;
 import dapple.rig.Hanging;
 import dapple.rig.LampStep;
 import dapple.rig.Mount;
-import dapple.rig.Provenance;
 import dapple.rig.RigChanging;
 import dapple.rig.RigEntry;
-import dapple.site.SourceMark;
+import dapple.rig.RigStep;
+import dapple.rig.Rigs;
+import dapple.site.Given;
 import java.time.Instant;
-import java.time.LocalTime;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
-/** The invented rig of one of the demo's enclosures: a tube and a spot over a mesh, and a slab. */
+/** The demo's invented rigs: as they were found when recording began, and what became of three of them. */
 @Component
 @Profile("demo")
 class DemoRigs {
-    private static final Vec DOWN = new Vec(0, 0, -1);
-    private static final Optional<DailyTimer> DAY =
-            Optional.of(new DailyTimer(LocalTime.of(8, 0), LocalTime.of(18, 0)));
-    private static final Provenance MEASURED = new Provenance(SourceMark.MEASURED, "calliper, three wires");
+    /** How high the lamp of E05 hangs since somebody has lowered it, m. */
+    private static final double LOWERED_METRES = 1.1;
 
     private final RigChanging changing;
-    private final Lamps lamps;
+    private final Rigs rigs;
     private final Circuits circuits;
 
-    DemoRigs(RigChanging changing, Lamps lamps, Circuits circuits) {
+    DemoRigs(RigChanging changing, Rigs rigs, Circuits circuits) {
         this.changing = changing;
-        this.lamps = lamps;
+        this.rigs = rigs;
         this.circuits = circuits;
     }
 
-    void hang(DemoTeam.Members members, long enclosureId, Instant at) {
-        long site = members.siteId();
-        RigEntry entry = new RigEntry(
-                site,
-                enclosureId,
+    /** Puts on record what hangs and stands in an enclosure; nothing where nobody has measured it. */
+    void hang(Stage stage, Place place, Instant at) {
+        List<LampStep.Fit> lamps = stage.rows().fittings().stream()
+                .filter(hung -> hung.enclosure().equals(place.code()))
+                .map(hung -> fit(stage, place, hung))
+                .toList();
+        if (!lamps.isEmpty()) {
+            changing.setUpFirst(
+                    entry(stage, place, at, "Found at the first survey"),
+                    new FirstRig(
+                            lamps,
+                            stage.rows().covers().stream()
+                                    .filter(lid -> lid.enclosure().equals(place.code()))
+                                    .map(Lid::cover)
+                                    .toList(),
+                            stage.rows().furniture().stream()
+                                    .filter(piece -> piece.enclosure().equals(place.code()))
+                                    .map(DemoRigRows.Piece::furniture)
+                                    .toList()));
+        }
+    }
+
+    private LampStep.Fit fit(Stage stage, Place place, Hung hung) {
+        long circuit = stage.circuits()
+                .computeIfAbsent(
+                        hung.circuit(),
+                        name -> circuits.add(stage.members().siteId(), Optional.of(place.roomId()), name)
+                                .id());
+        Hanging hanging =
+                new Hanging(hung.place(), Optional.of(hung.mount()), Optional.of(hung.timer()), Optional.of(circuit));
+        return new LampStep.Fit(stage.lamp(hung.tag()), hanging);
+    }
+
+    /** Changes a rig as the story wants it; its readings jump then. */
+    void change(Stage stage, Place place, Instant at) {
+        switch (place.code()) {
+            case "E05" -> lower(stage, place, at);
+            case "E07" ->
+                make(stage, place, at, "Locusts kept escaping", new CoverStep.Put(Lid.mesh("fine mesh", 0.61, 0.3, 1)));
+            case "E11" ->
+                make(
+                        stage,
+                        place,
+                        at,
+                        "The old tube flickered; no mild one was in store",
+                        new LampStep.Swap(fitting(stage, place, at, "L24").id(), stage.lamp("L25")));
+            default -> throw new IllegalArgumentException("no change of the rig is told of " + place.code());
+        }
+    }
+
+    private void lower(Stage stage, Place place, Instant at) {
+        FittingFacts lamp = fitting(stage, place, at, "L18");
+        Mount mount = lamp.hanging().mount().orElseThrow();
+        Vec lower = new Vec(mount.centre().x(), mount.centre().y(), LOWERED_METRES);
+        Mount lowered = new Mount(lower, mount.aim(), mount.along());
+        LampStep.Move move = new LampStep.Move(lamp.id(), lamp.hanging().place(), Optional.of(lowered));
+        make(stage, place, at, "Hung lower, so that it warms the perch", move);
+    }
+
+    private FittingFacts fitting(Stage stage, Place place, Instant at, String tag) {
+        return rigs.at(stage.members().siteId(), place.enclosureId(), at).fittings().stream()
+                .filter(fitting -> fitting.lamp().tag().equals(tag))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void make(Stage stage, Place place, Instant at, String note, RigStep step) {
+        changing.make(entry(stage, place, at, note), step);
+    }
+
+    private static RigEntry entry(Stage stage, Place place, Instant at, String note) {
+        return new RigEntry(
+                stage.members().siteId(),
+                place.enclosureId(),
                 at,
-                "Found at the first survey",
-                members.supervisor(),
+                note,
+                stage.members().supervisor(),
                 UUID.randomUUID(),
                 Optional.empty());
-        Optional<Long> circuit =
-                Optional.of(circuits.add(site, Optional.empty(), "A1").id());
-        Mount tube = new Mount(new Vec(0.6, 0.3, 0.66), DOWN, Optional.of(new Vec(1, 0, 0)));
-        Mount spot = new Mount(new Vec(0.9, 0.3, 0.7), DOWN, Optional.empty());
-        changing.setUpFirst(
-                entry,
-                new FirstRig(
-                        List.of(
-                                fit(site, "L02", "basking tube", tube, circuit),
-                                fit(site, "L03", "basking spot", spot, circuit)),
-                        List.of(lid()),
-                        List.of(slab())));
     }
 
-    private LampStep.Fit fit(long site, String tag, String place, Mount mount, Optional<Long> circuit) {
-        long lamp = lamps.inUse(site).stream()
-                .filter(one -> one.tag().equals(tag))
-                .findFirst()
-                .map(LampFacts::id)
-                .orElseThrow();
-        return new LampStep.Fit(lamp, new Hanging(place, Optional.of(mount), DAY, circuit));
-    }
+    /** Where a rig is. */
+    record Place(String code, long roomId, long enclosureId) {}
 
-    private static Cover lid() {
-        CoverMaterial mesh = new CoverMaterial.Weave(0.000_64, 0.006_35, MEASURED);
-        return new Cover("lid mesh", Optional.of(0.6), Optional.empty(), mesh, 1);
-    }
+    /** What there is to hang, and who hangs it. */
+    record Stage(DemoTeam.Members members, DemoRigRows rows, Map<String, Long> lampsByTag, Map<String, Long> circuits) {
+        static Stage of(DemoTeam.Members members, DemoRigRows rows, Map<String, Long> lampsByTag) {
+            return new Stage(members, rows, lampsByTag, new HashMap<>());
+        }
 
-    private static Furniture slab() {
-        FurnitureShape shape = new FurnitureShape.Block(new Vec(0.75, 0.15, 0), new Vec(1.05, 0.45, 0.1), 0);
-        return new Furniture("slate slab", shape, true);
+        long lamp(String tag) {
+            return Given.of(lampsByTag.get(tag));
+        }
     }
 }

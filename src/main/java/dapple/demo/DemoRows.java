@@ -1,10 +1,12 @@
 package dapple.demo;
 
+import dapple.animal.Pigment;
 import dapple.enclosure.Facing;
 import dapple.enclosure.InnerSize;
 import dapple.enclosure.NewPoint;
 import dapple.enclosure.Position;
 import dapple.light.judging.PointRole;
+import dapple.light.quantity.Quantity;
 import dapple.site.ReferenceTable;
 import dapple.species.LightMethod;
 import dapple.species.UvZone;
@@ -13,13 +15,16 @@ import java.util.List;
 import java.util.Optional;
 
 /** The invented collection, from the tables of {@code demo}. */
-record DemoRows(List<Kind> species, List<Space> enclosures, List<Spot> points) {
+record DemoRows(
+        List<Kind> species, List<Space> enclosures, List<Tenant> animals, List<Spot> points, List<Further> further) {
 
     static DemoRows read() {
         return new DemoRows(
                 ReferenceTable.rows("demo/species.csv", Kind::of),
                 ReferenceTable.rows("demo/enclosures.csv", Space::of),
-                ReferenceTable.rows("demo/points.csv", Spot::of));
+                ReferenceTable.rows("demo/animals.csv", Tenant::of),
+                ReferenceTable.rows("demo/points.csv", Spot::of),
+                ReferenceTable.rows("demo/further-readings.csv", Further::of));
     }
 
     List<Spot> pointsOf(Space space) {
@@ -28,25 +33,39 @@ record DemoRows(List<Kind> species, List<Space> enclosures, List<Spot> points) {
                 .toList();
     }
 
+    List<Tenant> tenantsOf(Space space) {
+        return animals.stream()
+                .filter(tenant -> tenant.enclosure().equals(space.code()))
+                .toList();
+    }
+
+    List<Further> furtherAt(Spot spot) {
+        return further.stream()
+                .filter(one ->
+                        one.enclosure().equals(spot.enclosure()) && one.point().equals(spot.code()))
+                .toList();
+    }
+
     /** A species, with the zone that the site has approved for it, if it has. */
     record Kind(String scientificName, String commonName, Optional<UvZone> zone) {
         static Kind of(NamedCsvRecord row) {
-            Optional<UvZone> zone = Optional.of(row.getField("zone"))
-                    .filter(number -> !number.isEmpty())
+            Optional<UvZone> zone = given(row, "zone")
                     .map(number -> new UvZone(Integer.parseInt(number), LightMethod.valueOf(row.getField("method"))));
             return new Kind(row.getField("scientific_name"), row.getField("common_name"), zone);
         }
     }
 
-    /** An enclosure with its one animal, and how long ago it was last read. */
+    /**
+     * An enclosure, and how long ago it was last read.
+     *
+     * @param changedDaysAgo when its rig was changed, at which its readings jump; none: they drift
+     */
     record Space(
             String room,
             String code,
             Optional<InnerSize> size,
-            String scientificName,
-            String accessionNumber,
-            String animal,
             int lastReadDaysAgo,
+            Optional<Integer> changedDaysAgo,
             boolean plannedOff) {
         /** The digits of its code. */
         int codeNumber() {
@@ -54,39 +73,95 @@ record DemoRows(List<Kind> species, List<Space> enclosures, List<Spot> points) {
         }
 
         static Space of(NamedCsvRecord row) {
-            Optional<InnerSize> size = Optional.of(row.getField("width_metres"))
-                    .filter(width -> !width.isEmpty())
+            Optional<InnerSize> size = given(row, "width_metres")
                     .map(width -> new InnerSize(
                             number(row, "width_metres"), number(row, "depth_metres"), number(row, "height_metres")));
             return new Space(
                     row.getField("room"),
                     row.getField("code"),
                     size,
-                    row.getField("scientific_name"),
-                    row.getField("accession_number"),
-                    row.getField("animal"),
                     Integer.parseInt(row.getField("last_read_days_ago")),
+                    given(row, "changed_days_ago").map(Integer::valueOf),
                     row.getField("planned_off").equals("yes"));
         }
     }
 
-    /** A measuring point and the UV index of its first and last weekly reading. */
-    record Spot(String enclosure, NewPoint point, double firstUvi, double lastUvi) {
+    /**
+     * Who lives in an enclosure.
+     *
+     * @param number of a group that is kept as a count; none: one animal
+     */
+    record Tenant(
+            String enclosure,
+            String scientificName,
+            String accessionNumber,
+            String name,
+            Optional<Integer> number,
+            Pigment pigment) {
+        static Tenant of(NamedCsvRecord row) {
+            return new Tenant(
+                    row.getField("enclosure"),
+                    row.getField("scientific_name"),
+                    row.getField("accession_number"),
+                    row.getField("name"),
+                    given(row, "number").map(Integer::valueOf),
+                    Pigment.valueOf(row.getField("pigment")));
+        }
+    }
+
+    /** What is read at a point besides the UV index, with which meter, first and last. */
+    record Further(String enclosure, String point, String meter, double first, double last) {
+        static Further of(NamedCsvRecord row) {
+            return new Further(
+                    row.getField("enclosure"),
+                    row.getField("point"),
+                    row.getField("meter"),
+                    number(row, "first"),
+                    number(row, "last"));
+        }
+    }
+
+    /**
+     * A measuring point and the UV index of its first and last weekly reading.
+     *
+     * @param serves the one species that it serves; none: all that live there
+     */
+    record Spot(
+            String enclosure,
+            String code,
+            String place,
+            PointRole role,
+            Facing facing,
+            Optional<Position> position,
+            Optional<String> serves,
+            double firstUvi,
+            double lastUvi) {
+        NewPoint asking(List<Quantity> quantities) {
+            return new NewPoint(code, place, role, facing, position, quantities);
+        }
+
         static Spot of(NamedCsvRecord row) {
-            Optional<Position> position = Optional.of(row.getField("x_metres"))
-                    .filter(x -> !x.isEmpty())
+            Optional<Position> position = given(row, "x_metres")
                     .map(x -> new Position(number(row, "x_metres"), number(row, "y_metres"), number(row, "z_metres")));
-            NewPoint point = new NewPoint(
+            return new Spot(
+                    row.getField("enclosure"),
                     row.getField("code"),
                     row.getField("place"),
                     PointRole.valueOf(row.getField("role")),
                     Facing.valueOf(row.getField("facing")),
-                    position);
-            return new Spot(row.getField("enclosure"), point, number(row, "first_uvi"), number(row, "last_uvi"));
+                    position,
+                    given(row, "serves"),
+                    number(row, "first_uvi"),
+                    number(row, "last_uvi"));
         }
     }
 
-    private static double number(NamedCsvRecord row, String field) {
+    /** What a cell says; none if it is empty. */
+    static Optional<String> given(NamedCsvRecord row, String field) {
+        return Optional.of(row.getField(field)).filter(text -> !text.isEmpty());
+    }
+
+    static double number(NamedCsvRecord row, String field) {
         return Double.parseDouble(row.getField(field));
     }
 }

@@ -7,6 +7,8 @@ import dapple.people.NewPerson;
 import dapple.people.People;
 import dapple.people.Role;
 import dapple.site.SiteFacts;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.Set;
@@ -18,17 +20,25 @@ import org.springframework.stereotype.Component;
 @Component
 @Profile("demo")
 class DemoTeam {
+    static final String SITE = "Larkmoor Reptile Rescue";
+    static final ZoneId ZONE = ZoneId.of("Europe/London");
+
     private static final String PASSWORD = "dapple";
     private static final String KEY = "demo";
+
+    /** From the beginning of the story, which is 90 days ago. */
+    private static final int INSPECTED_DAYS = 180;
 
     private final FirstRun firstRun;
     private final People people;
     private final Keys keys;
+    private final Clock clock;
 
-    DemoTeam(FirstRun firstRun, People people, Keys keys) {
+    DemoTeam(FirstRun firstRun, People people, Keys keys, Clock clock) {
         this.firstRun = firstRun;
         this.people = people;
         this.keys = keys;
+        this.clock = clock;
     }
 
     boolean isMissing() {
@@ -36,15 +46,20 @@ class DemoTeam {
     }
 
     Members join() {
-        SiteFacts site = firstRun.begin(
-                "Larkmoor Reptile Rescue",
-                ZoneId.of("Europe/London"),
-                new NewPerson("admin", "Marek Soltys", PASSWORD));
+        SiteFacts site = firstRun.begin(SITE, ZONE, new NewPerson("admin", "Marek Soltys", PASSWORD));
         long keeper = add(site, "keeper", "Tamsin Vale", Role.KEEPER);
         long supervisor = add(site, "supervisor", "Odile Renner", Role.SUPERVISOR);
-        add(site, "vet", "Ilse Quist", Role.VET);
+        long vet = add(site, "vet", "Ilse Quist", Role.VET);
+        inspector(site);
         keys.keep(new KeyOwner(site.id(), keeper), "Demo", KEY);
-        return new Members(site.id(), keeper, supervisor);
+        return new Members(site.id(), keeper, supervisor, vet);
+    }
+
+    /** Inspectors stay for a while only. */
+    private void inspector(SiteFacts site) {
+        LocalDate lastDay = LocalDate.ofInstant(clock.instant(), ZONE).plusDays(INSPECTED_DAYS);
+        NewPerson added = new NewPerson("inspector", "Rowan Teale", PASSWORD);
+        people.add(site.id(), added, Set.of(Role.INSPECTOR), Optional.of(lastDay));
     }
 
     private long add(SiteFacts site, String signInName, String name, Role role) {
@@ -52,5 +67,5 @@ class DemoTeam {
     }
 
     /** Those who act in the demo's story, by id. */
-    record Members(long siteId, long keeper, long supervisor) {}
+    record Members(long siteId, long keeper, long supervisor, long vet) {}
 }

@@ -6,6 +6,7 @@ import dapple.site.SourceMark;
 import jakarta.persistence.Embeddable;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
+import java.util.List;
 
 /**
  * What a sensor gives at a distance along the lamp's aim, facing back, without cover.
@@ -23,6 +24,10 @@ public record LampOutput(
         double relativeUncertainty,
         @Enumerated(EnumType.STRING) SourceMark mark,
         String source) {
+
+    /** What lamps give: light, not the warmth that comes of it. */
+    public static final List<Quantity> QUANTITIES = List.of(
+            Quantity.UV_INDEX, Quantity.ILLUMINANCE, Quantity.UVA, Quantity.IR_A, Quantity.IR_B, Quantity.IRRADIANCE);
 
     public LampOutput {
         Check.within("reading", reading, Double.MIN_NORMAL, 999_999_999, quantity.unit());

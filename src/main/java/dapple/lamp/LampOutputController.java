@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Optional;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -42,8 +43,8 @@ class LampOutputController {
     }
 
     @ModelAttribute("quantities")
-    Quantity[] quantities() {
-        return Quantity.values();
+    List<Quantity> quantities() {
+        return LampOutput.QUANTITIES;
     }
 
     @GetMapping("/new")
@@ -61,6 +62,9 @@ class LampOutputController {
             BindingResult errors) {
         When when = When.until(clock.instant(), me.zone());
         Optional<Instant> at = when.read("measuredAt", form.measuredAt(), form.measuredAtWhich(), errors);
+        if (form.isOfAnotherQuantity()) {
+            errors.rejectValue("quantity", "lamp.quantity.other");
+        }
         if (errors.hasErrors() || at.isEmpty()) {
             return "lamp/output-new";
         }

@@ -34,6 +34,10 @@ record MeasureForm(
         return new MeasureForm(Quantity.UV_INDEX, null, null, null, now, null, "");
     }
 
+    boolean isOfAnotherQuantity() {
+        return quantity != null && !LampOutput.QUANTITIES.contains(quantity);
+    }
+
     LampOutput output() {
         return new LampOutput(
                 Given.of(quantity),

@@ -4,6 +4,7 @@ import dapple.light.quantity.Quantity;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.site.NotFoundException;
 import dapple.site.SourceMark;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
@@ -40,6 +41,14 @@ class ModelOutputController {
         Dossier dossier = filing.dossier(me.siteId(), modelId);
         model.addAttribute("suggestions", suggestions.of(dossier.state().lampClass()));
         return dossier;
+    }
+
+    /** Lamps give light alone. */
+    @ModelAttribute
+    void check(@PathVariable Quantity quantity) {
+        if (!LampOutput.QUANTITIES.contains(quantity)) {
+            throw new NotFoundException();
+        }
     }
 
     @ModelAttribute("chosenMarks")

@@ -1,5 +1,6 @@
 package dapple.lamp;
 
+import dapple.lamp.SpectrumText.Outcome;
 import dapple.light.spectrum.Spectrum;
 
 /**
@@ -9,4 +10,16 @@ import dapple.light.spectrum.Spectrum;
  * @param spectrum what the content says
  * @param personId who files it
  */
-record NewSpectrum(String source, String content, Spectrum spectrum, long personId) {}
+public record NewSpectrum(String source, String content, Spectrum spectrum, long personId) {
+    /**
+     * A spectrum from its text.
+     *
+     * @throws IllegalArgumentException if the text is none
+     */
+    public static NewSpectrum of(String source, String content, long personId) {
+        if (SpectrumText.read(content) instanceof Outcome.Read read) {
+            return new NewSpectrum(source, content, read.spectrum(), personId);
+        }
+        throw new IllegalArgumentException("not the text of a spectrum");
+    }
+}

@@ -1,7 +1,6 @@
 package dapple.lamp;
 
 import dapple.light.quantity.Quantity;
-import java.util.Arrays;
 import java.util.List;
 
 /** The quantities of which a lamp model states nothing. */
@@ -9,7 +8,7 @@ final class OutputsMissing {
     private OutputsMissing() {}
 
     static List<Quantity> of(LampModelFacts model) {
-        return Arrays.stream(Quantity.values())
+        return LampOutput.QUANTITIES.stream()
                 .filter(quantity -> model.outputs().stream().noneMatch(output -> output.quantity() == quantity))
                 .toList();
     }

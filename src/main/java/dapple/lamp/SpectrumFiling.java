@@ -10,7 +10,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Files what is known of the spectrum of a lamp model: the spectrum itself, a report, or who answers for using it without. */
 @Service
-class SpectrumFiling {
+public class SpectrumFiling {
     private final LampModelRepository models;
     private final FiledSpectrumRepository spectra;
     private final LampSpectra judging;

@@ -13,7 +13,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Enters the meters of a site, changes them, takes them out of use and back into it. */
 @Service
-class MeterRegister {
+public class MeterRegister {
     private static final long NONE = 0;
     private static final Comparator<MeterDetails> IN_USE_FIRST = Comparator.comparing(MeterDetails::isInUse)
             .reversed()

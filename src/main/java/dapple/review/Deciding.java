@@ -18,7 +18,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /** Records what is decided about findings, each decision once. */
 @Service
-class Deciding {
+public class Deciding {
     private final DecisionRepository decisions;
     private final Standings standings;
     private final Sites sites;
@@ -47,7 +47,7 @@ class Deciding {
      * @throws RefusedDecision if who decides may not, or what stands must not be accepted
      * @throws NotFoundException if the enclosure, or the person that it is given to, is not of this site
      */
-    void decide(SignedIn me, long enclosureId, NewDecision decision) {
+    public void decide(SignedIn me, long enclosureId, NewDecision decision) {
         Basis basis = basis(me.siteId(), enclosureId);
         check(me, basis, decision);
         try {

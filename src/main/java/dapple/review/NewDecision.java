@@ -11,4 +11,5 @@ import java.util.UUID;
  * @param until needed to accept a finding or to give it to somebody
  * @param givenTo needed to give it to somebody
  */
-record NewDecision(UUID key, DecisionKind kind, String text, Optional<LocalDate> until, Optional<Long> givenTo) {}
+public record NewDecision(
+        UUID key, DecisionKind kind, String text, Optional<LocalDate> until, Optional<Long> givenTo) {}

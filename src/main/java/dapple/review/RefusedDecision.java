@@ -1,7 +1,7 @@
 package dapple.review;
 
 /** A decision that is not taken, and why. */
-class RefusedDecision extends RuntimeException {
+public class RefusedDecision extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     private final Reason reason;

@@ -151,6 +151,7 @@ final class DemoViews {
                 View.of("/readings/{readingId}/correction", "keeper", reading("E07", "P1") + "/correction"),
                 View.of("/reset", NOBODY, "/reset"),
                 View.of("/review", "supervisor", "/review"),
+                View.of("/review/{enclosureId}", "supervisor", "/review/" + ids.enclosure("E04")),
                 View.of("/rooms", "supervisor", "/rooms"),
                 View.of("/rooms/new", "admin", "/rooms/new"),
                 View.of("/rooms/{roomId}", "admin", room()),
@@ -176,6 +177,24 @@ final class DemoViews {
                         "an enclosure that is lived in",
                         "supervisor",
                         "/enclosures/" + ids.enclosure("E07") + "/edit?lived"),
+                View.of("a finding that is accepted", "supervisor", "/review/" + ids.enclosure("E02")),
+                View.of("a finding over the ceiling", "supervisor", "/review/" + ids.enclosure("E05")),
+                View.of("no finding", "vet", "/review/" + ids.enclosure("E03")),
+                View.of("a borrowed meter", "keeper", "/meters/" + ids.meter("M5")),
+                View.of("a meter past due", "supervisor", "/meters/" + ids.meter("M2")),
+                View.of("a lamp model without spectrum", "supervisor", "/lamp-models/" + ids.lampModel("L31")),
+                View.of("a hot lamp model", "keeper", "/lamp-models/" + ids.lampModel("L12")),
+                View.of("two species together", "keeper", "/enclosures/" + ids.enclosure("E13")),
+                View.of("a visit to two species", "keeper", "/enclosures/" + ids.enclosure("E13") + "/visit"),
+                View.of("a reply for two species", "keeper", reading("E13", "P3")),
+                View.of("a reading in lux", "keeper", reading("E05", "P1")),
+                View.of("readings of several quantities", "vet", "/enclosures/" + ids.enclosure("E05") + "/readings"),
+                View.of("a group", "vet", "/animals/" + ids.animal("Hedge tortoises")),
+                View.of("an animal under an order", "keeper", "/animals/" + ids.animal("Barley")),
+                View.of("an order in force", "vet", "/animals/" + ids.animal("Barley") + "/orders"),
+                View.of("no rig", "supervisor", "/enclosures/" + ids.enclosure("E08") + "/rig"),
+                View.of("the rig of two species", "supervisor", "/enclosures/" + ids.enclosure("E13") + "/rig"),
+                View.of("more for a keeper", "keeper", "/more"),
                 View.of("rooms for a keeper", "keeper", "/rooms"),
                 View.of(
                         "an audit of a time that comes twice",
@@ -244,6 +263,14 @@ final class DemoViews {
                 stale("a point changed meanwhile", point()),
                 stale("a meter changed meanwhile", meter() + "/edit"),
                 stale("settings changed meanwhile", "/settings"),
+                View.of("what a lower lamp will do", "supervisor", part("lamps", "fitting") + "/move")
+                        .then(browser -> browser.type("zMetres", "0.4").press("Show what it will do")),
+                View.of("no position of a lamp", "supervisor", part("lamps", "fitting") + "/move")
+                        .then(browser -> browser.type("zMetres", "high").press("Show what it will do")),
+                View.of("no cover", "supervisor", enclosure("E07") + "/rig/cover/new")
+                        .then(browser -> browser.type("heightMetres", "high").press("Show what it will do")),
+                View.of("no decision", "supervisor", "/review/" + ids.enclosure("E04"))
+                        .then(browser -> browser.press("Store the decision")),
                 View.of("no code of a meter", "admin", "/meters/new").then(browser -> browser.press("Add")),
                 View.of("no calibration", "admin", meter() + "/calibrations/new")
                         .then(browser -> browser.press("Enter")),
@@ -268,6 +295,10 @@ final class DemoViews {
                     browser.run(AIM_AT, person("admin") + "/deactivation");
                     browser.press("Save");
                 }));
+    }
+
+    private String enclosure(String code) {
+        return "/enclosures/" + ids.enclosure(code);
     }
 
     private String part(String things, String table) {
