@@ -57,7 +57,7 @@ public record EnclosureScene(
     }
 
     /** Where it is cut for the drawings: through the basking point, else through the middle. */
-    Cut cut(InnerSize size) {
+    public Cut cut(InnerSize size) {
         return baskingPoint()
                 .flatMap(PointFacts::position)
                 .map(at -> new Cut(inside(at.yMetres(), size.depthMetres()), inside(at.zMetres(), size.heightMetres())))

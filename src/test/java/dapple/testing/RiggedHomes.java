@@ -111,8 +111,13 @@ public class RiggedHomes {
         Home home = unlit(site, mover, species);
         LampFacts lamp = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
         measureBody(site, mover, home.animal(), 0.2);
-        light(site, mover, home, lamp, Optional.of(new Mount(new Vec(0.6, 0.3, 0.68), RigExamples.DOWN, Optional.of(RigExamples.RIGHT))));
+        light(site, mover, home, lamp, over());
         return home;
+    }
+
+    /** In the middle, 0.68 m above the floor. */
+    public static Optional<Mount> over() {
+        return Optional.of(RigExamples.above(0.6, 0.3, 0.68));
     }
 
     /** Hangs a lamp over an enclosure, two days ago. */
