@@ -1,7 +1,9 @@
 package dapple.demo;
 
+import dapple.animal.AnimalKeeping;
 import dapple.animal.Animals;
 import dapple.animal.Arrival;
+import dapple.animal.BodyLengthFacts;
 import dapple.animal.NewAnimal;
 import dapple.demo.DemoRows.Kind;
 import dapple.demo.DemoRows.Space;
@@ -34,6 +36,9 @@ class DemoData implements SmartInitializingSingleton {
     /** The enclosure that has a rig on record. */
     private static final String RIGGED = "E07";
 
+    /** Of the animal there, invented. */
+    private static final double BODY_METRES = 0.18;
+
     private final DemoClock clock;
     private final DemoTeam team;
     private final DemoRounds rounds;
@@ -43,6 +48,7 @@ class DemoData implements SmartInitializingSingleton {
     private final Animals animals;
     private final DemoLamps lamps;
     private final DemoRigs rigs;
+    private final AnimalKeeping keeping;
 
     DemoData(
             DemoClock clock,
@@ -53,7 +59,8 @@ class DemoData implements SmartInitializingSingleton {
             DemoSpecies demoSpecies,
             Animals animals,
             DemoLamps lamps,
-            DemoRigs rigs) {
+            DemoRigs rigs,
+            AnimalKeeping keeping) {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
@@ -63,6 +70,7 @@ class DemoData implements SmartInitializingSingleton {
         this.animals = animals;
         this.lamps = lamps;
         this.rigs = rigs;
+        this.keeping = keeping;
     }
 
     @Override
@@ -126,6 +134,10 @@ class DemoData implements SmartInitializingSingleton {
         long animal = animals.add(members.siteId(), new NewAnimal(space.accessionNumber(), space.animal(), kind.id()))
                 .id();
         animals.move(members.siteId(), new Arrival(animal, enclosure, begin, members.supervisor()));
+        if (space.code().equals(RIGGED)) {
+            BodyLengthFacts length = new BodyLengthFacts(BODY_METRES, LocalDate.ofInstant(begin, ZoneOffset.UTC));
+            keeping.addLength(members.siteId(), animal, length, members.supervisor());
+        }
         return enclosure;
     }
 

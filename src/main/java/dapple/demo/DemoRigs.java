@@ -24,7 +24,7 @@ import java.util.UUID;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
-/** The invented rig of one of the demo's enclosures: a tube and a spot over a mesh, and a slab. */
+/** The invented rig of one of the demo's enclosures: a tube below a mesh and a spot above it, a slab, and bark to hide under. */
 @Component
 @Profile("demo")
 class DemoRigs {
@@ -51,14 +51,14 @@ class DemoRigs {
                 members.supervisor(),
                 UUID.randomUUID(),
                 Optional.empty());
-        Mount tube = new Mount(new Vec(0.6, 0.3, 0.66), DOWN, Optional.of(new Vec(1, 0, 0)));
+        Mount tube = new Mount(new Vec(0.85, 0.3, 0.47), DOWN, Optional.of(new Vec(1, 0, 0)));
         Mount spot = new Mount(new Vec(0.9, 0.3, 0.7), DOWN, Optional.empty());
         changing.setUpFirst(
                 entry,
                 new FirstRig(
                         List.of(fit(site, "L02", "basking tube", tube), fit(site, "L03", "basking spot", spot)),
                         List.of(lid()),
-                        List.of(slab())));
+                        List.of(slab(), bark())));
     }
 
     private LampStep.Fit fit(long site, String tag, String place, Mount mount) {
@@ -73,6 +73,11 @@ class DemoRigs {
     private static Cover lid() {
         CoverMaterial mesh = new CoverMaterial.Weave(0.000_64, 0.006_35, MEASURED);
         return new Cover("lid mesh", Optional.of(0.6), Optional.empty(), mesh, 1);
+    }
+
+    private static Furniture bark() {
+        FurnitureShape shape = new FurnitureShape.Block(new Vec(0.02, 0.1, 0.1), new Vec(0.3, 0.5, 0.12), 0);
+        return new Furniture("cork bark", shape, false);
     }
 
     private static Furniture slab() {
