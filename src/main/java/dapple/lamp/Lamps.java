@@ -144,9 +144,7 @@ public class Lamps {
         return lamps.some(siteId, lampIds).stream()
                 .map(row -> facts(
                         row.lamp(),
-                        row.model()
-                                .facts(
-                                        stated.getOrDefault(row.model().id(), List.of()), row.spectrum()),
+                        row.model().facts(stated.getOrDefault(row.model().id(), List.of()), row.spectrum()),
                         own.getOrDefault(row.lamp().id(), List.of())))
                 .collect(Collectors.toMap(LampFacts::id, Function.identity()));
     }

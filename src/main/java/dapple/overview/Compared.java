@@ -36,7 +36,13 @@ record Compared(
     static List<Compared> rows(EnclosureScene scene, LightInside light, Newest newest, Settings settings) {
         return scene.points().stream()
                 .flatMap(point -> RigScene.LIGHT.stream()
-                        .flatMap(quantity -> row(scene, light.at(point, quantity), newest.at(point, quantity), point, quantity, settings)))
+                        .flatMap(quantity -> row(
+                                scene,
+                                light.at(point, quantity),
+                                newest.at(point, quantity),
+                                point,
+                                quantity,
+                                settings)))
                 .toList();
     }
 
@@ -50,10 +56,16 @@ record Compared(
         if (predicted.isEmpty() && measured.isEmpty() && !point.quantities().contains(quantity)) {
             return Stream.empty();
         }
-        Optional<Double> ratio = measured.flatMap(
-                read -> predicted.filter(found -> isEnough(quantity, found)).map(found -> read.amount() / found.amount()));
+        Optional<Double> ratio = measured.flatMap(read ->
+                predicted.filter(found -> isEnough(quantity, found)).map(found -> read.amount() / found.amount()));
         return Stream.of(new Compared(
-                point, quantity, measured, predicted, band(scene, point, quantity), ratio, ratio.filter(settings::isDoubtful).isPresent()));
+                point,
+                quantity,
+                measured,
+                predicted,
+                band(scene, point, quantity),
+                ratio,
+                ratio.filter(settings::isDoubtful).isPresent()));
     }
 
     private static boolean isEnough(Quantity quantity, Predicted predicted) {

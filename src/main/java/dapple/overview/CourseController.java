@@ -64,7 +64,8 @@ class CourseController {
                 .filter(occupant -> species.isEmpty()
                         || species.get().equals(occupant.animal().speciesId()))
                 .findFirst();
-        Course course = courses.of(me, point, shown.map(occupant -> occupant.animal().speciesId()), today);
+        Course course =
+                courses.of(me, point, shown.map(occupant -> occupant.animal().speciesId()), today);
         model.addAttribute("species", shown.map(Occupant::scientificName));
         model.addAttribute("long", TimeStrip.of(course.history(), StripSize.LONG, today));
         model.addAttribute("short", TimeStrip.of(course.history(), StripSize.SHORT, today));

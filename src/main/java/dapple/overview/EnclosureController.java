@@ -25,7 +25,7 @@ class EnclosureController {
 
     @GetMapping("/enclosures/{enclosureId}")
     String page(
-            @AuthenticationPrincipal SignedIn me, 
+            @AuthenticationPrincipal SignedIn me,
             @PathVariable long enclosureId,
             @RequestParam Optional<Long> species,
             Model model) {

@@ -61,15 +61,21 @@ record FractionRow(
                 fraction,
                 quantity,
                 sources(scene, quantity),
-                basking.stream().flatMap(point -> newest.at(point, quantity).stream()).findFirst(),
+                basking.stream()
+                        .flatMap(point -> newest.at(point, quantity).stream())
+                        .findFirst(),
                 scene.baskingPoint().flatMap(point -> light.at(point, quantity)),
-                scene.shown().flatMap(need -> need.limits(quantity)).map(Limits::basking).filter(band -> !band.isOpen()));
+                scene.shown()
+                        .flatMap(need -> need.limits(quantity))
+                        .map(Limits::basking)
+                        .filter(band -> !band.isOpen()));
     }
 
     private static List<String> sources(EnclosureScene scene, Quantity quantity) {
         return scene.rig().rig().fittings().stream()
                 .map(FittingFacts::lamp)
-                .filter(lamp -> lamp.outputs().stream().map(LampOutput::quantity).anyMatch(quantity::equals))
+                .filter(lamp ->
+                        lamp.outputs().stream().map(LampOutput::quantity).anyMatch(quantity::equals))
                 .map(LampFacts::tag)
                 .toList();
     }

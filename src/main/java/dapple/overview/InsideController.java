@@ -81,7 +81,10 @@ class InsideController {
                 "lamps",
                 rig.fittings().stream()
                         .map(fitting -> LampShown.of(
-                                fitting, Optional.ofNullable(burnt.get(fitting.lamp().id())), commissioning, now))
+                                fitting,
+                                Optional.ofNullable(burnt.get(fitting.lamp().id())),
+                                commissioning,
+                                now))
                         .toList());
         model.addAttribute("cautions", cautions(rig));
         model.addAttribute("warmUp", settings.warmUpMinutes());

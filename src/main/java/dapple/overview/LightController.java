@@ -71,7 +71,6 @@ class LightController {
 
     private static Optional<AtBasking> basking(EnclosureScene scene, LightInside light) {
         return scene.baskingPoint()
-                .flatMap(point ->
-                        light.at(point, Quantity.UV_INDEX).map(predicted -> new AtBasking(point, predicted)));
+                .flatMap(point -> light.at(point, Quantity.UV_INDEX).map(predicted -> new AtBasking(point, predicted)));
     }
 }

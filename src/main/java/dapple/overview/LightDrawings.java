@@ -26,7 +26,6 @@ import dapple.reading.JudgedReading;
 import dapple.rig.Cover;
 import dapple.rig.FurnitureFacts;
 import dapple.site.Formats;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -107,8 +106,8 @@ class LightDrawings {
                 .map(at -> new Vec(at.xMetres(), at.yMetres(), at.zMetres()))
                 .map(place -> newest.at(point, Quantity.UV_INDEX)
                         .map(reading -> measured(point, place, reading))
-                        .or(() -> light.at(point, Quantity.UV_INDEX)
-                                .map(predicted -> predicted(point, place, predicted)))
+                        .or(() ->
+                                light.at(point, Quantity.UV_INDEX).map(predicted -> predicted(point, place, predicted)))
                         .orElseGet(() ->
                                 new EnclosureFigure.Point(point.code(), place, Known.UNKNOWN, "?", Optional.empty())));
     }
@@ -127,7 +126,8 @@ class LightDrawings {
         Optional<LightFigure> light =
                 lit.flatMap(field -> sheet.target().map(target -> new LightFigure(field, target, labels(target))));
         String kind = plane instanceof Plan ? "plan" : "section";
-        double metres = plane instanceof Plan ? sheet.cut().heightMetres() : sheet.cut().depthMetres();
+        double metres =
+                plane instanceof Plan ? sheet.cut().heightMetres() : sheet.cut().depthMetres();
         Drawing.Words words = new Drawing.Words(
                 say("light." + kind, formats.metres(metres)),
                 say(light.isPresent() ? "light.drawn" : "light.drawn.unlit"));

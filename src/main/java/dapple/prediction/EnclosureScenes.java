@@ -53,7 +53,8 @@ public class EnclosureScenes {
                 occupants,
                 needs,
                 needs.stream()
-                        .filter(need -> speciesId.filter(id -> id == need.speciesId()).isPresent())
+                        .filter(need ->
+                                speciesId.filter(id -> id == need.speciesId()).isPresent())
                         .findFirst()
                         .or(() -> needs.stream().findFirst()));
     }

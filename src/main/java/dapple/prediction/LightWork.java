@@ -48,7 +48,8 @@ final class LightWork {
         return new LightInside(
                 atPoints,
                 isDrawn ? scene.size().map(this::planes) : Optional.empty(),
-                scene.zones().flatMap(needs -> scene.lattice().map(lattice -> zones(needs, lattice, factors(atPoints)))));
+                scene.zones()
+                        .flatMap(needs -> scene.lattice().map(lattice -> zones(needs, lattice, factors(atPoints)))));
     }
 
     private Map<String, Map<Quantity, Predicted>> atPoints() {

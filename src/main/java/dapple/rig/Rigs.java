@@ -66,9 +66,7 @@ public class Rigs {
                 changes.until(siteId, enclosureId, at, Limit.of(1)).stream()
                         .map(RigChange::facts)
                         .findFirst(),
-                hanging.stream()
-                        .map(fitting -> facts(fitting, byId))
-                        .toList(),
+                hanging.stream().map(fitting -> facts(fitting, byId)).toList(),
                 covers.inEnclosure(siteId, enclosureId, at).stream()
                         .map(CoverItem::facts)
                         .toList(),

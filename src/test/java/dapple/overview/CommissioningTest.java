@@ -62,8 +62,7 @@ class CommissioningTest {
     }
 
     private static Commissioning commissioning(String... read) {
-        return new Commissioning(
-                List.of(read).stream().map(Instant::parse).toList(), Duration.ofMinutes(30), LONDON);
+        return new Commissioning(List.of(read).stream().map(Instant::parse).toList(), Duration.ofMinutes(30), LONDON);
     }
 
     private static FittingFacts fitting(Hanging hanging) {

@@ -64,7 +64,9 @@ class InsidePagesTest {
 
     @Test
     void lampsShowSinceWhenTheyHangAndHowLongTheyBurn() throws Exception {
-        see("/lamps", allOf(containsString("2 days"), containsString("20 h by its timer"), containsString("08:00 to 18:00")));
+        see(
+                "/lamps",
+                allOf(containsString("2 days"), containsString("20 h by its timer"), containsString("08:00 to 18:00")));
     }
 
     @Test
@@ -74,15 +76,19 @@ class InsidePagesTest {
 
     @Test
     void aLampWithoutSpectrumIsNamedWithItsCautions() throws Exception {
-        see("/lamps", allOf(containsString("no spectrum or report is on file"), containsString("data-caution=\"SPECTRUM\"")));
+        see(
+                "/lamps",
+                allOf(containsString("no spectrum or report is on file"), containsString("data-caution=\"SPECTRUM\"")));
     }
 
     @Test
     void coverAndFurnitureStandBeside() throws Exception {
-        see("/lamps", allOf(
-                containsString("lid mesh"),
-                containsString("with and without, one meter"),
-                containsString("slab, animals rest on it")));
+        see(
+                "/lamps",
+                allOf(
+                        containsString("lid mesh"),
+                        containsString("with and without, one meter"),
+                        containsString("slab, animals rest on it")));
     }
 
     @Test
@@ -105,8 +111,9 @@ class InsidePagesTest {
     @Test
     void theCourseNamesItsReadingsAndTargets() throws Exception {
         read(1.7);
-        see("/course", allOf(
-                containsString("UV index 1.7"), containsString("target 1"), containsString("first set up")));
+        see(
+                "/course",
+                allOf(containsString("UV index 1.7"), containsString("target 1"), containsString("first set up")));
     }
 
     @Test
@@ -117,15 +124,17 @@ class InsidePagesTest {
     @Test
     void everyPartIsReachedByALink() throws Exception {
         String here = "href=\"/enclosures/" + home.enclosureId();
-        see("", allOf(
-                containsString(here + "/light\""),
-                containsString(here + "/course\""),
-                containsString(here + "/lamps\""),
-                containsString(here + "/residents\""),
-                containsString(here + "/rig\""),
-                containsString(here + "/readings\""),
-                containsString(here + "/audit\""),
-                containsString(here + "/scene.json\"")));
+        see(
+                "",
+                allOf(
+                        containsString(here + "/light\""),
+                        containsString(here + "/course\""),
+                        containsString(here + "/lamps\""),
+                        containsString(here + "/residents\""),
+                        containsString(here + "/rig\""),
+                        containsString(here + "/readings\""),
+                        containsString(here + "/audit\""),
+                        containsString(here + "/scene.json\"")));
     }
 
     @Test
@@ -152,7 +161,10 @@ class InsidePagesTest {
                 new Visitor(site.id(), keeper.personId()),
                 new Entry(
                         UUID.randomUUID(),
-                        new VisitPlace(UUID.randomUUID(), home.enclosureId(), home.basking().id()),
+                        new VisitPlace(
+                                UUID.randomUUID(),
+                                home.enclosureId(),
+                                home.basking().id()),
                         meter.id(),
                         uvi,
                         clock.instant()));

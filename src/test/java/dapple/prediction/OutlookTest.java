@@ -72,9 +72,10 @@ class OutlookTest {
     void eachShareLiesInItsInterval() {
         LightInside.Zones zones = zones(SPOT);
         assertThat(zones.within()).hasSameSizeAs(Zone.values());
-        zones.within().forEach((zone, interval) -> assertThat(interval.contains(
-                        zones.found().shares().getOrDefault(zone, -1.0)))
-                .isTrue());
+        zones.within()
+                .forEach((zone, interval) -> assertThat(
+                                interval.contains(zones.found().shares().getOrDefault(zone, -1.0)))
+                        .isTrue());
     }
 
     @Test

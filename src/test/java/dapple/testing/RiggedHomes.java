@@ -75,8 +75,8 @@ public class RiggedHomes {
     public Home unlit(SiteFacts site, SignedIn mover, SpeciesFacts species) {
         int number = NUMBER.incrementAndGet();
         long room = enclosures.addRoom(site.id(), "Lit room " + number, number);
-        long enclosure = enclosures.add(
-                site.id(), room, "R" + number, number, Optional.of(new InnerSize(1.2, 0.6, 0.7)));
+        long enclosure =
+                enclosures.add(site.id(), room, "R" + number, number, Optional.of(new InnerSize(1.2, 0.6, 0.7)));
         return new Home(
                 enclosure,
                 house(site, mover, species, enclosure),
