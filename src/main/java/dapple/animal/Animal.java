@@ -128,6 +128,10 @@ class Animal {
         return kind == AnimalKind.INDIVIDUAL && startsAt == null ? 1 : 0;
     }
 
+    Reach reach() {
+        return Reach.of(groundReachMetres);
+    }
+
     AnimalFacts facts() {
         return new AnimalFacts(id, accessionNumber, name, speciesId, kind, pigment);
     }

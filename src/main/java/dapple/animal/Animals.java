@@ -192,6 +192,12 @@ public class Animals {
                 .toList();
     }
 
+    /** Who lives in an enclosure at an instant, with what light is planned by. */
+    @Transactional(readOnly = true)
+    public List<Occupant> occupants(long siteId, long enclosureId, Instant at) {
+        return stays.occupantsAt(siteId, enclosureId, at);
+    }
+
     /** The present stays of animals, by animal; one that is nowhere is missing. */
     @Transactional(readOnly = true)
     public Map<Long, StayFacts> presentStays(long siteId, Collection<Long> animalIds) {

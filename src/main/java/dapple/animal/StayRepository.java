@@ -42,6 +42,14 @@ interface StayRepository extends JpaRepository<Stay, Long> {
             + "order by a.id")
     List<Stay> inEnclosureAt(long siteId, long enclosureId, Instant at);
 
+    /** With the newest length of each. */
+    @Query("select new dapple.animal.Occupant(a, p.scientificName, l.metres, l.measuredOn) from Stay s join s.animal a "
+            + "join Species p on p.id = a.speciesId left join BodyLength l on l.animalId = a.id and not exists "
+            + "(select 1 from BodyLength n where n.animalId = a.id and (n.measuredOn > l.measuredOn "
+            + "or (n.measuredOn = l.measuredOn and n.id > l.id))) "
+            + "where s.siteId = :siteId and s.enclosureId = :enclosureId " + AT + "order by a.id")
+    List<Occupant> occupantsAt(long siteId, long enclosureId, Instant at);
+
     @Query("select s from Stay s join fetch s.animal where s.siteId = :siteId and s.openAnimalId in :animalIds")
     List<Stay> openOf(long siteId, Collection<Long> animalIds);
 

@@ -1,6 +1,7 @@
 package dapple.lamp;
 
 import jakarta.persistence.LockModeType;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
@@ -17,6 +18,11 @@ interface LampRepository extends JpaRepository<Lamp, Long> {
 
     @Query("select l from Lamp l where l.siteId = :siteId order by l.id")
     List<Lamp> all(long siteId);
+
+    @Query(
+            "select new dapple.lamp.HungLamp(l, m, s.id, s.source, s.recordedAt, s.recordedBy, s.figures) from Lamp l join LampModel m on m.id = l.lampModelId "
+                    + "left join FiledSpectrum s on s.id = m.spectrumId where l.siteId = :siteId and l.id in :ids")
+    List<HungLamp> some(long siteId, Collection<Long> ids);
 
     @Query("select l from Lamp l where l.siteId = :siteId and l.lampModelId = :modelId order by l.id")
     List<Lamp> ofModel(long siteId, long modelId);

@@ -4,6 +4,7 @@ import dapple.site.ConflictException;
 import dapple.site.Given;
 import dapple.site.NotFoundException;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -126,6 +127,26 @@ public class Lamps {
     @Transactional(readOnly = true)
     public Map<Long, LampFacts> byId(long siteId) {
         return all(siteId).collect(Collectors.toMap(LampFacts::id, Function.identity()));
+    }
+
+    /** Some lamps that a site has or had, by id. */
+    @Transactional(readOnly = true)
+    public Map<Long, LampFacts> byId(long siteId, Collection<Long> lampIds) {
+        if (lampIds.isEmpty()) {
+            return Map.of();
+        }
+        Map<Long, List<LampOutput>> stated = outputs.ofLamps(siteId, lampIds).stream()
+                .collect(Collectors.groupingBy(
+                        LampModelOutput::lampModelId,
+                        Collectors.mapping(LampModelOutput::output, Collectors.toList())));
+        Map<Long, List<OwnOutput>> own =
+                measured.standing(siteId, lampIds).stream().collect(Collectors.groupingBy(OwnOutput::lampId));
+        return lamps.some(siteId, lampIds).stream()
+                .map(row -> facts(
+                        row.lamp(),
+                        row.model().facts(stated.getOrDefault(row.model().id(), List.of()), row.spectrum()),
+                        own.getOrDefault(row.lamp().id(), List.of())))
+                .collect(Collectors.toMap(LampFacts::id, Function.identity()));
     }
 
     /** The lamps in use, by tag. */

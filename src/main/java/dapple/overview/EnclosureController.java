@@ -6,11 +6,13 @@ import dapple.people.SignedIn;
 import dapple.review.EnclosureNow;
 import dapple.review.Standings;
 import dapple.site.Sites;
+import java.util.Optional;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
 
 /** One enclosure: how it stands, its points with their newest readings, who lives there. */
 @Controller
@@ -25,13 +27,18 @@ class EnclosureController {
     }
 
     @GetMapping("/enclosures/{enclosureId}")
-    String page(@AuthenticationPrincipal SignedIn me, @PathVariable long enclosureId, Model model) {
+    String page(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long enclosureId,
+            @RequestParam Optional<Long> species,
+            Model model) {
         EnclosureNow enclosure = standings.of(me.siteId(), enclosureId);
         model.addAttribute("standing", enclosure.standing());
         model.addAttribute("points", enclosure.points());
         model.addAttribute("rows", enclosure.rows());
         model.addAttribute("animals", enclosure.animals());
         model.addAttribute("staleAfterDays", sites.settings(me.siteId()).staleAfterDays());
+        model.addAttribute("asked", species.map(id -> "?species=" + id).orElse(""));
         return "overview/enclosure";
     }
 }

@@ -79,6 +79,15 @@ interface ReadingRepository extends Repository<Reading, Long> {
             + "order by r.takenAt, r.id")
     List<ReadingTaken> takenFrom(long enclosureId, Instant from, Limit limit);
 
+    @Query("select r.takenAt from Reading r join r.visit v where r.siteId = :siteId and v.enclosureId = :enclosureId "
+            + "and r.takenAt >= :from and " + CURRENT + "order by r.takenAt desc, r.id desc")
+    List<Instant> timesIn(long siteId, long enclosureId, Instant from, Limit limit);
+
+    @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+            + "where r.siteId = :siteId and r.pointId = :pointId and r.quantity = :quantity and r.heldAsAsked = true "
+            + "and r.takenAt >= :from and " + CURRENT + "order by r.takenAt desc, r.id desc, d.id")
+    List<JudgedReading> courseOf(long siteId, long pointId, Quantity quantity, Instant from);
+
     @Query("select count(n) > 0 from Reading n where n.supersedesId = :readingId")
     boolean isSuperseded(long readingId);
 

@@ -56,6 +56,27 @@ public class Readings {
         return byPoint(siteId, readings.latestInEnclosure(siteId, enclosureId));
     }
 
+    /** The same as numbers alone. */
+    @Transactional(readOnly = true)
+    public List<JudgedReading> newestIn(long siteId, long enclosureId) {
+        return readings.latestInEnclosure(siteId, enclosureId);
+    }
+
+    /**
+     * What was read at a point as asked and still stands, newest first; a reading that was judged for several species comes
+     * once for each.
+     */
+    @Transactional(readOnly = true)
+    public List<JudgedReading> since(long siteId, PointFacts point, Quantity quantity, Instant from) {
+        return readings.courseOf(siteId, point.id(), quantity, from);
+    }
+
+    /** When something was read in an enclosure since an instant, newest first, not more often than asked. */
+    @Transactional(readOnly = true)
+    public List<Instant> timesIn(long siteId, long enclosureId, Instant from, int most) {
+        return readings.timesIn(siteId, enclosureId, from, Limit.of(most));
+    }
+
     private Map<Long, List<ReadingView>> byPoint(long siteId, List<JudgedReading> newest) {
         return views(siteId, newest).stream()
                 .sorted(Comparator.comparing(view -> view.reading().quantity()))

@@ -155,7 +155,11 @@ public class Sentences {
         return say("quantity." + quantity.name());
     }
 
-    private String range(Quantity quantity, Band band) {
+    /** A range, with its unit; a low end of 0 is no limit. */
+    public String range(Quantity quantity, Band band) {
+        if (!band.hasLow()) {
+            return say("limit.at-most", formats.withUnit(quantity, band.high()));
+        }
         return say("limit.range", formats.limit(quantity, band.low()), formats.withUnit(quantity, band.high()));
     }
 

@@ -2,6 +2,7 @@ package dapple.rig;
 
 import dapple.lamp.LampFacts;
 import dapple.lamp.Lamps;
+import dapple.site.Given;
 import dapple.site.Sites;
 import java.time.Duration;
 import java.time.Instant;
@@ -40,6 +41,35 @@ public class BurnHours {
         return hours(
                 lamp, fittings.ofLamp(siteId, lampId), at, sites.get(siteId).timeZone());
     }
+
+    /** How long the lamps of a rig had burnt at an instant, and since when they hang there, by lamp. */
+    @Transactional(readOnly = true)
+    public Map<Long, Burnt> of(long siteId, Rig rig, Instant at, ZoneId zone) {
+        Map<Long, LampFacts> hanging = rig.fittings().stream()
+                .map(FittingFacts::lamp)
+                .collect(Collectors.toMap(LampFacts::id, lamp -> lamp, (one, other) -> one));
+        if (hanging.isEmpty()) {
+            return Map.of();
+        }
+        return fittings.ofLamps(siteId, hanging.keySet()).stream()
+                .filter(fitting -> !fitting.fromAt().isAfter(at))
+                .collect(Collectors.groupingBy(Fitting::lampId))
+                .entrySet()
+                .stream()
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey,
+                        entry -> new Burnt(
+                                hours(Given.of(hanging.get(entry.getKey())), entry.getValue(), at, zone),
+                                since(entry.getValue()))));
+    }
+
+    /**
+     * What became of a lamp.
+     *
+     * @param hours empty: not known
+     * @param since when it was fitted where it hangs
+     */
+    public record Burnt(Optional<Double> hours, Instant since) {}
 
     /** The same of all lamps of a site, those that are not known left out. */
     @Transactional(readOnly = true)

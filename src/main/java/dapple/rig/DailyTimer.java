@@ -6,6 +6,8 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A timer that switches at two local times each day: on at the one, off at the other, of the next day if that is earlier.
@@ -37,6 +39,18 @@ public record DailyTimer(LocalTime on, LocalTime off) {
             sum = sum.plus(common(from, to, start(day, zone), end(day, zone)));
         }
         return sum;
+    }
+
+    /** When it was switched on last, if it is on at an instant; one that is always on was so since ever. */
+    public Optional<Instant> onSince(Instant at, ZoneId zone) {
+        if (isAlwaysOn()) {
+            return Optional.of(Instant.MIN);
+        }
+        LocalDate today = at.atZone(zone).toLocalDate();
+        return Stream.of(today, today.minusDays(1))
+                .filter(day -> !start(day, zone).isAfter(at) && end(day, zone).isAfter(at))
+                .map(day -> start(day, zone))
+                .findFirst();
     }
 
     private Instant start(LocalDate day, ZoneId zone) {

@@ -1,6 +1,7 @@
 package dapple.rig;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
@@ -27,6 +28,9 @@ interface FittingRepository extends JpaRepository<Fitting, Long> {
 
     @Query(WITH_CHANGES + "where f.siteId = :siteId and f.lampId = :lampId order by f.fromAt")
     List<Fitting> ofLamp(long siteId, long lampId);
+
+    @Query("select f from Fitting f where f.siteId = :siteId and f.lampId in :lampIds order by f.fromAt, f.id")
+    List<Fitting> ofLamps(long siteId, Collection<Long> lampIds);
 
     @Query(WITH_CHANGES + "where f.siteId = :siteId order by f.fromAt, f.id")
     List<Fitting> all(long siteId);

@@ -7,11 +7,6 @@ import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
 import java.time.Clock;
-import java.time.Instant;
-import java.util.Optional;
-import org.springframework.format.annotation.DateTimeFormat;
-import org.springframework.http.MediaType;
-import org.springframework.http.ResponseEntity;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -20,7 +15,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** The rig of an enclosure: what hangs and stands there now, how it came to be, and its scene for programs. */
+/** The rig of an enclosure: what hangs and stands there now and how it came to be. */
 @Controller
 @Allowed(Action.SEE_ENCLOSURES)
 @RequestMapping("/enclosures/{enclosureId}")
@@ -56,16 +51,5 @@ class RigController {
         model.addAttribute("page", shown);
         model.addAttribute("pages", pages);
         return "rig/rig";
-    }
-
-    /** The scene at an instant, or now, for a program that computes with it. */
-    @GetMapping(path = "/scene.json", produces = MediaType.APPLICATION_JSON_VALUE)
-    ResponseEntity<String> scene(
-            @AuthenticationPrincipal SignedIn me,
-            @PathVariable long enclosureId,
-            @RequestParam @DateTimeFormat(iso = DateTimeFormat.ISO.DATE_TIME) Optional<Instant> at) {
-        Rig rig = rigs.at(me.siteId(), enclosureId, at.orElseGet(clock::instant));
-        return ResponseEntity.ok(
-                SceneDocument.of(RigScene.of(rig), enclosures.pointsOf(me.siteId(), enclosureId), Optional.empty()));
     }
 }

@@ -34,6 +34,8 @@ public final class RigScene {
     public static final List<Quantity> LIGHT = List.of(
             Quantity.UV_INDEX, Quantity.ILLUMINANCE, Quantity.UVA, Quantity.IR_A, Quantity.IR_B, Quantity.IRRADIANCE);
 
+    private static final int MOST_SURFACES = 10;
+
     /** Nearer to a lamp nothing is predicted, m. */
     private static final double NEAREST_METRES = 0.001;
 
@@ -182,9 +184,9 @@ public final class RigScene {
         return scene.solidAround(place) < 0 && lamps.stream().allMatch(lamp -> lamp.distance(place) > NEAREST_METRES);
     }
 
-    /** The floor and the tops that animals rest on, as far as they are level. */
+    /** The floor and the tops that animals rest on, as far as they are level; not more than a scene may name. */
     public List<RestingSurface> restingSurfaces(InnerSize size) {
-        return Surfaces.of(size, rig.furniture());
+        return Surfaces.of(size, rig.furniture()).stream().limit(MOST_SURFACES).toList();
     }
 
     List<LampInScene> lamps() {

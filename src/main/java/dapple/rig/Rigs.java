@@ -1,5 +1,6 @@
 package dapple.rig;
 
+import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
 import dapple.lamp.LampFacts;
 import dapple.lamp.Lamps;
@@ -50,16 +51,22 @@ public class Rigs {
     /** The rig of an enclosure at an instant, as it is known now. */
     @Transactional(readOnly = true)
     public Rig at(long siteId, long enclosureId, Instant at) {
-        enclosures.get(siteId, enclosureId);
-        Map<Long, LampFacts> byId = lamps.byId(siteId);
+        return in(siteId, enclosures.get(siteId, enclosureId), at);
+    }
+
+    /** The same of an enclosure of the site that is at hand. */
+    @Transactional(readOnly = true)
+    public Rig in(long siteId, EnclosureFacts enclosure, Instant at) {
+        long enclosureId = enclosure.id();
+        List<Fitting> hanging = fittings.inEnclosure(siteId, enclosureId, at);
+        Map<Long, LampFacts> byId =
+                lamps.byId(siteId, hanging.stream().map(Fitting::lampId).toList());
         return new Rig(
                 enclosureId,
                 changes.until(siteId, enclosureId, at, Limit.of(1)).stream()
                         .map(RigChange::facts)
                         .findFirst(),
-                fittings.inEnclosure(siteId, enclosureId, at).stream()
-                        .map(fitting -> facts(fitting, byId))
-                        .toList(),
+                hanging.stream().map(fitting -> facts(fitting, byId)).toList(),
                 covers.inEnclosure(siteId, enclosureId, at).stream()
                         .map(CoverItem::facts)
                         .toList(),

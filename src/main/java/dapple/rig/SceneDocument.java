@@ -14,7 +14,6 @@ import tools.jackson.core.json.JsonFactory;
 public final class SceneDocument {
     private static final JsonFactory JSON = new JsonFactory();
     private static final int VERSION = 1;
-    private static final int MOST_SURFACES = 10;
 
     private final RigScene rig;
     private final JsonGenerator json;
@@ -99,7 +98,7 @@ public final class SceneDocument {
 
     private void surfaces(List<RestingSurface> surfaces) {
         json.writeArrayPropertyStart("surface");
-        surfaces.stream().limit(MOST_SURFACES).forEach(surface -> {
+        surfaces.forEach(surface -> {
             json.writeStartObject();
             to.vec("point", surface.point());
             to.vec("normal", surface.normal());

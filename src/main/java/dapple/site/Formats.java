@@ -108,6 +108,16 @@ public class Formats {
         return String.format(Locale.ROOT, "%.2f\u00a0m", metres);
     }
 
+    /** A small area. */
+    public String squareCentimetres(double squareMetres) {
+        return String.format(Locale.ROOT, "%,.0f\u00a0cm²", squareMetres * 10_000);
+    }
+
+    /** Hours, without their unit. */
+    public String hours(double hours) {
+        return String.format(Locale.ROOT, "%,.0f", hours);
+    }
+
     /** Inner width, depth and height. */
     public String size(double widthMetres, double depthMetres, double heightMetres) {
         return String.format(Locale.ROOT, "%.2f × %.2f × %.2f m", widthMetres, depthMetres, heightMetres);

@@ -30,6 +30,11 @@ public record Settings(
 
     public static final Settings USUAL = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false);
 
+    /** Whether a reading over its prediction needs a notice. */
+    public boolean isDoubtful(double ratio) {
+        return !(ratio >= lowestRatio && ratio <= highestRatio);
+    }
+
     public Duration overdueAfter() {
         return Duration.ofDays(overdueAfterDays);
     }

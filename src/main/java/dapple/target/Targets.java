@@ -110,6 +110,14 @@ public class Targets {
         return details(versions.newestFirst(siteId, speciesId));
     }
 
+    /** What one species needed over time, newest first. */
+    @Transactional(readOnly = true)
+    public List<Target> courseOf(long siteId, long speciesId) {
+        return versions.newestFirst(siteId, speciesId).stream()
+                .map(TargetVersion::target)
+                .toList();
+    }
+
     private List<VersionDetails> details(List<TargetVersion> found) {
         if (!found.isEmpty()) {
             versions.withDayLengths(found);

@@ -7,6 +7,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import dapple.enclosure.PointFacts;
 import dapple.lamp.LampClass;
+import dapple.lamp.LampFacts;
 import dapple.light.judging.PointRole;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
@@ -20,6 +21,7 @@ import dapple.species.LightMethod;
 import dapple.species.SpeciesFacts;
 import dapple.species.UvZone;
 import dapple.testing.PagesTest;
+import dapple.testing.RiggedHomes;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import jakarta.persistence.EntityManagerFactory;
@@ -55,6 +57,9 @@ class StatementCountPagesTest {
     private TestCollection collection;
 
     @Autowired
+    private RiggedHomes homes;
+
+    @Autowired
     private ReadingLogging logging;
 
     @Autowired
@@ -77,7 +82,7 @@ class StatementCountPagesTest {
     @ParameterizedTest
     @EnumSource
     void asksAtMostTwelveTimes(Asked page) throws Exception {
-        assertThat(statements(page)).isBetween(1L, MOST);
+        assertThat(statements(page)).isBetween(1L, page.most());
     }
 
     @ParameterizedTest
@@ -95,9 +100,15 @@ class StatementCountPagesTest {
     /** An enclosure with its animal, its species' target and a reading at each point. */
     private Home furnished(String scientificName, int zone) {
         SpeciesFacts species = collection.species(site, person, scientificName, new UvZone(zone, LightMethod.SUNBEAM));
-        Home furnished = collection.home(site, person, species);
+        Home furnished = homes.unlit(site, person, species);
         read(furnished);
+        hang(furnished);
         return furnished;
+    }
+
+    private void hang(Home where) {
+        LampFacts lamp = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
+        homes.light(site, person, where, lamp, RiggedHomes.over());
     }
 
     private void read(Home visited) {
@@ -127,6 +138,10 @@ class StatementCountPagesTest {
         TODAY,
         REVIEW,
         ENCLOSURE,
+        LIGHT,
+        LAMPS_INSIDE,
+        RESIDENTS,
+        COURSE,
         ENCLOSURE_EDIT,
         ENCLOSURE_HISTORY,
         METERS,
@@ -136,11 +151,24 @@ class StatementCountPagesTest {
         LAMPS,
         LAMP_MODELS;
 
+        /** A rig alone is seven tables; what draws it needs more than another page. */
+        long most() {
+            return switch (this) {
+                case LIGHT -> MOST + 4;
+                case LAMPS_INSIDE -> MOST + 2;
+                default -> MOST;
+            };
+        }
+
         String path(Home home) {
             return switch (this) {
                 case TODAY -> "/";
                 case REVIEW -> "/review";
                 case ENCLOSURE -> "/enclosures/" + home.enclosureId();
+                case LIGHT -> "/enclosures/" + home.enclosureId() + "/light";
+                case LAMPS_INSIDE -> "/enclosures/" + home.enclosureId() + "/lamps";
+                case RESIDENTS -> "/enclosures/" + home.enclosureId() + "/residents";
+                case COURSE -> "/enclosures/" + home.enclosureId() + "/course";
                 case ENCLOSURE_EDIT -> "/enclosures/" + home.enclosureId() + "/edit";
                 case ENCLOSURE_HISTORY -> "/enclosures/" + home.enclosureId() + "/history";
                 case METERS -> "/meters";

@@ -16,7 +16,7 @@ import java.util.function.IntFunction;
  * The largest irradiance on any plane, of some of a scene's quantities and lamps, at any number of places. Zones are made
  * of it.
  */
-final class PlainLight {
+public final class PlainLight {
     private final Crew crew;
     private final Scene scene;
     private final Field field;
@@ -27,7 +27,7 @@ final class PlainLight {
      *
      * @param quantities those that are computed; what else the lamps give costs nothing
      */
-    PlainLight(Scene whole, Collection<Lamp> lamps, List<Quantity> quantities, Crew crew) {
+    public PlainLight(Scene whole, Collection<Lamp> lamps, List<Quantity> quantities, Crew crew) {
         this.crew = crew;
         List<Lamp> reduced = lamps.stream()
                 .map(lamp -> only(lamp, quantities))
@@ -53,7 +53,7 @@ final class PlainLight {
      *
      * @param quantities of those that this was made with
      */
-    double[][] at(List<Quantity> quantities, int count, IntFunction<Vec> places) {
+    public double[][] at(List<Quantity> quantities, int count, IntFunction<Vec> places) {
         double[][] amounts = new double[quantities.size()][count];
         double[] errors = new double[count];
         crew.each(

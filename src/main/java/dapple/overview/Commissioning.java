@@ -1,0 +1,38 @@
+package dapple.overview;
+
+import dapple.rig.DailyTimer;
+import dapple.rig.FittingFacts;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which lamps wait for their first reading: until one is taken after the lamp was fitted, and at least the warm-up time
+ * after its timer switched it on; of an unknown timer, until any is.
+ *
+ * @param read when something was read in the enclosure, the newest {@link #LOOKED_AT}
+ */
+record Commissioning(List<Instant> read, Duration warmUp, ZoneId zone) {
+    /** A lamp that hung while so many readings were taken has been read. */
+    static final int LOOKED_AT = 400;
+
+    Commissioning {
+        read = List.copyOf(read);
+    }
+
+    boolean holds(FittingFacts fitting, Instant since) {
+        Optional<DailyTimer> timer = fitting.hanging().timer();
+        return read.stream()
+                .filter(at -> !at.isBefore(since))
+                .noneMatch(at -> timer.isEmpty() || isWarm(timer.get(), since, at));
+    }
+
+    private boolean isWarm(DailyTimer timer, Instant since, Instant at) {
+        return timer.onSince(at, zone)
+                .map(on -> on.isBefore(since) ? since : on)
+                .filter(on -> !on.plus(warmUp).isAfter(at))
+                .isPresent();
+    }
+}

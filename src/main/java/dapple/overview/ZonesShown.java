@@ -1,0 +1,42 @@
+package dapple.overview;
+
+import dapple.drawing.ShareBar;
+import dapple.light.survey.FoundZones;
+import dapple.light.survey.FoundZones.ForBody;
+import dapple.light.survey.FoundZones.OnSurface;
+import dapple.light.survey.FoundZones.Patch;
+import dapple.prediction.EnclosureScene;
+import dapple.prediction.LightInside;
+import java.util.Optional;
+
+/**
+ * What an animal finds in an enclosure.
+ *
+ * @param patch the largest basking patch; empty: none
+ * @param bodyMetres whom the patch is held against; empty: not known
+ */
+record ZonesShown(
+        double stepMetres,
+        ShareBar bar,
+        boolean within,
+        Optional<FoundZones.Brightest> brightest,
+        Optional<Patch> patch,
+        boolean gradient,
+        Optional<Double> bodyMetres) {
+    static Optional<ZonesShown> of(EnclosureScene scene, LightInside light) {
+        return light.zones()
+                .map(zones -> new ZonesShown(
+                        zones.stepMetres(),
+                        ShareBar.of(zones.found().shares(), zones.within()),
+                        !zones.within().isEmpty(),
+                        zones.found().brightest(),
+                        zones.found().onSurface().flatMap(OnSurface::patch),
+                        zones.found().gradientPresent(),
+                        scene.bodyMetres()));
+    }
+
+    /** What the patch is to the body; empty: there is no patch, or nobody's length is known. */
+    public Optional<ForBody> body() {
+        return patch.flatMap(Patch::body);
+    }
+}

@@ -1,0 +1,55 @@
+package dapple.prediction;
+
+import dapple.enclosure.InnerSize;
+import dapple.enclosure.PointFacts;
+import dapple.light.quantity.Quantity;
+import dapple.light.survey.Needs;
+import dapple.prediction.EnclosureScene.Cut;
+import dapple.rig.LeftOut;
+import dapple.rig.RigScene;
+import dapple.rig.SceneDocument;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.stereotype.Service;
+
+/** Computes the light in enclosures, and remembers it as long as nothing that it follows from has changed. */
+@Service
+public class Outlook {
+    /** A drawn enclosure takes about 150 kB. */
+    private static final int MOST = 200;
+
+    private final Lately<Question, LightInside> lately = new Lately<>(MOST);
+
+    public LightInside of(EnclosureScene scene) {
+        return lately.get(Question.about(scene), () -> new LightWork(scene).done());
+    }
+
+    /**
+     * All that the light follows from.
+     *
+     * @param document the scene with its receivers, in full precision
+     * @param uncertainties of the lamps' outputs, which the document does not name
+     * @param baskingPoint whose prediction bounds the shares
+     */
+    private record Question(
+            String document,
+            List<Map<Quantity, Double>> uncertainties,
+            List<LeftOut> leftOut,
+            Optional<InnerSize> size,
+            Optional<Cut> cut,
+            Optional<Needs> needs,
+            Optional<String> baskingPoint) {
+        static Question about(EnclosureScene scene) {
+            RigScene rig = scene.rig();
+            return new Question(
+                    SceneDocument.of(rig, scene.points(), Optional.empty()),
+                    rig.relativeUncertainties(),
+                    rig.leftOut(),
+                    scene.size(),
+                    scene.size().map(scene::cut),
+                    scene.zones(),
+                    scene.baskingPoint().map(PointFacts::code));
+        }
+    }
+}
