@@ -1,5 +1,6 @@
 package dapple.reading;
 
+import dapple.animal.StayFacts;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
 import dapple.light.quantity.Quantity;
@@ -18,8 +19,6 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.data.domain.Limit;
-import org.springframework.data.domain.Page;
-import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -76,13 +75,21 @@ public class Readings {
         return views(siteId, found).stream().sorted(ReadingView.GRAVEST_FIRST).toList();
     }
 
-    /** What was read where an animal lived while it lived there, judged for its species, newest first. */
+    /**
+     * What was read over [from, to) where an animal lived while it lived there, judged for its species, newest first.
+     *
+     * @param stays those that count for the animal
+     */
     @Transactional(readOnly = true)
-    public Page<ReadingView> duringStays(long siteId, long animalId, long speciesId, int page) {
-        Page<JudgedReading> found = readings.duringStays(siteId, animalId, speciesId, PageRequest.of(page, PAGE_SIZE));
-        Map<Long, ReadingView> views = views(siteId, found.getContent()).stream()
-                .collect(Collectors.toMap(view -> view.reading().verdictId(), view -> view));
-        return found.map(reading -> views.get(reading.verdictId()));
+    public List<JudgedReading> whereLived(
+            long siteId, List<StayFacts> stays, long speciesId, Instant from, Instant to) {
+        Set<Long> enclosureIds = stays.stream().map(StayFacts::enclosureId).collect(Collectors.toSet());
+        return enclosureIds.isEmpty()
+                ? List.of()
+                : readings.inEnclosures(siteId, enclosureIds, speciesId, from, to).stream()
+                        .filter(one -> stays.stream()
+                                .anyMatch(stay -> stay.enclosureId() == one.enclosureId() && stay.holds(one.takenAt())))
+                        .toList();
     }
 
     /** The key of the visit in which a reading was taken. */

@@ -102,6 +102,14 @@ public class Targets {
         return details(versions.newestFirst(siteId, speciesId));
     }
 
+    /** All versions of one species, newest first, without what else was said at their approval. */
+    @Transactional(readOnly = true)
+    public List<Target> approved(long siteId, long speciesId) {
+        return versions.newestFirst(siteId, speciesId).stream()
+                .map(TargetVersion::target)
+                .toList();
+    }
+
     private List<VersionDetails> details(List<TargetVersion> found) {
         if (!found.isEmpty()) {
             versions.withDayLengths(found);
