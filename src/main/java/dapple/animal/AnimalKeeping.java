@@ -5,7 +5,6 @@ import dapple.site.NotFoundException;
 import dapple.site.TakenException;
 import dapple.target.Targets;
 import java.util.List;
-import java.util.Optional;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
@@ -115,7 +114,9 @@ public class AnimalKeeping {
     }
 
     private void check(long siteId, AnimalState state, long except) {
-        Optional.ofNullable(targets.speciesById(siteId).get(state.speciesId())).orElseThrow(NotFoundException::new);
+        if (!targets.speciesById(siteId).containsKey(state.speciesId())) {
+            throw new NotFoundException();
+        }
         if (animals.isTaken(siteId, state.accessionNumber(), except)) {
             throw new TakenException("the site has used this accession number");
         }

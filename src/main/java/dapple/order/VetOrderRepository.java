@@ -27,5 +27,8 @@ interface VetOrderRepository extends JpaRepository<VetOrder, Long> {
     @Query("select o from VetOrder o where o.siteId = :siteId and o.animalId = :animalId and o.id = :id")
     Optional<VetOrder> findOfAnimal(long siteId, long animalId, long id);
 
+    @Query("select o from VetOrder o where o.siteId = :siteId and o.id in :ids")
+    List<VetOrder> findAllAtSite(long siteId, Collection<Long> ids);
+
     Optional<VetOrder> findByEntryKey(UUID entryKey);
 }

@@ -38,6 +38,16 @@ public class VetOrders {
                 .collect(Collectors.toMap(OrderFacts::animalId, order -> order, (older, newer) -> newer));
     }
 
+    /** Orders by their ids. */
+    @Transactional(readOnly = true)
+    public Map<Long, OrderFacts> byId(long siteId, Collection<Long> ids) {
+        return ids.isEmpty()
+                ? Map.of()
+                : orders.findAllAtSite(siteId, ids).stream()
+                        .map(VetOrder::facts)
+                        .collect(Collectors.toMap(OrderFacts::id, order -> order));
+    }
+
     /** Every order for an animal, newest first; before it left a group, the group's count for it. */
     @Transactional(readOnly = true)
     public List<OrderFacts> ofAnimal(long siteId, long animalId) {

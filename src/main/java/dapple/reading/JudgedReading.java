@@ -21,6 +21,7 @@ public record JudgedReading(
         long verdictId,
         Optional<Long> speciesId,
         Optional<Long> targetVersionId,
+        Optional<Long> orderId,
         MeasuredAmount measured,
         Judgement judgement,
         boolean heldAsAsked) {
@@ -37,6 +38,7 @@ public record JudgedReading(
             long verdictId,
             @Nullable Long speciesId,
             @Nullable Long targetVersionId,
+            @Nullable Long orderId,
             @Nullable State state,
             double amount,
             double low,
@@ -56,6 +58,7 @@ public record JudgedReading(
                 verdictId,
                 Optional.ofNullable(speciesId),
                 Optional.ofNullable(targetVersionId),
+                Optional.ofNullable(orderId),
                 new MeasuredAmount(amount, new Interval(low, high)),
                 new Judgement(Optional.ofNullable(state), mayExceed, finerThanMeter, noGradient),
                 heldAsAsked);

@@ -13,6 +13,7 @@ import dapple.meter.CalibrationInForce;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.reading.Verdict.Basis;
+import dapple.rig.Rigs;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -31,6 +32,7 @@ class Judging {
     private final Enclosures enclosures;
     private final Meters meters;
     private final Needs needs;
+    private final Rigs rigs;
     private final Clock clock;
 
     Judging(
@@ -39,12 +41,14 @@ class Judging {
             Enclosures enclosures,
             Meters meters,
             Needs needs,
+            Rigs rigs,
             Clock clock) {
         this.readings = readings;
         this.verdicts = verdicts;
         this.enclosures = enclosures;
         this.meters = meters;
         this.needs = needs;
+        this.rigs = rigs;
         this.clock = clock;
     }
 
@@ -62,11 +66,12 @@ class Judging {
         PointFacts point = enclosures.point(reading.siteId(), reading.pointId());
         MeterFacts meter = meters.get(reading.siteId(), reading.meterId());
         Optional<CalibrationInForce> calibration = meters.calibrationAt(meter.id(), reading.takenAt());
+        Optional<Long> rig = rigs.idAt(reading.siteId(), reading.visit().enclosureId(), reading.takenAt());
         double amount =
                 reading.amount() * calibration.map(CalibrationInForce::factor).orElse(1.0);
         MeasuredAmount measured = meter.uncertainty().around(reading.quantity(), amount);
         PointReading atPoint = new PointReading(reading.id(), point.role(), measured, meter.uncertainty());
-        return new Calibrated(reading, point, calibration, atPoint);
+        return new Calibrated(reading, point, calibration, rig, atPoint);
     }
 
     private List<Verdict> verdictsOn(Calibrated one, List<Calibrated> visited, Instant now) {
@@ -115,7 +120,7 @@ class Judging {
                 need.map(Need::speciesId).orElse(null),
                 need.flatMap(Need::targetId).orElse(null),
                 one.calibration().map(CalibrationInForce::id).orElse(null),
-                null,
+                one.rig().orElse(null),
                 need.flatMap(Need::orderId).orElse(null));
         return new Verdict(one.reading(), basis, one.atPoint().measured(), judgement, now);
     }
@@ -132,7 +137,11 @@ class Judging {
     }
 
     private record Calibrated(
-            Reading reading, PointFacts point, Optional<CalibrationInForce> calibration, PointReading atPoint) {
+            Reading reading,
+            PointFacts point,
+            Optional<CalibrationInForce> calibration,
+            Optional<Long> rig,
+            PointReading atPoint) {
         Quantity quantity() {
             return reading.quantity();
         }

@@ -1,7 +1,10 @@
 package dapple.reading;
 
+import dapple.animal.StayChanged;
 import dapple.enclosure.PlannedOffChanged;
 import dapple.meter.CalibrationRecorded;
+import dapple.order.OrderChanged;
+import dapple.rig.RigChanged;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
@@ -17,6 +20,21 @@ class LateFacts {
     @EventListener
     void calibrated(CalibrationRecorded recorded) {
         rejudging.meter(recorded.siteId(), recorded.meterId(), recorded.from());
+    }
+
+    @EventListener
+    void lived(StayChanged changed) {
+        rejudging.enclosure(changed.siteId(), changed.enclosureId(), changed.from());
+    }
+
+    @EventListener
+    void ordered(OrderChanged changed) {
+        rejudging.enclosure(changed.siteId(), changed.enclosureId(), changed.from());
+    }
+
+    @EventListener
+    void hung(RigChanged changed) {
+        rejudging.enclosure(changed.siteId(), changed.enclosureId(), changed.at());
     }
 
     @EventListener

@@ -6,14 +6,18 @@ import dapple.enclosure.PointFacts;
 import dapple.light.judging.Limits;
 import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
+import dapple.order.OrderFacts;
+import dapple.order.VetOrders;
 import dapple.target.Target;
 import dapple.target.Targets;
+import java.time.Instant;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 
@@ -22,36 +26,62 @@ import org.springframework.stereotype.Component;
 class Needs {
     private final Animals animals;
     private final Targets targets;
+    private final VetOrders orders;
 
-    Needs(Animals animals, Targets targets) {
+    Needs(Animals animals, Targets targets, VetOrders orders) {
         this.animals = animals;
         this.targets = targets;
+        this.orders = orders;
     }
 
-    /** One need for each species that lived there and that the point serves, by the species' id; none at a keeper's point. */
+    /**
+     * One need for each species that lived there and that the point serves, by the species' id, and one for each animal
+     * under a vet's order in place of its species'; none at a keeper's point.
+     */
     List<Need> of(Reading reading, PointFacts point) {
-        Set<Long> species = point.role() == PointRole.KEEPER ? Set.of() : served(reading, point);
-        if (species.isEmpty()) {
+        if (point.role() == PointRole.KEEPER) {
             return List.of();
         }
-        Map<Long, Target> inForce = targets.inForce(reading.siteId(), species, reading.takenAt());
-        return species.stream()
-                .map(id -> need(id, Optional.ofNullable(inForce.get(id))))
+        Instant at = reading.takenAt();
+        Map<Long, List<AnimalFacts>> bySpecies = served(reading, point);
+        if (bySpecies.isEmpty()) {
+            return List.of();
+        }
+        Map<Long, Target> inForce = targets.inForce(reading.siteId(), bySpecies.keySet(), at);
+        Map<Long, OrderFacts> ordered = orders.inForceOf(reading.siteId(), ids(bySpecies), at);
+        return bySpecies.entrySet().stream()
+                .flatMap(kind -> needs(kind.getValue(), ordered).stream()
+                        .map(order -> need(kind.getKey(), Optional.ofNullable(inForce.get(kind.getKey())), order)))
                 .toList();
     }
 
-    private Set<Long> served(Reading reading, PointFacts point) {
+    private Map<Long, List<AnimalFacts>> served(Reading reading, PointFacts point) {
         return animals.inEnclosure(reading.siteId(), reading.visit().enclosureId(), reading.takenAt()).stream()
-                .map(AnimalFacts::speciesId)
-                .filter(point::serves)
-                .collect(Collectors.toCollection(TreeSet::new));
+                .filter(animal -> point.serves(animal.speciesId()))
+                .collect(Collectors.groupingBy(AnimalFacts::speciesId, TreeMap::new, Collectors.toList()));
     }
 
-    private static Need need(long speciesId, Optional<Target> target) {
+    private static List<Long> ids(Map<Long, List<AnimalFacts>> bySpecies) {
+        return bySpecies.values().stream()
+                .flatMap(List::stream)
+                .map(AnimalFacts::id)
+                .toList();
+    }
+
+    /** The orders for animals of one species; an empty one for those who are under none. */
+    private static Set<Optional<OrderFacts>> needs(List<AnimalFacts> kind, Map<Long, OrderFacts> ordered) {
+        return kind.stream()
+                .map(animal -> Optional.ofNullable(ordered.get(animal.id())))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static Need need(long speciesId, Optional<Target> target, Optional<OrderFacts> order) {
         Map<Quantity, Limits> limits = new EnumMap<>(Quantity.class);
         for (Quantity quantity : Quantity.values()) {
             target.flatMap(found -> found.limits(quantity)).ifPresent(found -> limits.put(quantity, found));
         }
-        return new Need(speciesId, target.map(Target::id), Optional.empty(), limits);
+        order.ifPresent(found ->
+                limits.put(Quantity.UV_INDEX, found.limits(Optional.ofNullable(limits.get(Quantity.UV_INDEX)))));
+        return new Need(speciesId, target.map(Target::id), order.map(OrderFacts::id), limits);
     }
 }

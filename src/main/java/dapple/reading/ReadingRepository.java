@@ -15,8 +15,8 @@ import org.springframework.data.repository.Repository;
 /** Readings are added and read. There is no way here to change or delete one. */
 interface ReadingRepository extends Repository<Reading, Long> {
     String JUDGED = "select new dapple.reading.JudgedReading(r.id, v.enclosureId, r.pointId, r.meterId, r.recordedBy, "
-            + "r.quantity, r.takenAt, d.id, d.speciesId, d.targetVersionId, d.state, d.amount, d.low, d.high, "
-            + "d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked) ";
+            + "r.quantity, r.takenAt, d.id, d.speciesId, d.targetVersionId, d.vetOrderId, d.state, d.amount, d.low, "
+            + "d.high, d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked) ";
     String CURRENT = "not exists (select 1 from Reading n where n.supersedesId = r.id) "
             + "and not exists (select 1 from ReadingWithdrawal w where w.readingId = r.id) ";
 

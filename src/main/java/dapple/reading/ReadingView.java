@@ -8,6 +8,7 @@ import dapple.light.judging.PointRole;
 import dapple.light.judging.State;
 import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
+import dapple.order.OrderFacts;
 import dapple.target.Target;
 import java.time.Instant;
 import java.util.Comparator;
@@ -16,6 +17,7 @@ import java.util.Optional;
 /**
  * A reading as a page shows it: with its point, its meter, and the target that it was judged by.
  *
+ * @param order the vet's order that stood in place of the target's limits, if there was one
  * @param stateSince since when the point has been in this state, where that is known
  */
 public record ReadingView(
@@ -23,6 +25,7 @@ public record ReadingView(
         PointFacts point,
         MeterFacts meter,
         Optional<Target> target,
+        Optional<OrderFacts> order,
         Optional<Instant> stateSince) {
 
     /** The gravest state first; what is not judged last. */
@@ -40,7 +43,10 @@ public record ReadingView(
     }
 
     public Optional<Limits> limits() {
-        return target.flatMap(found -> found.limits(reading.quantity()));
+        Optional<Limits> ofSpecies = target.flatMap(found -> found.limits(reading.quantity()));
+        return reading.quantity() == Quantity.UV_INDEX && order.isPresent()
+                ? order.map(found -> found.limits(ofSpecies))
+                : ofSpecies;
     }
 
     public Quantity quantity() {

@@ -6,6 +6,8 @@ import dapple.enclosure.PointFacts;
 import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
+import dapple.order.OrderFacts;
+import dapple.order.VetOrders;
 import dapple.reading.LatestReadingRepository.Since;
 import dapple.site.NotFoundException;
 import dapple.target.Target;
@@ -33,18 +35,21 @@ public class Readings {
     private final Enclosures enclosures;
     private final Meters meters;
     private final Targets targets;
+    private final VetOrders orders;
 
     Readings(
             ReadingRepository readings,
             LatestReadingRepository latest,
             Enclosures enclosures,
             Meters meters,
-            Targets targets) {
+            Targets targets,
+            VetOrders orders) {
         this.readings = readings;
         this.latest = latest;
         this.enclosures = enclosures;
         this.meters = meters;
         this.targets = targets;
+        this.orders = orders;
     }
 
     /** The newest reading of each quantity at each point, by point; the UV index first. */
@@ -124,6 +129,9 @@ public class Readings {
         Set<Long> targetIds =
                 found.stream().flatMap(one -> one.targetVersionId().stream()).collect(Collectors.toSet());
         Map<Long, Target> targetById = targets.byId(siteId, targetIds);
+        Set<Long> orderIds =
+                found.stream().flatMap(one -> one.orderId().stream()).collect(Collectors.toSet());
+        Map<Long, OrderFacts> orderById = orders.byId(siteId, orderIds);
         Map<Long, Instant> since = latest.since(siteId).stream().collect(Collectors.toMap(Since::readingId, Since::at));
         return found.stream()
                 .map(one -> new ReadingView(
@@ -131,6 +139,7 @@ public class Readings {
                         known(points, one.pointId()),
                         known(meterById, one.meterId()),
                         one.targetVersionId().map(targetById::get),
+                        one.orderId().map(orderById::get),
                         Optional.ofNullable(since.get(one.readingId()))))
                 .toList();
     }

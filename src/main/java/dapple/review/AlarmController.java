@@ -20,8 +20,7 @@ class AlarmController {
     }
 
     @PostMapping("/alarms/{alarmId}/seen")
-    String see(
-            @AuthenticationPrincipal SignedIn me, @PathVariable long alarmId, @RequestParam long enclosureId) {
+    String see(@AuthenticationPrincipal SignedIn me, @PathVariable long alarmId, @RequestParam long enclosureId) {
         alarms.see(me.siteId(), alarmId, me.personId());
         return "redirect:/enclosures/" + enclosureId;
     }

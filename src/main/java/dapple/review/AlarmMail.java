@@ -73,7 +73,11 @@ class AlarmMail {
 
     private void send(JavaMailSender mail, SiteFacts site, AlarmFacts alarm) {
         Object[] where = {
-            site.name(), alarm.enclosure(), alarm.point(), alarm.place(), formats.dayAndTime(alarm.takenAt(), site.timeZone())
+            site.name(),
+            alarm.enclosure(),
+            alarm.point(),
+            alarm.place(),
+            formats.dayAndTime(alarm.takenAt(), site.timeZone())
         };
         SimpleMailMessage message = new SimpleMailMessage();
         message.setFrom(from);

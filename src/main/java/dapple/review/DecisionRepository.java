@@ -2,9 +2,9 @@ package dapple.review;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.UUID;
 import org.springframework.data.jpa.repository.Query;
 import org.springframework.data.repository.Repository;
-import java.util.UUID;
 
 /** Decisions are added, never changed. */
 interface DecisionRepository extends Repository<Decision, Long> {

@@ -38,7 +38,8 @@ public record Desk(ReviewList review, List<Finding> open, List<Finding> accepted
                 .collect(Collectors.toSet());
         List<Standing> enclosures = standings.stream()
                 .filter(filter::covers)
-                .filter(standing -> !byFinding || found.contains(standing.enclosure().id()))
+                .filter(standing ->
+                        !byFinding || found.contains(standing.enclosure().id()))
                 .toList();
         Predicate<Finding> accepted = finding -> finding.acceptance(today).isPresent();
         return new Desk(

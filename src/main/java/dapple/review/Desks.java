@@ -47,7 +47,8 @@ public class Desks {
     private static Instant earliest(List<Standing> all, Instant now) {
         Instant yearAgo = now.minus(LONGEST);
         return all.stream()
-                .map(standing -> standing.deciding().flatMap(Standing.AtPoint::since).orElse(yearAgo))
+                .map(standing ->
+                        standing.deciding().flatMap(Standing.AtPoint::since).orElse(yearAgo))
                 .min(Comparator.naturalOrder())
                 .filter(since -> since.isAfter(yearAgo))
                 .orElse(yearAgo);

@@ -26,7 +26,8 @@ public record Finding(Standing standing, Urgency urgency, List<DecisionFacts> de
     public Optional<DecisionFacts> acceptance(LocalDate today) {
         State now = standing.state().orElse(State.ON_TARGET);
         return last(DecisionKind.ACCEPTED)
-                .filter(accepted -> accepted.until().filter(day -> !day.isBefore(today)).isPresent())
+                .filter(accepted ->
+                        accepted.until().filter(day -> !day.isBefore(today)).isPresent())
                 .filter(accepted -> !now.isGraverThan(accepted.state()));
     }
 
@@ -37,10 +38,11 @@ public record Finding(Standing standing, Urgency urgency, List<DecisionFacts> de
 
     /** That somebody was asked to read again, until the deciding point has been read since. */
     public Optional<DecisionFacts> secondReading() {
-        return last(DecisionKind.SECOND_READING).filter(asked -> standing.deciding()
-                .flatMap(Standing.AtPoint::takenAt)
-                .filter(taken -> taken.isAfter(asked.madeAt()))
-                .isEmpty());
+        return last(DecisionKind.SECOND_READING)
+                .filter(asked -> standing.deciding()
+                        .flatMap(Standing.AtPoint::takenAt)
+                        .filter(taken -> taken.isAfter(asked.madeAt()))
+                        .isEmpty());
     }
 
     public List<DecisionFacts> notes() {
@@ -50,8 +52,6 @@ public record Finding(Standing standing, Urgency urgency, List<DecisionFacts> de
     }
 
     private Optional<DecisionFacts> last(DecisionKind kind) {
-        return decisions.stream()
-                .filter(decision -> decision.kind() == kind)
-                .reduce((earlier, later) -> later);
+        return decisions.stream().filter(decision -> decision.kind() == kind).reduce((earlier, later) -> later);
     }
 }

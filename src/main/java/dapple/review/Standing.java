@@ -8,8 +8,8 @@ import dapple.light.quantity.Quantity;
 import dapple.reading.ReadingView;
 import dapple.site.Settings;
 import dapple.species.SpeciesFacts;
-import dapple.target.Target;
 import dapple.species.UvZone;
+import dapple.target.Target;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -60,7 +60,8 @@ public record Standing(
 
     /** Whether a point that is judged by a vet's order is off it. */
     boolean breaksAnOrder() {
-        return points.stream().anyMatch(point -> point.isOrdered() && point.state().isGraverThan(State.STALE));
+        return points.stream()
+                .anyMatch(point -> point.isOrdered() && point.state().isGraverThan(State.STALE));
     }
 
     /** Whether its next reading is due. */
@@ -104,7 +105,7 @@ public record Standing(
 
         /** Whether it is judged by a vet's order. */
         boolean isOrdered() {
-            return false;
+            return view.flatMap(found -> found.reading().orderId()).isPresent();
         }
 
         /** The zone of the target that the reading was judged by. */

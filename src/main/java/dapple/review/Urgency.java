@@ -61,8 +61,7 @@ public enum Urgency {
                 .flatMap(Standing.AtPoint::zone)
                 .filter(zone -> zone.number() == SHADE_DWELLERS)
                 .isPresent();
-        Duration borne =
-                Duration.ofDays(shadeDwellers ? settings.weakAfterDaysInZone1() : settings.weakAfterDays());
+        Duration borne = Duration.ofDays(shadeDwellers ? settings.weakAfterDaysInZone1() : settings.weakAfterDays());
         return standing.deciding()
                 .flatMap(Standing.AtPoint::since)
                 .filter(since -> since.plus(borne).isBefore(now))

@@ -132,6 +132,14 @@ public class Rigs {
         return changes.count(siteId, enclosureId);
     }
 
+    /** The rig of an enclosure at an instant, by its newest change then; none before the first was recorded. */
+    @Transactional(readOnly = true)
+    public Optional<Long> idAt(long siteId, long enclosureId, Instant at) {
+        return changes.until(siteId, enclosureId, at, Limit.of(1)).stream()
+                .findFirst()
+                .map(change -> change.facts().id());
+    }
+
     /** The newest change of each enclosure that has any. */
     @Transactional(readOnly = true)
     public Map<Long, RigChangeFacts> lastChanges(long siteId) {

@@ -10,7 +10,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dapple.enclosure.Facing;
-import java.util.Set;
 import dapple.enclosure.InnerSize;
 import dapple.enclosure.PointFacts;
 import dapple.enclosure.Position;
@@ -34,6 +33,7 @@ import dapple.testing.PagesTest;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -143,6 +143,15 @@ class RigScenePagesTest extends ProgramPages {
     }
 
     private static PointFacts point(String code, Facing facing, double x, double y, double z) {
-        return new PointFacts(1, 1, code, "a place", PointRole.BASKING, facing, Optional.of(new Position(x, y, z)), List.of(Quantity.UV_INDEX), Set.of());
+        return new PointFacts(
+                1,
+                1,
+                code,
+                "a place",
+                PointRole.BASKING,
+                facing,
+                Optional.of(new Position(x, y, z)),
+                List.of(Quantity.UV_INDEX),
+                Set.of());
     }
 }

@@ -10,7 +10,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dapple.enclosure.Facing;
-import java.util.Set;
 import dapple.enclosure.PointFacts;
 import dapple.enclosure.Position;
 import dapple.lamp.LampClass;
@@ -28,6 +27,7 @@ import dapple.rig.Rig;
 import dapple.rig.RigExamples;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** A spot that gives a UV index of 4 at 0.3 m, straight above: 1 at 0.6 m, by the inverse-square law. */
@@ -37,8 +37,16 @@ class ForesightTest {
     private static final PointFacts BASKING = point("P1", PointRole.BASKING, 0.3);
     private static final PointFacts NEAREST = point("P4", PointRole.NEAREST_REACHABLE, 0.35);
     private static final PointFacts KEEPER = point("P5", PointRole.KEEPER, 0.3);
-    private static final PointFacts UNPLACED =
-            new PointFacts(9, 1, "P9", "a place", PointRole.SHADE, Facing.LEVEL, Optional.empty(), List.of(Quantity.UV_INDEX), Set.of());
+    private static final PointFacts UNPLACED = new PointFacts(
+            9,
+            1,
+            "P9",
+            "a place",
+            PointRole.SHADE,
+            Facing.LEVEL,
+            Optional.empty(),
+            List.of(Quantity.UV_INDEX),
+            Set.of());
 
     /** Of the scene. */
     private static final double ACCURACY = 0.01;
@@ -165,6 +173,15 @@ class ForesightTest {
 
     private static PointFacts point(String code, PointRole role, double z) {
         Position position = new Position(0.6, 0.3, z);
-        return new PointFacts(code.hashCode(), 1, code, "a place", role, Facing.STRONGEST, Optional.of(position), List.of(Quantity.UV_INDEX), Set.of());
+        return new PointFacts(
+                code.hashCode(),
+                1,
+                code,
+                "a place",
+                role,
+                Facing.STRONGEST,
+                Optional.of(position),
+                List.of(Quantity.UV_INDEX),
+                Set.of());
     }
 }

@@ -117,8 +117,7 @@ class AlarmPagesTest {
     void whoHasSeenItEndsTheBannerForAll() throws Exception {
         read(9.1);
         seen(supervisor).andExpect(redirectedUrl("/enclosures/" + home.enclosureId()));
-        pages.perform(get("/").with(collection.as(keeper)))
-                .andExpect(content().string(not(containsString(BANNER))));
+        pages.perform(get("/").with(collection.as(keeper))).andExpect(content().string(not(containsString(BANNER))));
     }
 
     @Test

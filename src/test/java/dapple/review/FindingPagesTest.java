@@ -112,8 +112,7 @@ class FindingPagesTest {
     @Test
     void overTheCeilingIsNotAccepted() throws Exception {
         read(keeper, home.basking(), OVER_CEILING);
-        decide(supervisor, "ACCEPTED")
-                .andExpect(content().string(containsString("Over the ceiling is not accepted")));
+        decide(supervisor, "ACCEPTED").andExpect(content().string(containsString("Over the ceiling is not accepted")));
     }
 
     @Test

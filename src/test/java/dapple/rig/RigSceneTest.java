@@ -13,7 +13,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dapple.enclosure.InnerSize;
-import java.util.Set;
 import dapple.enclosure.PointFacts;
 import dapple.enclosure.Position;
 import dapple.lamp.LampClass;
@@ -35,6 +34,7 @@ import dapple.rig.LeftOut.Why;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -229,7 +229,16 @@ class RigSceneTest {
     }
 
     private static PointFacts point(Position position, dapple.enclosure.Facing facing) {
-        return new PointFacts(1, 1, "P1", "a place", PointRole.BASKING, facing, Optional.of(position), List.of(Quantity.UV_INDEX), Set.of());
+        return new PointFacts(
+                1,
+                1,
+                "P1",
+                "a place",
+                PointRole.BASKING,
+                facing,
+                Optional.of(position),
+                List.of(Quantity.UV_INDEX),
+                Set.of());
     }
 
     private static double uvi(RigScene scene, Vec place) {
