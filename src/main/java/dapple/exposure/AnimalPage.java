@@ -8,13 +8,13 @@ import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.order.Mates;
 import dapple.order.OrderFacts;
-import dapple.order.VetOrders;
 import dapple.people.SignedIn;
 import dapple.target.Target;
 import dapple.target.Targets;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -33,7 +33,6 @@ class AnimalPage {
     private final Enclosures enclosures;
     private final Meters meters;
     private final Targets targets;
-    private final VetOrders orders;
     private final Mates mates;
     private final Clock clock;
 
@@ -45,7 +44,6 @@ class AnimalPage {
             Enclosures enclosures,
             Meters meters,
             Targets targets,
-            VetOrders orders,
             Mates mates,
             Clock clock) {
         this.animals = animals;
@@ -55,7 +53,6 @@ class AnimalPage {
         this.enclosures = enclosures;
         this.meters = meters;
         this.targets = targets;
-        this.orders = orders;
         this.mates = mates;
         this.clock = clock;
     }
@@ -93,9 +90,9 @@ class AnimalPage {
         Instant now = clock.instant();
         Instant begin = exposure.period().span(me.zone()).from();
         Instant end = exposure.period().span(me.zone()).to();
-        List<OrderFacts> all = orders.ofAnimal(me.siteId(), history.animal().id());
+        List<OrderFacts> all = exposure.lived().orders();
         List<OrderFacts> open =
-                all.stream().filter(order -> order.isOpenAt(now)).toList();
+                all.stream().filter(order -> order.isOpenAt(now)).sorted(Comparator.comparing(OrderFacts::from)).toList();
         List<OrderFacts> shown = all.stream()
                 .filter(order -> order.isOpenAt(now)
                         || (order.from().isBefore(end) && order.to().isAfter(begin)))

@@ -6,7 +6,10 @@ import dapple.enclosure.Enclosures;
 import dapple.light.dose.DoseSettings;
 import dapple.light.dose.LightHistory;
 import dapple.light.dose.Span;
+import dapple.order.OrderFacts;
+import dapple.order.VetOrders;
 import dapple.reading.Readings;
+import dapple.reading.WhereLived;
 import dapple.rig.Rigs;
 import dapple.site.Settings;
 import dapple.site.Sites;
@@ -24,12 +27,14 @@ public class Exposures {
     private static final double SECONDS_PER_HOUR = 3600;
 
     private final Readings readings;
+    private final VetOrders orders;
     private final Rigs rigs;
     private final Enclosures enclosures;
     private final Sites sites;
 
-    Exposures(Readings readings, Rigs rigs, Enclosures enclosures, Sites sites) {
+    Exposures(Readings readings, VetOrders orders, Rigs rigs, Enclosures enclosures, Sites sites) {
         this.readings = readings;
+        this.orders = orders;
         this.rigs = rigs;
         this.enclosures = enclosures;
         this.sites = sites;
@@ -51,9 +56,13 @@ public class Exposures {
                 .filter(stay -> Lived.during(stay).meet(window).isPresent())
                 .toList();
         Set<Long> where = stays.stream().map(StayFacts::enclosureId).collect(Collectors.toSet());
+        List<OrderFacts> ordered = orders.ofHistory(siteId, history);
+        Set<Long> ids = ordered.stream().map(OrderFacts::id).collect(Collectors.toSet());
         return new Lived(
                 stays,
-                readings.whereLived(siteId, stays, history.animal().speciesId(), window.from(), window.to()),
+                ordered,
+                readings.whereLived(
+                        siteId, new WhereLived(stays, history.animal().speciesId(), ids), window.from(), window.to()),
                 enclosures.pointsById(siteId),
                 enclosures.plannedOff(siteId, where, window.from(), window.to()),
                 rigs.changes(siteId, where, window.from(), window.to()),

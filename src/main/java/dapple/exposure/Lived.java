@@ -12,6 +12,7 @@ import dapple.light.dose.Timer;
 import dapple.light.judging.PointRole;
 import dapple.light.judging.State;
 import dapple.light.quantity.Quantity;
+import dapple.order.OrderFacts;
 import dapple.reading.JudgedReading;
 import dapple.rig.DailyTimer;
 import dapple.rig.FittedLamp;
@@ -29,11 +30,13 @@ import java.util.stream.Stream;
  * What is on record of where an animal lived, a little beyond the period that is asked for.
  *
  * @param stays oldest first
+ * @param orders all that ever counted for it, newest first
  * @param readings of every quantity, newest first
  * @param points all of the site, by id
  */
 public record Lived(
         List<StayFacts> stays,
+        List<OrderFacts> orders,
         List<JudgedReading> readings,
         Map<Long, PointFacts> points,
         List<PlannedOffTime> plannedOff,

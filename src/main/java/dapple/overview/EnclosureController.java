@@ -5,6 +5,7 @@ import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.review.EnclosureNow;
 import dapple.review.Standings;
+import dapple.site.Sites;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -16,9 +17,11 @@ import org.springframework.web.bind.annotation.PathVariable;
 @Allowed(Action.SEE_ENCLOSURES)
 class EnclosureController {
     private final Standings standings;
+    private final Sites sites;
 
-    EnclosureController(Standings standings) {
+    EnclosureController(Standings standings, Sites sites) {
         this.standings = standings;
+        this.sites = sites;
     }
 
     @GetMapping("/enclosures/{enclosureId}")
@@ -28,7 +31,7 @@ class EnclosureController {
         model.addAttribute("points", enclosure.points());
         model.addAttribute("rows", enclosure.rows());
         model.addAttribute("animals", enclosure.animals());
-        model.addAttribute("staleAfterDays", Standings.STALE_AFTER.toDays());
+        model.addAttribute("staleAfterDays", sites.settings(me.siteId()).staleAfterDays());
         return "overview/enclosure";
     }
 }

@@ -3,7 +3,8 @@ package dapple.overview;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
-import dapple.review.Standings;
+import dapple.review.Desks;
+import dapple.review.Filter;
 import java.time.Clock;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -14,17 +15,18 @@ import org.springframework.web.bind.annotation.GetMapping;
 @Controller
 @Allowed(Action.SEE_TODAY)
 class TodayController {
-    private final Standings standings;
+    private final Desks desks;
     private final Clock clock;
 
-    TodayController(Standings standings, Clock clock) {
-        this.standings = standings;
+    TodayController(Desks desks, Clock clock) {
+        this.desks = desks;
         this.clock = clock;
     }
 
     @GetMapping("/")
     String page(@AuthenticationPrincipal SignedIn me, Model model) {
-        model.addAttribute("today", Today.of(standings.at(me.siteId()), clock.instant()));
+        model.addAttribute(
+                "today", Today.of(desks.at(me.siteId(), me.zone(), Filter.NONE), me.personId(), clock.instant()));
         return "overview/today";
     }
 }

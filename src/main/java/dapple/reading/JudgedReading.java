@@ -9,7 +9,11 @@ import java.time.Instant;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** A reading with its verdict for one species: what pages show. */
+/**
+ * A reading with its verdict for one species: what pages show.
+ *
+ * @param stateSince since when the point has been in this state, where it is the newest reading there
+ */
 public record JudgedReading(
         long readingId,
         long enclosureId,
@@ -24,7 +28,8 @@ public record JudgedReading(
         Optional<Long> orderId,
         MeasuredAmount measured,
         Judgement judgement,
-        boolean heldAsAsked) {
+        boolean heldAsAsked,
+        Optional<Instant> stateSince) {
 
     /** Of the columns of a reading, its visit and a verdict, in the order in which the queries name them. */
     JudgedReading(
@@ -46,7 +51,8 @@ public record JudgedReading(
             boolean mayExceed,
             boolean finerThanMeter,
             boolean noGradient,
-            boolean heldAsAsked) {
+            boolean heldAsAsked,
+            @Nullable Instant stateSince) {
         this(
                 readingId,
                 enclosureId,
@@ -61,7 +67,8 @@ public record JudgedReading(
                 Optional.ofNullable(orderId),
                 new MeasuredAmount(amount, new Interval(low, high)),
                 new Judgement(Optional.ofNullable(state), mayExceed, finerThanMeter, noGradient),
-                heldAsAsked);
+                heldAsAsked,
+                Optional.ofNullable(stateSince));
     }
 
     public Optional<State> state() {

@@ -16,7 +16,8 @@ import org.springframework.data.repository.Repository;
 interface ReadingRepository extends Repository<Reading, Long> {
     String JUDGED = "select new dapple.reading.JudgedReading(r.id, v.enclosureId, r.pointId, r.meterId, r.recordedBy, "
             + "r.quantity, r.takenAt, d.id, d.speciesId, d.targetVersionId, d.vetOrderId, d.state, d.amount, d.low, "
-            + "d.high, d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked) ";
+            + "d.high, d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked, l.stateSince) ";
+    String STATE_SINCE = "left join LatestReading l on l.readingId = r.id ";
     String CURRENT = "not exists (select 1 from Reading n where n.supersedesId = r.id) "
             + "and not exists (select 1 from ReadingWithdrawal w where w.readingId = r.id) ";
 
@@ -35,11 +36,13 @@ interface ReadingRepository extends Repository<Reading, Long> {
     List<Reading> currentOfVisit(long siteId, UUID visitKey);
 
     @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+            + STATE_SINCE
             + "where r.pointId = :pointId and r.quantity = :quantity and r.heldAsAsked = true and " + CURRENT
             + "order by r.takenAt desc, r.id desc, d.id")
     List<JudgedReading> newestFirst(long pointId, Quantity quantity, Limit limit);
 
     @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+            + STATE_SINCE
             + "where r.siteId = :siteId and r.id = :readingId order by d.id")
     List<JudgedReading> judged(long siteId, long readingId);
 
@@ -53,6 +56,7 @@ interface ReadingRepository extends Repository<Reading, Long> {
 
     /** Over [from, to), for one species, whatever else was judged for others; points that are judged for nobody included. */
     @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+            + "left join LatestReading l on l.verdictId = d.id "
             + "where r.siteId = :siteId and v.enclosureId in :enclosureIds "
             + "and (d.speciesId = :speciesId or d.speciesId is null) "
             + "and r.takenAt >= :from and r.takenAt < :to and " + CURRENT

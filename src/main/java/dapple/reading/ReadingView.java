@@ -18,19 +18,21 @@ import java.util.Optional;
  * A reading as a page shows it: with its point, its meter, and the target that it was judged by.
  *
  * @param order the vet's order that stood in place of the target's limits, if there was one
- * @param stateSince since when the point has been in this state, where that is known
  */
 public record ReadingView(
         JudgedReading reading,
         PointFacts point,
         MeterFacts meter,
         Optional<Target> target,
-        Optional<OrderFacts> order,
-        Optional<Instant> stateSince) {
+        Optional<OrderFacts> order) {
 
     /** The gravest state first; what is not judged last. */
     public static final Comparator<ReadingView> GRAVEST_FIRST =
             Comparator.comparingInt(view -> view.state().map(State::ordinal).orElse(State.values().length));
+
+    public Optional<Instant> stateSince() {
+        return reading.stateSince();
+    }
 
     public Optional<State> state() {
         return reading.state();

@@ -1,6 +1,5 @@
 package dapple.reading;
 
-import dapple.animal.StayFacts;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
 import dapple.light.quantity.Quantity;
@@ -8,7 +7,6 @@ import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.order.OrderFacts;
 import dapple.order.VetOrders;
-import dapple.reading.LatestReadingRepository.Since;
 import dapple.site.NotFoundException;
 import dapple.target.Target;
 import dapple.target.Targets;
@@ -31,21 +29,13 @@ public class Readings {
     public static final int PAGE_SIZE = 50;
 
     private final ReadingRepository readings;
-    private final LatestReadingRepository latest;
     private final Enclosures enclosures;
     private final Meters meters;
     private final Targets targets;
     private final VetOrders orders;
 
-    Readings(
-            ReadingRepository readings,
-            LatestReadingRepository latest,
-            Enclosures enclosures,
-            Meters meters,
-            Targets targets,
-            VetOrders orders) {
+    Readings(ReadingRepository readings, Enclosures enclosures, Meters meters, Targets targets, VetOrders orders) {
         this.readings = readings;
-        this.latest = latest;
         this.enclosures = enclosures;
         this.meters = meters;
         this.targets = targets;
@@ -81,20 +71,15 @@ public class Readings {
     }
 
     /**
-     * What was read over [from, to) where an animal lived while it lived there, judged for its species, newest first.
-     *
-     * @param stays those that count for the animal
+     * What was read over [from, to) where an animal lived while it lived there, as it was judged for it, newest first.
+     * Whose verdict is not made yet, as an order has come late, is missing until it is.
      */
     @Transactional(readOnly = true)
-    public List<JudgedReading> whereLived(
-            long siteId, List<StayFacts> stays, long speciesId, Instant from, Instant to) {
-        Set<Long> enclosureIds = stays.stream().map(StayFacts::enclosureId).collect(Collectors.toSet());
-        return enclosureIds.isEmpty()
+    public List<JudgedReading> whereLived(long siteId, WhereLived lived, Instant from, Instant to) {
+        return lived.enclosureIds().isEmpty()
                 ? List.of()
-                : readings.inEnclosures(siteId, enclosureIds, speciesId, from, to).stream()
-                        .filter(one -> stays.stream()
-                                .anyMatch(stay -> stay.enclosureId() == one.enclosureId() && stay.holds(one.takenAt())))
-                        .toList();
+                : lived.ofTheAnimal(
+                        readings.inEnclosures(siteId, lived.enclosureIds(), lived.speciesId(), from, to));
     }
 
     /** The key of the visit in which a reading was taken. */
@@ -132,15 +117,13 @@ public class Readings {
         Set<Long> orderIds =
                 found.stream().flatMap(one -> one.orderId().stream()).collect(Collectors.toSet());
         Map<Long, OrderFacts> orderById = orders.byId(siteId, orderIds);
-        Map<Long, Instant> since = latest.since(siteId).stream().collect(Collectors.toMap(Since::readingId, Since::at));
         return found.stream()
                 .map(one -> new ReadingView(
                         one,
                         known(points, one.pointId()),
                         known(meterById, one.meterId()),
                         one.targetVersionId().map(targetById::get),
-                        one.orderId().map(orderById::get),
-                        Optional.ofNullable(since.get(one.readingId()))))
+                        one.orderId().map(orderById::get)))
                 .toList();
     }
 

@@ -1,5 +1,6 @@
 package dapple.review;
 
+import dapple.site.Settings;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -18,8 +19,9 @@ import java.util.stream.Stream;
  * @param review the enclosures that are looked at
  * @param open findings that wait for somebody
  * @param accepted findings that stand for a while, with a reason
+ * @param settings of the site, by which the findings were made
  */
-public record Desk(ReviewList review, List<Finding> open, List<Finding> accepted, Filter filter) {
+public record Desk(ReviewList review, List<Finding> open, List<Finding> accepted, Filter filter, Settings settings) {
     private static final Comparator<Finding> BY_HARM = Comparator.comparing(Finding::urgency)
             .thenComparing(finding -> finding.standing().mayExceed(), Comparator.reverseOrder())
             .thenComparing(finding -> finding.standing()
@@ -27,7 +29,8 @@ public record Desk(ReviewList review, List<Finding> open, List<Finding> accepted
                     .flatMap(Standing.AtPoint::since)
                     .orElse(Instant.MIN));
 
-    static Desk of(List<Standing> standings, List<Finding> findings, Filter filter, LocalDate today) {
+    static Desk of(
+            List<Standing> standings, List<Finding> findings, Filter filter, Settings settings, LocalDate today) {
         List<Finding> looked = findings.stream()
                 .filter(finding -> filter.covers(finding.standing()) && filter.covers(finding))
                 .sorted(BY_HARM)
@@ -46,13 +49,14 @@ public record Desk(ReviewList review, List<Finding> open, List<Finding> accepted
                 new ReviewList(enclosures),
                 looked.stream().filter(accepted.negate()).toList(),
                 looked.stream().filter(accepted).toList(),
-                filter);
+                filter,
+                settings);
     }
 
     /** The same of fewer enclosures. */
     Desk only(Filter restricted, LocalDate today) {
         List<Finding> findings = Stream.concat(open.stream(), accepted.stream()).toList();
-        return restricted.isSet() ? of(review.standings(), findings, restricted, today) : this;
+        return restricted.isSet() ? of(review.standings(), findings, restricted, settings, today) : this;
     }
 
     /** Enclosures that need nobody: with those open and those accepted they are all that are looked at. */

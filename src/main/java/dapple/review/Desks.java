@@ -35,12 +35,12 @@ public class Desks {
     public Desk at(long siteId, ZoneId zone, Filter filter) {
         Instant now = clock.instant();
         Settings settings = sites.settings(siteId);
-        List<Standing> all = standings.at(siteId);
+        List<Standing> all = standings.at(siteId, settings);
         Map<Long, List<DecisionFacts>> decisions = deciding.since(siteId, earliest(all, now));
         List<Finding> findings = all.stream()
                 .flatMap(standing -> finding(standing, settings, now, decisions).stream())
                 .toList();
-        return Desk.of(all, findings, filter, LocalDate.ofInstant(now, zone));
+        return Desk.of(all, findings, filter, settings, LocalDate.ofInstant(now, zone));
     }
 
     /** When the oldest finding began, so that the record of older decisions is not read; at most a year ago. */

@@ -65,7 +65,7 @@ public record Standing(
     }
 
     /** Whether its next reading is due. */
-    boolean isOverdue(Settings settings, Instant now) {
+    public boolean isOverdue(Settings settings, Instant now) {
         return readSince()
                 .map(since -> since.plus(settings.overdueAfter()).isBefore(now))
                 .orElse(true);

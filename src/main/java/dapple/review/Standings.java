@@ -11,6 +11,8 @@ import dapple.light.judging.State;
 import dapple.reading.ReadingView;
 import dapple.reading.Readings;
 import dapple.review.Standing.AtPoint;
+import dapple.site.Settings;
+import dapple.site.Sites;
 import dapple.species.SpeciesFacts;
 import dapple.target.Targets;
 import java.time.Clock;
@@ -27,9 +29,6 @@ import org.springframework.transaction.annotation.Transactional;
 /** Where every enclosure of a site stands now. */
 @Service
 public class Standings {
-    /** Age from which a reading says nothing of today: 21 days (common practice, no source). */
-    public static final Duration STALE_AFTER = Duration.ofDays(21);
-
     /** Of equals the UV index decides. */
     private static final Comparator<AtPoint> GRAVEST_FIRST = Comparator.comparing(AtPoint::state)
             .thenComparing(AtPoint::quantity)
@@ -40,22 +39,31 @@ public class Standings {
     private final Animals animals;
     private final Targets targets;
     private final Readings readings;
+    private final Sites sites;
     private final Clock clock;
 
-    Standings(Enclosures enclosures, Animals animals, Targets targets, Readings readings, Clock clock) {
+    Standings(Enclosures enclosures, Animals animals, Targets targets, Readings readings, Sites sites, Clock clock) {
         this.enclosures = enclosures;
         this.animals = animals;
         this.targets = targets;
         this.readings = readings;
+        this.sites = sites;
         this.clock = clock;
     }
 
     /** In walking order. */
     @Transactional(readOnly = true)
     public List<Standing> at(long siteId) {
+        return at(siteId, sites.settings(siteId));
+    }
+
+    /** The same, with the site's settings at hand. */
+    @Transactional(readOnly = true)
+    public List<Standing> at(long siteId, Settings settings) {
         Instant now = clock.instant();
         Known known = new Known(
                 now,
+                settings.staleAfter(),
                 enclosures.pointsByEnclosure(siteId),
                 animals.byEnclosure(siteId, now),
                 targets.speciesById(siteId),
@@ -73,6 +81,7 @@ public class Standings {
         Map<Long, List<ReadingView>> latest = readings.latestIn(siteId, enclosureId);
         Known known = new Known(
                 now,
+                sites.settings(siteId).staleAfter(),
                 Map.of(enclosureId, points),
                 Map.of(enclosureId, living),
                 targets.speciesById(siteId),
@@ -84,6 +93,7 @@ public class Standings {
     /** What is known of a site at an instant. */
     private record Known(
             Instant now,
+            Duration staleAfter,
             Map<Long, List<PointFacts>> points,
             Map<Long, List<AnimalFacts>> occupants,
             Map<Long, SpeciesFacts> species,
@@ -130,7 +140,7 @@ public class Standings {
         }
 
         private boolean isRecent(ReadingView view) {
-            return view.reading().takenAt().plus(STALE_AFTER).isAfter(now);
+            return view.reading().takenAt().plus(staleAfter).isAfter(now);
         }
     }
 }

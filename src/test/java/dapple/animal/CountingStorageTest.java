@@ -362,7 +362,9 @@ class CountingStorageTest {
 
     @Test
     void noneJoinsOneAnimal() {
-        assertRefused(Refusal.NO_GROUP, () -> counting.join(site.id(), group, animal(), how(1)));
+        assertRefused(
+                Refusal.NO_GROUP,
+                () -> counting.join(site.id(), /* animalId= */ group, /* groupId= */ animal(), how(1)));
     }
 
     @Test

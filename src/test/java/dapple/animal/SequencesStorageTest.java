@@ -19,6 +19,7 @@ import java.util.Random;
 import java.util.UUID;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -64,7 +65,6 @@ class SequencesStorageTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void whatStandsHoldsTogether(Random random) {
-        furnish();
         for (int step = 0; step < STEPS; step++) {
             tryAnything(random);
         }
@@ -77,7 +77,8 @@ class SequencesStorageTest {
         });
     }
 
-    private void furnish() {
+    @BeforeEach
+    void furnish() {
         site = collection.site();
         keeper = collection.person(site, Role.KEEPER);
         species = collection.species(site, "Epipedobates anthonyi");
