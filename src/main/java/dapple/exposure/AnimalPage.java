@@ -62,10 +62,9 @@ class AnimalPage {
         AnimalHistory history = animals.historyOf(me.siteId(), animalId);
         AskedPeriod asked = AskedPeriod.of(from, to, last(history, me));
         Exposure exposure = exposures.of(me.siteId(), me.zone(), history, asked.period());
-        Map<Long, EnclosureFacts> places = enclosures.all(me.siteId()).stream()
-                .collect(Collectors.toMap(EnclosureFacts::id, Function.identity()));
-        List<Target> versions =
-                targets.approved(me.siteId(), history.animal().speciesId());
+        Map<Long, EnclosureFacts> places =
+                enclosures.all(me.siteId()).stream().collect(Collectors.toMap(EnclosureFacts::id, Function.identity()));
+        List<Target> versions = targets.approved(me.siteId(), history.animal().speciesId());
         Map<Long, MeterFacts> meterById = meters.byId(me.siteId());
         model.addAttribute("animal", history.animal());
         model.addAttribute("history", history);
@@ -74,7 +73,8 @@ class AnimalPage {
         model.addAttribute("words", words);
         model.addAttribute("enclosures", places);
         model.addAttribute("meters", meterById);
-        model.addAttribute("species", targets.speciesById(me.siteId()).get(history.animal().speciesId()));
+        model.addAttribute(
+                "species", targets.speciesById(me.siteId()).get(history.animal().speciesId()));
         model.addAttribute("targetsHeld", TargetHeld.in(asked.period(), versions, me.zone()));
         model.addAttribute("targetWords", targetWords(versions, asked.period(), me));
         order(me, history, exposure, places, model);
@@ -82,17 +82,15 @@ class AnimalPage {
     }
 
     private void order(
-            SignedIn me,
-            AnimalHistory history,
-            Exposure exposure,
-            Map<Long, EnclosureFacts> places,
-            Model model) {
+            SignedIn me, AnimalHistory history, Exposure exposure, Map<Long, EnclosureFacts> places, Model model) {
         Instant now = clock.instant();
         Instant begin = exposure.period().span(me.zone()).from();
         Instant end = exposure.period().span(me.zone()).to();
         List<OrderFacts> all = exposure.lived().orders();
-        List<OrderFacts> open =
-                all.stream().filter(order -> order.isOpenAt(now)).sorted(Comparator.comparing(OrderFacts::from)).toList();
+        List<OrderFacts> open = all.stream()
+                .filter(order -> order.isOpenAt(now))
+                .sorted(Comparator.comparing(OrderFacts::from))
+                .toList();
         List<OrderFacts> shown = all.stream()
                 .filter(order -> order.isOpenAt(now)
                         || (order.from().isBefore(end) && order.to().isAfter(begin)))

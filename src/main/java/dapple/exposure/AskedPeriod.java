@@ -12,8 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param wrongTo key of the message at the last day, where it is wrong
  * @param period what is shown: the usual one where what was typed is wrong
  */
-public record AskedPeriod(
-        String from, String to, Optional<String> wrongFrom, Optional<String> wrongTo, Period period) {
+public record AskedPeriod(String from, String to, Optional<String> wrongFrom, Optional<String> wrongTo, Period period) {
     /** What a vet looks back over at least; common practice, no source. */
     private static final int USUAL_MONTHS = 6;
 
@@ -30,8 +29,9 @@ public record AskedPeriod(
         String typedFrom = from == null ? "" : from.strip();
         String typedTo = to == null ? "" : to.strip();
         Optional<LocalDate> end = typedTo.isEmpty() ? Optional.of(last) : day(typedTo);
-        Optional<LocalDate> begin =
-                typedFrom.isEmpty() ? end.map(day -> day.minusMonths(USUAL_MONTHS).plusDays(1)) : day(typedFrom);
+        Optional<LocalDate> begin = typedFrom.isEmpty()
+                ? end.map(day -> day.minusMonths(USUAL_MONTHS).plusDays(1))
+                : day(typedFrom);
         Optional<String> wrongTo = wrongTo(end, last);
         Optional<String> wrongFrom =
                 wrongTo.isPresent() && typedFrom.isEmpty() ? Optional.empty() : wrongFrom(begin, end.orElse(last));

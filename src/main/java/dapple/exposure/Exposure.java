@@ -53,8 +53,8 @@ public record Exposure(Period period, ZoneId zone, Settings settings, Lived live
     public Optional<JudgedReading> newestBasking() {
         return lastStay().stream()
                 .flatMap(stay -> readings().stream()
-                        .filter(reading -> reading.enclosureId() == stay.enclosureId()
-                                && stay.holds(reading.takenAt())))
+                        .filter(reading ->
+                                reading.enclosureId() == stay.enclosureId() && stay.holds(reading.takenAt())))
                 .filter(lived::counts)
                 .filter(reading -> lived.point(reading).role() == PointRole.BASKING)
                 .findFirst();
@@ -106,8 +106,8 @@ public record Exposure(Period period, ZoneId zone, Settings settings, Lived live
         return lastStay().stream()
                 .flatMap(stay -> lived.lamps().stream().filter(lamp -> lamp.enclosureId() == stay.enclosureId()))
                 .filter(lamp -> lamp.lampClass().emitsUltraviolet())
-                .filter(lamp ->
-                        lamp.from().isBefore(end) && lamp.to().filter(to -> to.isBefore(end)).isEmpty())
+                .filter(lamp -> lamp.from().isBefore(end)
+                        && lamp.to().filter(to -> to.isBefore(end)).isEmpty())
                 .toList();
     }
 
@@ -125,16 +125,15 @@ public record Exposure(Period period, ZoneId zone, Settings settings, Lived live
                 .filter(byStay::containsKey)
                 .map(stay -> light(stay, byStay.getOrDefault(stay, List.of())));
         List<DayOfLight> nowhere = byStay.getOrDefault(Optional.<StayFacts>empty(), List.of());
-        return Stream.concat(
-                        housed, nowhere.isEmpty() ? Stream.empty() : Stream.of(light(Optional.empty(), nowhere)))
+        return Stream.concat(housed, nowhere.isEmpty() ? Stream.empty() : Stream.of(light(Optional.empty(), nowhere)))
                 .toList();
     }
 
     private StayLight light(Optional<StayFacts> stay, List<DayOfLight> there) {
         Map<PointRole, List<JudgedReading>> byRole = readings().stream()
                 .filter(lived::counts)
-                .filter(reading -> stay.filter(one ->
-                                one.enclosureId() == reading.enclosureId() && one.holds(reading.takenAt()))
+                .filter(reading -> stay.filter(
+                                one -> one.enclosureId() == reading.enclosureId() && one.holds(reading.takenAt()))
                         .isPresent())
                 .collect(Collectors.groupingBy(reading -> lived.point(reading).role()));
         return new StayLight(stay, there, byRole);

@@ -38,8 +38,7 @@ class ExposureStrips {
         List<DoseWeek> drawn = IntStream.range(0, weeks)
                 .mapToObj(week -> week(exposure, first.plusWeeks(week)))
                 .toList();
-        List<Lane> lanes = List.of(
-                stays(exposure, enclosures), rigs(exposure), orders(orders, exposure.zone()));
+        List<Lane> lanes = List.of(stays(exposure, enclosures), rigs(exposure), orders(orders, exposure.zone()));
         DoseHistory history = new DoseHistory(exposure.zone(), drawn, lanes);
         int few = Math.min(weeks, StripSize.SHORT.weeks());
         return new Strips(
@@ -52,8 +51,7 @@ class ExposureStrips {
                 .filter(day -> !day.date().isBefore(from) && day.date().isBefore(from.plusWeeks(1)))
                 .toList();
         Sum sum = Sum.of(days);
-        Period period =
-                new Period(days.get(0).date(), days.get(days.size() - 1).date());
+        Period period = new Period(days.get(0).date(), days.get(days.size() - 1).date());
         return DoseWeek.of(from, sum.days(), said(period, sum));
     }
 
@@ -99,7 +97,8 @@ class ExposureStrips {
                             return new Lane.Entry(
                                     day,
                                     day,
-                                    words.say("rig-change." + event.change().kind().name()));
+                                    words.say("rig-change."
+                                            + event.change().kind().name()));
                         })
                         .toList());
     }

@@ -44,7 +44,8 @@ public class Exposures {
     @Transactional(readOnly = true)
     public Exposure of(long siteId, ZoneId zone, AnimalHistory history, Period period) {
         Settings settings = sites.settings(siteId);
-        Lived lived = lived(siteId, history, period.widened(settings.carryDays()).span(zone));
+        Lived lived =
+                lived(siteId, history, period.widened(settings.carryDays()).span(zone));
         DoseSettings dose = new DoseSettings(settings.carryDays(), hours(settings.baskingHours()));
         LightHistory light = new LightHistory(lived.light(zone), dose);
         return new Exposure(period, zone, settings, lived, light.days(period.from(), period.until()));

@@ -37,7 +37,8 @@ record ShownLight(Exposure exposure, Map<Long, MeterFacts> meters, List<Target> 
                 Given.of(meters.get(reading.meterId())),
                 reading.targetVersionId().map(byId::get),
                 exposure.lived().orders().stream()
-                        .filter(order -> reading.orderId().filter(id -> id == order.id()).isPresent())
+                        .filter(order ->
+                                reading.orderId().filter(id -> id == order.id()).isPresent())
                         .findFirst());
     }
 }

@@ -16,8 +16,7 @@ import java.util.Optional;
  * @param days those that ended there
  * @param readings of the UV index that tell of the animal, by what their point stands for
  */
-public record StayLight(
-        Optional<StayFacts> stay, List<DayOfLight> days, Map<PointRole, List<JudgedReading>> readings) {
+public record StayLight(Optional<StayFacts> stay, List<DayOfLight> days, Map<PointRole, List<JudgedReading>> readings) {
     public Period period() {
         return new Period(days.get(0).date(), days.get(days.size() - 1).date());
     }

@@ -70,9 +70,7 @@ public class VetOrders {
         records.add(history.animal().id());
         return orders.ofAnimals(siteId, records).stream()
                 .map(VetOrder::facts)
-                .flatMap(order -> order
-                        .before(left.getOrDefault(order.animalId(), Instant.MAX))
-                        .stream())
+                .flatMap(order -> order.before(left.getOrDefault(order.animalId(), Instant.MAX)).stream())
                 .toList();
     }
 

@@ -78,8 +78,7 @@ public class Readings {
     public List<JudgedReading> whereLived(long siteId, WhereLived lived, Instant from, Instant to) {
         return lived.enclosureIds().isEmpty()
                 ? List.of()
-                : lived.ofTheAnimal(
-                        readings.inEnclosures(siteId, lived.enclosureIds(), lived.speciesId(), from, to));
+                : lived.ofTheAnimal(readings.inEnclosures(siteId, lived.enclosureIds(), lived.speciesId(), from, to));
     }
 
     /** The key of the visit in which a reading was taken. */
