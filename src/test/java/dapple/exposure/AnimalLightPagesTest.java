@@ -140,6 +140,7 @@ class AnimalLightPagesTest {
                 .replace(kept.meter().code(), "meter")
                 .replaceAll("/(animals|enclosures)/[0-9]+", "/$1")
                 .replaceAll("\\b(E|L|Room )[0-9]+\\b", "$1")
+                .replaceAll("animal=[0-9]+", "animal")
                 .replaceAll("printed [^<]*", "");
     }
 
