@@ -163,7 +163,7 @@ public class Animals {
                         ? own.stream().map(Stay::facts)
                         : during(piece, staysOf(siteId, piece.animalId())))
                 .toList();
-        return new AnimalHistory(animal.facts(), animal.end(), counted);
+        return new AnimalHistory(animal.facts(), animal.state(), animal.end(), counted);
     }
 
     private static Stream<StayFacts> during(Lineage piece, List<StayFacts> stays) {

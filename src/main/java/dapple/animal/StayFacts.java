@@ -7,6 +7,10 @@ import java.util.stream.Stream;
 /** A stay as other features see it, over [from, to). */
 public record StayFacts(long id, long enclosureId, AnimalFacts animal, Instant from, Optional<Instant> to) {
 
+    public boolean holds(Instant at) {
+        return !at.isBefore(from) && to.filter(end -> !at.isBefore(end)).isEmpty();
+    }
+
     /** What lies of it before an instant. */
     Optional<StayFacts> before(Instant end) {
         if (!from.isBefore(end)) {

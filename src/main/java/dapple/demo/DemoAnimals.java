@@ -4,6 +4,7 @@ import dapple.animal.AnimalKeeping;
 import dapple.animal.AnimalState;
 import dapple.animal.Animals;
 import dapple.animal.Arrival;
+import dapple.animal.BodyLengthFacts;
 import dapple.animal.Happened;
 import dapple.animal.Reach;
 import dapple.animal.Sex;
@@ -52,6 +53,8 @@ class DemoAnimals {
                 .map(number -> keeping.addGroup(members.siteId(), state, number, begun))
                 .orElseGet(() -> keeping.add(members.siteId(), state, members.supervisor()));
         animals.move(members.siteId(), new Arrival(animal, enclosureId, at, members.supervisor()));
+        BodyLengthFacts length = new BodyLengthFacts(tenant.lengthMetres(), LocalDate.ofInstant(at, ZoneOffset.UTC));
+        keeping.addLength(members.siteId(), animal, length, members.supervisor());
         if (tenant.pigment().isLessThanNormal()) {
             order(members, animal, at);
         }

@@ -90,6 +90,7 @@ record DemoRows(
      * Who lives in an enclosure.
      *
      * @param number of a group that is kept as a count; none: one animal
+     * @param lengthMetres of the body, of the largest where they are several
      */
     record Tenant(
             String enclosure,
@@ -97,7 +98,8 @@ record DemoRows(
             String accessionNumber,
             String name,
             Optional<Integer> number,
-            Pigment pigment) {
+            Pigment pigment,
+            double lengthMetres) {
         static Tenant of(NamedCsvRecord row) {
             return new Tenant(
                     row.getField("enclosure"),
@@ -105,7 +107,8 @@ record DemoRows(
                     row.getField("accession_number"),
                     row.getField("name"),
                     given(row, "number").map(Integer::valueOf),
-                    Pigment.valueOf(row.getField("pigment")));
+                    Pigment.valueOf(row.getField("pigment")),
+                    DemoRows.number(row, "length_metres"));
         }
     }
 

@@ -2,6 +2,7 @@ package dapple.enclosure;
 
 import dapple.site.NotFoundException;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -159,5 +160,15 @@ public class Enclosures {
         return plannedOff.onRecord(siteId, enclosureId, at).stream()
                 .map(PlannedOff::onRecord)
                 .toList();
+    }
+
+    /** When the lamps of some enclosures were off on purpose, as far as it meets [from, to); oldest first. */
+    @Transactional(readOnly = true)
+    public List<PlannedOffTime> plannedOff(long siteId, Collection<Long> enclosureIds, Instant from, Instant to) {
+        return enclosureIds.isEmpty()
+                ? List.of()
+                : plannedOff.ofEnclosures(siteId, enclosureIds, from, to).stream()
+                        .map(PlannedOff::time)
+                        .toList();
     }
 }

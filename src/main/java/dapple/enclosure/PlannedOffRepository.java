@@ -1,6 +1,7 @@
 package dapple.enclosure;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Limit;
@@ -22,6 +23,12 @@ interface PlannedOffRepository extends JpaRepository<PlannedOff, Long> {
             select o from PlannedOff o where o.enclosureId = :enclosureId and o.calledOffAt is null
             and o.fromAt < :to and (o.toAt is null or o.toAt > :from) order by o.fromAt""")
     List<PlannedOff> overlapping(long enclosureId, Instant from, Instant to);
+
+    @Query("""
+            select o from PlannedOff o where o.siteId = :siteId and o.enclosureId in :enclosureIds
+            and o.calledOffAt is null and o.fromAt < :to and (o.toAt is null or o.toAt > :from)
+            order by o.fromAt, o.id""")
+    List<PlannedOff> ofEnclosures(long siteId, Collection<Long> enclosureIds, Instant from, Instant to);
 
     @Query("""
             select o from PlannedOff o where o.siteId = :siteId and o.enclosureId = :enclosureId

@@ -34,6 +34,27 @@ public record OrderFacts(
         return at.isBefore(to);
     }
 
+    /** What lies of it before an instant. */
+    Optional<OrderFacts> before(Instant end) {
+        if (!from.isBefore(end)) {
+            return Optional.empty();
+        }
+        return to.isAfter(end)
+                ? Optional.of(new OrderFacts(
+                        id,
+                        animalId,
+                        ordered,
+                        reason,
+                        from,
+                        lastDay,
+                        end,
+                        personId,
+                        recordedAt,
+                        inheritedFrom,
+                        earlyEnd))
+                : Optional.of(this);
+    }
+
     /** What readings of the UV index at the animal are judged by, given what its species needs. */
     public Limits limits(Optional<Limits> ofSpecies) {
         return ordered.limits(ofSpecies);

@@ -24,6 +24,11 @@ interface VetOrderRepository extends JpaRepository<VetOrder, Long> {
             order by o.fromAt desc, o.id desc""")
     List<VetOrder> ofAnimal(long siteId, long animalId);
 
+    @Query("""
+            select o from VetOrder o where o.siteId = :siteId and o.animalId in :animalIds
+            order by o.fromAt desc, o.id desc""")
+    List<VetOrder> ofAnimals(long siteId, Collection<Long> animalIds);
+
     @Query("select o from VetOrder o where o.siteId = :siteId and o.animalId = :animalId and o.id = :id")
     Optional<VetOrder> findOfAnimal(long siteId, long animalId, long id);
 

@@ -1,11 +1,14 @@
 package dapple.order;
 
 import dapple.animal.AnimalFacts;
+import dapple.animal.AnimalHistory;
 import dapple.animal.Animals;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -52,6 +55,23 @@ public class VetOrders {
     @Transactional(readOnly = true)
     public List<OrderFacts> ofAnimal(long siteId, long animalId) {
         return orders.ofAnimal(siteId, animalId).stream().map(VetOrder::facts).toList();
+    }
+
+    /** The orders that ever counted for an animal, newest first; those of a group that it left end when it left. */
+    @Transactional(readOnly = true)
+    public List<OrderFacts> ofHistory(long siteId, AnimalHistory history) {
+        Map<Long, Instant> left = history.stays().stream()
+                .filter(stay -> stay.animal().id() != history.animal().id())
+                .collect(Collectors.toMap(
+                        stay -> stay.animal().id(),
+                        stay -> stay.to().orElse(Instant.MAX),
+                        (one, other) -> one.isAfter(other) ? one : other));
+        Set<Long> records = new HashSet<>(left.keySet());
+        records.add(history.animal().id());
+        return orders.ofAnimals(siteId, records).stream()
+                .map(VetOrder::facts)
+                .flatMap(order -> order.before(left.getOrDefault(order.animalId(), Instant.MAX)).stream())
+                .toList();
     }
 
     /** The orders for an animal that are in force at an instant or begin later, oldest first. */

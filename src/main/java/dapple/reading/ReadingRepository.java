@@ -54,21 +54,15 @@ interface ReadingRepository extends Repository<Reading, Long> {
             + "join Verdict d on d.id = l.verdictId where l.siteId = :siteId and l.enclosureId = :enclosureId")
     List<JudgedReading> latestInEnclosure(long siteId, long enclosureId);
 
-    /** For one species, whatever else was judged for others; points that are judged for nobody included. */
-    @Query(
-            value = JUDGED
-                    + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
-                    + STATE_SINCE
-                    + "where r.siteId = :siteId and (d.speciesId = :speciesId or d.speciesId is null) and " + CURRENT
-                    + "and exists (select 1 from Stay s where s.animal.id = :animalId and s.enclosureId = v.enclosureId "
-                    + "and s.withdrawnAt is null and s.fromAt <= r.takenAt and (s.toAt is null or s.toAt > r.takenAt)) "
-                    + "order by r.takenAt desc, r.id desc",
-            countQuery = "select count(r) from Reading r join r.visit v "
-                    + "join Verdict d on d.readingId = r.id and d.replacedAt is null "
-                    + "where r.siteId = :siteId and (d.speciesId = :speciesId or d.speciesId is null) and " + CURRENT
-                    + "and exists (select 1 from Stay s where s.animal.id = :animalId and s.enclosureId = v.enclosureId "
-                    + "and s.withdrawnAt is null and s.fromAt <= r.takenAt and (s.toAt is null or s.toAt > r.takenAt))")
-    Page<JudgedReading> duringStays(long siteId, long animalId, long speciesId, Pageable page);
+    /** Over [from, to), for one species, whatever else was judged for others; points that are judged for nobody included. */
+    @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+            + "left join LatestReading l on l.verdictId = d.id "
+            + "where r.siteId = :siteId and v.enclosureId in :enclosureIds "
+            + "and (d.speciesId = :speciesId or d.speciesId is null) "
+            + "and r.takenAt >= :from and r.takenAt < :to and " + CURRENT
+            + "order by r.takenAt desc, r.id desc")
+    List<JudgedReading> inEnclosures(
+            long siteId, Collection<Long> enclosureIds, long speciesId, Instant from, Instant to);
 
     @Query("select max(r.takenAt) from Reading r where r.pointId = :pointId and r.quantity = :quantity "
             + "and r.takenAt < :before and " + CURRENT)

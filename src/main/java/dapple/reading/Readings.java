@@ -19,8 +19,6 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.data.domain.Limit;
-import org.springframework.data.domain.Page;
-import org.springframework.data.domain.PageRequest;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -93,13 +91,15 @@ public class Readings {
         return views(siteId, found).stream().sorted(ReadingView.GRAVEST_FIRST).toList();
     }
 
-    /** What was read where an animal lived while it lived there, judged for its species, newest first. */
+    /**
+     * What was read over [from, to) where an animal lived while it lived there, as it was judged for it, newest first.
+     * Whose verdict is not made yet, as an order has come late, is missing until it is.
+     */
     @Transactional(readOnly = true)
-    public Page<ReadingView> duringStays(long siteId, long animalId, long speciesId, int page) {
-        Page<JudgedReading> found = readings.duringStays(siteId, animalId, speciesId, PageRequest.of(page, PAGE_SIZE));
-        Map<Long, ReadingView> views = views(siteId, found.getContent()).stream()
-                .collect(Collectors.toMap(view -> view.reading().verdictId(), view -> view));
-        return found.map(reading -> views.get(reading.verdictId()));
+    public List<JudgedReading> whereLived(long siteId, WhereLived lived, Instant from, Instant to) {
+        return lived.enclosureIds().isEmpty()
+                ? List.of()
+                : lived.ofTheAnimal(readings.inEnclosures(siteId, lived.enclosureIds(), lived.speciesId(), from, to));
     }
 
     /** The key of the visit in which a reading was taken. */

@@ -45,4 +45,12 @@ interface FittingRepository extends JpaRepository<Fitting, Long> {
     @Query(WITH_CHANGES + "where f.siteId = :siteId and f.enclosureId = :enclosureId and f.fromAt <= :at "
             + "and (f.toAt is null or f.toAt > :at or e.recordedAt > :at) order by f.id")
     List<Fitting> onRecord(long siteId, long enclosureId, Instant at);
+    /** What hung in some enclosures at any time in [from, to), with what kind of lamp it is. */
+    @Query("""
+            select new dapple.rig.FittedLamp(f.enclosureId, l.tag, m.lampClass, f.place, f.onMinute, f.offMinute,
+            f.fromAt, f.toAt, f.begun.id, f.ended.id)
+            from Fitting f join Lamp l on l.id = f.lampId join LampModel m on m.id = l.lampModelId
+            where f.siteId = :siteId and f.enclosureId in :enclosureIds
+            and f.fromAt < :to and (f.toAt is null or f.toAt > :from) order by f.fromAt, l.tag""")
+    List<FittedLamp> ofEnclosures(long siteId, Collection<Long> enclosureIds, Instant from, Instant to);
 }

@@ -1,6 +1,7 @@
 package dapple.rig;
 
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -26,6 +27,11 @@ interface RigChangeRepository extends JpaRepository<RigChange, Long> {
             select c from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId
             order by c.atInstant desc, c.id desc""")
     List<RigChange> newestFirst(long siteId, long enclosureId, Pageable page);
+
+    @Query("""
+            select c from RigChange c where c.siteId = :siteId and c.enclosureId in :enclosureIds
+            and c.atInstant >= :from and c.atInstant < :to order by c.atInstant, c.id""")
+    List<RigChange> ofEnclosures(long siteId, Collection<Long> enclosureIds, Instant from, Instant to);
 
     @Query("select count(c) from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId")
     long count(long siteId, long enclosureId);

@@ -7,6 +7,7 @@ import dapple.lamp.Lamps;
 import dapple.site.Given;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -115,6 +116,22 @@ public class Rigs {
         return changes.newestFirst(siteId, enclosureId, PageRequest.of(page, PAGE)).stream()
                 .map(RigChange::facts)
                 .toList();
+    }
+
+    /** The changes of some enclosures over [from, to), oldest first. */
+    @Transactional(readOnly = true)
+    public List<RigChangeFacts> changes(long siteId, Collection<Long> enclosureIds, Instant from, Instant to) {
+        return enclosureIds.isEmpty()
+                ? List.of()
+                : changes.ofEnclosures(siteId, enclosureIds, from, to).stream()
+                        .map(RigChange::facts)
+                        .toList();
+    }
+
+    /** The lamps that hung in some enclosures at any time in [from, to), oldest first. */
+    @Transactional(readOnly = true)
+    public List<FittedLamp> lamps(long siteId, Collection<Long> enclosureIds, Instant from, Instant to) {
+        return enclosureIds.isEmpty() ? List.of() : fittings.ofEnclosures(siteId, enclosureIds, from, to);
     }
 
     @Transactional(readOnly = true)

@@ -43,6 +43,7 @@ final class DemoViews {
                 View.of("/animals/{animalId}/orders", "vet", thistle() + "/orders"),
                 View.of("/animals/{animalId}/orders/new", "vet", thistle() + "/orders/new"),
                 View.of("/animals/{animalId}/return", "supervisor", thistle() + "/return"),
+                View.of("/animals/{animalId}/sheet", "vet", thistle() + "/sheet"),
                 View.of("/animals/{animalId}/stays", "vet", thistle() + "/stays"),
                 View.of(
                         "/animals/{animalId}/stays/{stayId}/correction",

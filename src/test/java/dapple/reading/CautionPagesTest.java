@@ -92,6 +92,11 @@ class CautionPagesTest {
     }
 
     @Test
+    void whoFilesAnAnimalsSheetIsSentToTheVet() throws Exception {
+        assertThat(cautions("/animals/" + home.animal().id() + "/sheet")).isEqualTo(EnumSet.of(Caution.VET));
+    }
+
+    @Test
     void whoSetsAFirstTargetIsWarnedOfMoreUltraviolet() throws Exception {
         collection.species(site, "Uromastyx ornata");
         assertThat(cautions("/targets/confirmation")).isEqualTo(EnumSet.of(Caution.TARGET_RAISED, Caution.VET));

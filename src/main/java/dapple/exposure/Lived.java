@@ -1,0 +1,102 @@
+package dapple.exposure;
+
+import dapple.animal.StayFacts;
+import dapple.enclosure.PlannedOffTime;
+import dapple.enclosure.PointFacts;
+import dapple.light.dose.LightRecord;
+import dapple.light.dose.PointReading;
+import dapple.light.dose.Span;
+import dapple.light.dose.TimedLamp;
+import dapple.light.dose.TimedLamps;
+import dapple.light.dose.Timer;
+import dapple.light.judging.PointRole;
+import dapple.light.judging.State;
+import dapple.light.quantity.Quantity;
+import dapple.order.OrderFacts;
+import dapple.reading.JudgedReading;
+import dapple.rig.DailyTimer;
+import dapple.rig.FittedLamp;
+import dapple.rig.RigChangeFacts;
+import dapple.site.Given;
+import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What is on record of where an animal lived, a little beyond the period that is asked for.
+ *
+ * @param stays oldest first
+ * @param orders all that ever counted for it, newest first
+ * @param readings of every quantity, newest first
+ * @param points all of the site, by id
+ */
+public record Lived(
+        List<StayFacts> stays,
+        List<OrderFacts> orders,
+        List<JudgedReading> readings,
+        Map<Long, PointFacts> points,
+        List<PlannedOffTime> plannedOff,
+        List<RigChangeFacts> changes,
+        List<FittedLamp> lamps) {
+
+    LightRecord light(ZoneId zone) {
+        return new LightRecord(
+                zone,
+                stays.stream()
+                        .flatMap(stay -> Spells.of(stay, changes, plannedOff).stream())
+                        .toList(),
+                new TimedLamps(stays.stream().flatMap(this::timed).toList()),
+                readings.stream().filter(this::counts).map(this::pointReading).toList());
+    }
+
+    PointFacts point(JudgedReading reading) {
+        return Given.of(points.get(reading.pointId()));
+    }
+
+    /** Whether a reading tells of the animal's ultraviolet: of the UV index, held as asked, at a point that serves it. */
+    boolean counts(JudgedReading reading) {
+        return reading.quantity() == Quantity.UV_INDEX
+                && reading.heldAsAsked()
+                && reading.speciesId().isPresent()
+                && point(reading).role() != PointRole.KEEPER;
+    }
+
+    private PointReading pointReading(JudgedReading reading) {
+        return new PointReading(
+                reading.takenAt(),
+                point(reading).role(),
+                reading.measured(),
+                reading.state().orElse(State.NO_TARGET));
+    }
+
+    /** The lamps that give ultraviolet, while the animal was there. */
+    private Stream<TimedLamp> timed(StayFacts stay) {
+        return lamps.stream()
+                .filter(lamp -> lamp.enclosureId() == stay.enclosureId()
+                        && lamp.lampClass().emitsUltraviolet())
+                .flatMap(lamp -> during(stay)
+                        .meet(new Span(lamp.from(), lamp.to().orElse(Instant.MAX)))
+                        .stream()
+                        .flatMap(there -> timed(there, lamp.timer())));
+    }
+
+    private static Stream<TimedLamp> timed(Span there, Optional<DailyTimer> daily) {
+        if (daily.isEmpty()) {
+            return Stream.of(new TimedLamp(there, Optional.empty()));
+        }
+        DailyTimer timer = daily.get();
+        Stream<Timer> timers = timer.isAlwaysOn()
+                ? Stream.of(
+                        new Timer(LocalTime.MIDNIGHT, LocalTime.NOON), new Timer(LocalTime.NOON, LocalTime.MIDNIGHT))
+                : Stream.of(new Timer(timer.on(), timer.off()));
+        return timers.map(one -> new TimedLamp(there, Optional.of(one)));
+    }
+
+    static Span during(StayFacts stay) {
+        return new Span(stay.from(), stay.to().orElse(Instant.MAX));
+    }
+}
