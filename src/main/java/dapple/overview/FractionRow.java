@@ -30,23 +30,26 @@ record FractionRow(
         Optional<Band> band) {
     /** A part of sunlight, with the quantities that stand for it. */
     enum Fraction {
-        /** Its effect on skin, as a UV index; and what older meters read. */
-        UVB(Quantity.UV_INDEX, Quantity.UVB_IRRADIANCE),
-        UVA(Quantity.UVA),
-        VISIBLE(Quantity.ILLUMINANCE),
-        NEAR_INFRARED(Quantity.IR_A, Quantity.IR_B, Quantity.IRRADIANCE);
+        UVB,
+        UVA,
+        VISIBLE,
+        NEAR_INFRARED;
 
-        private final List<Quantity> quantities;
-
-        Fraction(Quantity... quantities) {
-            this.quantities = List.of(quantities);
+        /** What stands for it first of all, then what else may be known of it. */
+        List<Quantity> quantities() {
+            return switch (this) {
+                case UVB -> List.of(Quantity.UV_INDEX, Quantity.UVB_IRRADIANCE);
+                case UVA -> List.of(Quantity.UVA);
+                case VISIBLE -> List.of(Quantity.ILLUMINANCE);
+                case NEAR_INFRARED -> List.of(Quantity.IR_A, Quantity.IR_B, Quantity.IRRADIANCE);
+            };
         }
     }
 
     /** Each part by what stands for it first, and by what else is known of it. */
     static List<FractionRow> all(EnclosureScene scene, LightInside light, Newest newest) {
         return Stream.of(Fraction.values())
-                .flatMap(fraction -> fraction.quantities.stream()
+                .flatMap(fraction -> fraction.quantities().stream()
                         .map(quantity -> of(fraction, quantity, scene, light, newest))
                         .filter(row -> row.isFirst() || row.isKnown()))
                 .toList();
@@ -81,7 +84,7 @@ record FractionRow(
     }
 
     boolean isFirst() {
-        return fraction.quantities.get(0) == quantity;
+        return fraction.quantities().get(0) == quantity;
     }
 
     boolean isKnown() {
