@@ -137,7 +137,7 @@ class AnimalLightPagesTest {
     private String told(Kept kept) throws Exception {
         String page = see(kept, Fortnight.ASKED);
         return page.substring(page.indexOf("<main"), page.indexOf("</main>"))
-                .replace(kept.meter().code(), "meter")
+                .replaceAll("\\b" + kept.meter().code() + "\\b(?!\\.[0-9])", "meter")
                 .replaceAll("/(animals|enclosures)/[0-9]+", "/$1")
                 .replaceAll("\\b(E|L|Room )[0-9]+\\b", "$1")
                 .replaceAll("animal=[0-9]+", "animal")
