@@ -173,6 +173,7 @@ class LampPagesTest {
     @ParameterizedTest
     @CsvSource({
         "quantity, HEAT",
+        "quantity, AIR_TEMPERATURE",
         "reading, ''",
         "reading, NaN",
         "reading, 1e400",
