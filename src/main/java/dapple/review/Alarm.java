@@ -33,6 +33,10 @@ class Alarm {
         this.raisedAt = raisedAt;
     }
 
+    long enclosureId() {
+        return enclosureId;
+    }
+
     /** Keeps the first who saw it. */
     void see(long personId, Instant at) {
         if (seenAt == null) {

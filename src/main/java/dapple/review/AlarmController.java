@@ -7,7 +7,6 @@ import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.bind.annotation.RequestParam;
 
 /** Somebody has seen an alarm: the banner goes, the finding stays. */
 @Controller
@@ -20,8 +19,7 @@ class AlarmController {
     }
 
     @PostMapping("/alarms/{alarmId}/seen")
-    String see(@AuthenticationPrincipal SignedIn me, @PathVariable long alarmId, @RequestParam long enclosureId) {
-        alarms.see(me.siteId(), alarmId, me.personId());
-        return "redirect:/enclosures/" + enclosureId;
+    String see(@AuthenticationPrincipal SignedIn me, @PathVariable long alarmId) {
+        return "redirect:/enclosures/" + alarms.see(me.siteId(), alarmId, me.personId());
     }
 }

@@ -40,8 +40,15 @@ public class Alarms {
         return alarms.unseen(siteId);
     }
 
+    /**
+     * Notes that somebody has seen an alarm; who saw it first stays on record.
+     *
+     * @return the enclosure that it is about
+     */
     @Transactional
-    public void see(long siteId, long alarmId, long personId) {
-        alarms.findAtSite(siteId, alarmId).orElseThrow(NotFoundException::new).see(personId, clock.instant());
+    public long see(long siteId, long alarmId, long personId) {
+        Alarm alarm = alarms.findAtSite(siteId, alarmId).orElseThrow(NotFoundException::new);
+        alarm.see(personId, clock.instant());
+        return alarm.enclosureId();
     }
 }

@@ -154,10 +154,7 @@ class AlarmPagesTest {
 
     private ResultActions seen(SignedIn person) throws Exception {
         long alarm = alarms.unseen(site.id()).get(0).id();
-        return pages.perform(post("/alarms/{id}/seen", alarm)
-                .param("enclosureId", String.valueOf(home.enclosureId()))
-                .with(csrf())
-                .with(collection.as(person)));
+        return pages.perform(post("/alarms/{id}/seen", alarm).with(csrf()).with(collection.as(person)));
     }
 
     private long read(double uvi) {
