@@ -78,7 +78,8 @@ interface ReadingRepository extends Repository<Reading, Long> {
     List<Instant> timesIn(long siteId, long enclosureId, Instant from, Limit limit);
 
     @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
-            + "where r.siteId = :siteId and r.pointId = :pointId and r.quantity = :quantity and r.heldAsAsked = true "
+            + STATE_SINCE + "where r.siteId = :siteId and r.pointId = :pointId and r.quantity = :quantity "
+            + "and r.heldAsAsked = true "
             + "and r.takenAt >= :from and " + CURRENT + "order by r.takenAt desc, r.id desc, d.id")
     List<JudgedReading> courseOf(long siteId, long pointId, Quantity quantity, Instant from);
 
