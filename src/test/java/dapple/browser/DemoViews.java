@@ -330,7 +330,7 @@ final class DemoViews {
     }
 
     private String circuit() {
-        return "/circuits/" + ids.circuit("A1");
+        return "/circuits/" + ids.circuit("Dry room UV");
     }
 
     private String meter() {

@@ -164,5 +164,7 @@ class MainJobIT {
         List<String> rows = browser.texts("tbody tr");
         assertThat(rows).anySatisfy(row -> assertThat(row).contains(story.enclosure() + " P1", story.found()));
         assertThat(rows).anySatisfy(row -> assertThat(row).contains(story.enclosure() + " P1", "4.6", "on target"));
+        browser.press("Print or file").await("One page of A4");
+        assertThat(browser.text()).contains(story.animal(), "Stays and doses", "UV zone 3");
     }
 }

@@ -22,9 +22,9 @@ class SheetIT {
     /** As many stays, gaps and orders as a sheet shows, the reasons as long as it lets them be. */
     private static final String FILL = """
             const stays = document.querySelector('.doses tbody');
-            while (stays.rows.length < 6) { stays.prepend(stays.rows[0].cloneNode(true)); }
+            while (stays.rows.length < 5) { stays.prepend(stays.rows[0].cloneNode(true)); }
             const gaps = document.querySelector('.sheet ul.ruled');
-            while (gaps.children.length < 6) { gaps.prepend(gaps.children[0].cloneNode(true)); }
+            while (gaps.children.length < 5) { gaps.prepend(gaps.children[0].cloneNode(true)); }
             const orders = document.querySelector('.sheet .cols .panel');
             for (let order = 0; order < 2; order++) {
               for (const words of [30, 110, 180]) {
