@@ -26,7 +26,7 @@ class SheetIT {
             const gaps = document.querySelector('.sheet ul.ruled');
             while (gaps.children.length < 5) { gaps.prepend(gaps.children[0].cloneNode(true)); }
             const orders = document.querySelector('.sheet .cols .panel');
-            for (let order = 0; order < 2; order++) {
+            for (let order = 0; order < 1; order++) {
               for (const words of [30, 110, 180]) {
                 const line = document.createElement('p');
                 line.textContent = 'eyes shut '.repeat(words / 10);
