@@ -2,9 +2,7 @@ package dapple.enclosure;
 
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
@@ -14,12 +12,12 @@ import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.SiteFacts;
 import dapple.site.TakenException;
+import dapple.testing.Asking;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import dapple.testing.Together;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,8 +30,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.MockMvc;
-import org.springframework.test.web.servlet.ResultActions;
-import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
 @PagesTest
 class ArrangingPagesTest {
@@ -58,6 +54,7 @@ class ArrangingPagesTest {
 
     private SiteFacts site;
     private SignedIn lead;
+    private Asking asking;
     private Home home;
     private EnclosureFacts enclosure;
     private String edit;
@@ -67,6 +64,7 @@ class ArrangingPagesTest {
     void furnish() {
         site = collection.site();
         lead = collection.person(site, Role.LIGHTING_LEAD);
+        asking = new Asking(pages, collection.as(lead));
         home = collection.home(site, lead, collection.species(site, "Pogona vitticeps"));
         enclosure = enclosures.get(site.id(), home.enclosureId());
         edit = "/enclosures/" + enclosure.id() + "/edit";
@@ -82,7 +80,7 @@ class ArrangingPagesTest {
 
     @Test
     void aPointAsksForWhatIsTicked() throws Exception {
-        send(newPoint(), POINT, "quantities", "SURFACE_TEMPERATURE").andExpect(redirectedUrl(edit));
+        asking.send(newPoint(), POINT, "quantities", "SURFACE_TEMPERATURE").andExpect(redirectedUrl(edit));
         Assertions.assertThat(enclosures.pointsOf(site.id(), enclosure.id()))
                 .anySatisfy(asked ->
                         Assertions.assertThat(asked.quantities()).containsExactly(Quantity.SURFACE_TEMPERATURE));
@@ -91,21 +89,21 @@ class ArrangingPagesTest {
     @ParameterizedTest
     @CsvSource({"_quantities, on, Choose at least one.", "quantities, LOUDNESS, quantities-wrong"})
     void aPointAsksForSomethingThatExists(String field, String typed, String message) throws Exception {
-        send(newPoint(), POINT, field, typed)
+        asking.send(newPoint(), POINT, field, typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString(message)));
     }
 
     @Test
     void aTimeOffIsListed() throws Exception {
-        send(off(), OFF).andExpect(redirectedUrl(off()));
-        see(off()).andExpect(content().string(containsString("Winter rest")));
+        asking.send(off(), OFF).andExpect(redirectedUrl(off()));
+        asking.see(off()).andExpect(content().string(containsString("Winter rest")));
     }
 
     @Test
     void timesOffNeverOverlap() throws Exception {
-        send(off(), OFF);
-        send(off(), OFF, "fromTime", "2026-02-01T10:00")
+        asking.send(off(), OFF);
+        asking.send(off(), OFF, "fromTime", "2026-02-01T10:00")
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("planned off in a part of this time already")));
     }
@@ -131,7 +129,7 @@ class ArrangingPagesTest {
         "reason, ' ', reason-wrong"
     })
     void aWrongTimeOffComesBack(String field, String typed, String message) throws Exception {
-        send(off(), OFF, field, typed)
+        asking.send(off(), OFF, field, typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString(message)));
     }
@@ -143,10 +141,11 @@ class ArrangingPagesTest {
                 new PlannedOffTime(enclosure.id(), Instant.parse("2026-01-01T00:00:00Z"), Optional.empty(), "rest"),
                 lead.personId());
         long id = planning.of(site.id(), enclosure.id()).get(0).id();
-        send(off() + "/" + id + "/end", Map.of("endTime", "2026-01-05T10:00")).andExpect(redirectedUrl(off()));
+        asking.send(off() + "/" + id + "/end", Map.of("endTime", "2026-01-05T10:00"))
+                .andExpect(redirectedUrl(off()));
         Assertions.assertThat(enclosures.isPlannedOff(site.id(), enclosure.id(), Instant.parse("2026-01-06T00:00:00Z")))
                 .isFalse();
-        send(off() + "/" + id + "/end", Map.of()).andExpect(status().isConflict());
+        asking.send(off() + "/" + id + "/end", Map.of()).andExpect(status().isConflict());
     }
 
     private String off() {
@@ -155,20 +154,21 @@ class ArrangingPagesTest {
 
     @Test
     void aNewRoomIsListed() throws Exception {
-        send("/rooms/new", ROOM).andExpect(redirectedUrl("/rooms"));
-        see("/rooms").andExpect(content().string(containsString("Dry room")));
+        asking.send("/rooms/new", ROOM).andExpect(redirectedUrl("/rooms"));
+        asking.see("/rooms").andExpect(content().string(containsString("Dry room")));
     }
 
     @Test
     void aRoomPostedTwiceIsStoredOnce() throws Exception {
-        send("/rooms/new", ROOM);
-        send("/rooms/new", ROOM).andExpect(content().string(containsString("There is a room of this name already")));
+        asking.send("/rooms/new", ROOM);
+        asking.send("/rooms/new", ROOM)
+                .andExpect(content().string(containsString("There is a room of this name already")));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", "   ", "two\nlines", "nul\u0000"})
     void aRoomWithoutANameComesBack(String name) throws Exception {
-        send("/rooms/new", ROOM, "name", name)
+        asking.send("/rooms/new", ROOM, "name", name)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("id=\"name-wrong\"")));
     }
@@ -176,7 +176,7 @@ class ArrangingPagesTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "x", "1e400", "NaN", "-1", "1.5", "10000", "99999999999"})
     void aPlaceInTheWalkIsAWholeNumber(String order) throws Exception {
-        send("/rooms/new", ROOM, "order", order)
+        asking.send("/rooms/new", ROOM, "order", order)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("Enter a whole number from 0 to 9999")))
                 .andExpect(content().string(containsString("value=\"" + order + "\"")));
@@ -185,8 +185,8 @@ class ArrangingPagesTest {
     @Test
     void aStaleRoomComesBackWithBothStates() throws Exception {
         String room = "/rooms/" + enclosure.roomId();
-        send(room, ROOM, "name", "Name of the first").andExpect(redirectedUrl("/rooms"));
-        send(room, ROOM, "name", "Name of the second")
+        asking.send(room, ROOM, "name", "Name of the first").andExpect(redirectedUrl("/rooms"));
+        asking.send(room, ROOM, "name", "Name of the second")
                 .andExpect(status().isConflict())
                 .andExpect(content().string(containsString("Name of the first, place 1 in the walk")))
                 .andExpect(content().string(containsString("value=\"Name of the second\"")));
@@ -194,14 +194,14 @@ class ArrangingPagesTest {
 
     @Test
     void aNewEnclosureIsListedWithItsSize() throws Exception {
-        send(newEnclosure(), sized("1,20", "0.60", "0.5")).andExpect(status().is3xxRedirection());
-        see("/rooms").andExpect(content().string(containsString("1.20 × 0.60 × 0.50 m")));
+        asking.send(newEnclosure(), sized("1,20", "0.60", "0.5")).andExpect(status().is3xxRedirection());
+        asking.see("/rooms").andExpect(content().string(containsString("1.20 × 0.60 × 0.50 m")));
     }
 
     @Test
     void anEnclosureWithoutASizeIsMeasuredOnly() throws Exception {
-        send(newEnclosure(), sized("", "", "")).andExpect(status().is3xxRedirection());
-        see("/rooms").andExpect(content().string(containsString("X77")));
+        asking.send(newEnclosure(), sized("", "", "")).andExpect(status().is3xxRedirection());
+        asking.see("/rooms").andExpect(content().string(containsString("X77")));
     }
 
     @ParameterizedTest
@@ -216,7 +216,7 @@ class ArrangingPagesTest {
         "1.234, Enter a number with at most two decimals"
     })
     void aWrongWidthComesBackAsTyped(String width, String message) throws Exception {
-        send(newEnclosure(), sized(width, "1", "1"))
+        asking.send(newEnclosure(), sized(width, "1", "1"))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString(message)))
                 .andExpect(content().string(containsString("value=\"" + width + "\"")))
@@ -225,7 +225,7 @@ class ArrangingPagesTest {
 
     @Test
     void halfASizeIsAskedFor() throws Exception {
-        send(newEnclosure(), sized("1", "", "1"))
+        asking.send(newEnclosure(), sized("1", "", "1"))
                 .andExpect(content().string(containsString("id=\"depthMetres-wrong\"")))
                 .andExpect(content().string(containsString("Enter this too, or leave all three empty.")));
     }
@@ -233,22 +233,22 @@ class ArrangingPagesTest {
     @Test
     void aLongCodeComesBackAsTyped() throws Exception {
         String code = "E".repeat(21);
-        send(newEnclosure(), state(), "code", code)
+        asking.send(newEnclosure(), state(), "code", code)
                 .andExpect(content().string(containsString("Enter at most 20 characters.")))
                 .andExpect(content().string(containsString(code)));
     }
 
     @Test
     void aCodeIsTakenOnce() throws Exception {
-        send(newEnclosure(), state(), "code", enclosure.code())
+        asking.send(newEnclosure(), state(), "code", enclosure.code())
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("An enclosure, in use or not, has this code already.")));
     }
 
     @Test
     void aStaleEnclosureComesBackWithBothStates() throws Exception {
-        send(edit, state(), "code", "FIRST").andExpect(redirectedUrl("/rooms"));
-        send(edit, state(), "code", "SECOND")
+        asking.send(edit, state(), "code", "FIRST").andExpect(redirectedUrl("/rooms"));
+        asking.send(edit, state(), "code", "SECOND")
                 .andExpect(status().isConflict())
                 .andExpect(content().string(containsString("<dd>FIRST</dd>")))
                 .andExpect(content().string(containsString("value=\"SECOND\"")))
@@ -258,37 +258,37 @@ class ArrangingPagesTest {
     @Test
     void anotherSitesRoomIsNotFound() throws Exception {
         long foreign = enclosures.addRoom(collection.site().id(), "Elsewhere", 1);
-        send(edit, state(), "roomId", String.valueOf(foreign)).andExpect(status().isNotFound());
+        asking.send(edit, state(), "roomId", String.valueOf(foreign)).andExpect(status().isNotFound());
     }
 
     @Test
     void anEnclosureWithAnAnimalStaysInUse() throws Exception {
         String refused = edit + "?lived";
-        see(edit).andExpect(content().string(not(containsString("Move the animal first."))));
-        send("/enclosures/" + enclosure.id() + "/retirement", Map.of()).andExpect(redirectedUrl(refused));
-        see(refused).andExpect(content().string(containsString("Move the animal first.")));
+        asking.see(edit).andExpect(content().string(not(containsString("Move the animal first."))));
+        asking.send("/enclosures/" + enclosure.id() + "/retirement", Map.of()).andExpect(redirectedUrl(refused));
+        asking.see(refused).andExpect(content().string(containsString("Move the animal first.")));
     }
 
     @Test
     void anEmptyEnclosureLeavesUseAndComesBack() throws Exception {
         long empty = enclosures.add(site.id(), enclosure.roomId(), "X1", 1, Optional.empty());
-        send("/enclosures/" + empty + "/retirement", Map.of()).andExpect(redirectedUrl("/rooms"));
-        see("/rooms").andExpect(content().string(containsString("out of use since")));
-        see("/enclosures/" + empty).andExpect(content().string(containsString("out of use since")));
-        send("/enclosures/" + empty + "/return", Map.of()).andExpect(redirectedUrl("/rooms"));
-        see("/rooms").andExpect(content().string(not(containsString("out of use since"))));
+        asking.send("/enclosures/" + empty + "/retirement", Map.of()).andExpect(redirectedUrl("/rooms"));
+        asking.see("/rooms").andExpect(content().string(containsString("out of use since")));
+        asking.see("/enclosures/" + empty).andExpect(content().string(containsString("out of use since")));
+        asking.send("/enclosures/" + empty + "/return", Map.of()).andExpect(redirectedUrl("/rooms"));
+        asking.see("/rooms").andExpect(content().string(not(containsString("out of use since"))));
     }
 
     @Test
     void aNewPointIsListed() throws Exception {
-        send(newPoint(), POINT).andExpect(redirectedUrl(edit));
-        see(edit).andExpect(content().string(containsString("flat stone")));
+        asking.send(newPoint(), POINT).andExpect(redirectedUrl(edit));
+        asking.see(edit).andExpect(content().string(containsString("flat stone")));
     }
 
     @Test
     void aPointPostedTwiceIsStoredOnce() throws Exception {
-        send(newPoint(), POINT);
-        send(newPoint(), POINT).andExpect(content().string(containsString("A point of this enclosure")));
+        asking.send(newPoint(), POINT);
+        asking.send(newPoint(), POINT).andExpect(content().string(containsString("A point of this enclosure")));
     }
 
     @ParameterizedTest
@@ -304,22 +304,22 @@ class ArrangingPagesTest {
         "zMetres, -10"
     })
     void aWrongPointComesBackWithAMessageAtTheField(String field, String typed) throws Exception {
-        send(newPoint(), POINT, field, typed)
+        asking.send(newPoint(), POINT, field, typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("id=\"" + field + "-wrong\"")));
     }
 
     @Test
     void halfAPositionIsAskedFor() throws Exception {
-        send(newPoint(), POINT, "xMetres", "0.5")
+        asking.send(newPoint(), POINT, "xMetres", "0.5")
                 .andExpect(content().string(containsString("id=\"yMetres-wrong\"")))
                 .andExpect(content().string(containsString("id=\"zMetres-wrong\"")));
     }
 
     @Test
     void aStalePointComesBackWithBothStates() throws Exception {
-        send(point, POINT, "place", "where the first put it").andExpect(redirectedUrl(edit));
-        send(point, POINT, "place", "where the second put it")
+        asking.send(point, POINT, "place", "where the first put it").andExpect(redirectedUrl(edit));
+        asking.send(point, POINT, "place", "where the second put it")
                 .andExpect(status().isConflict())
                 .andExpect(content().string(containsString("<dd>where the first put it</dd>")))
                 .andExpect(content().string(containsString("value=\"where the second put it\"")));
@@ -327,10 +327,10 @@ class ArrangingPagesTest {
 
     @Test
     void aRetiredPointSaysSo() throws Exception {
-        send(point + "/retirement", Map.of()).andExpect(redirectedUrl(edit));
-        see(point).andExpect(content().string(containsString("retired ")));
-        send(point + "/return", Map.of()).andExpect(redirectedUrl(edit));
-        see(point).andExpect(content().string(not(containsString("<p class=\"quiet\">retired "))));
+        asking.send(point + "/retirement", Map.of()).andExpect(redirectedUrl(edit));
+        asking.see(point).andExpect(content().string(containsString("retired ")));
+        asking.send(point + "/return", Map.of()).andExpect(redirectedUrl(edit));
+        asking.see(point).andExpect(content().string(not(containsString("<p class=\"quiet\">retired "))));
     }
 
     @ParameterizedTest
@@ -372,21 +372,5 @@ class ArrangingPagesTest {
                 depth,
                 "heightMetres",
                 height);
-    }
-
-    private ResultActions see(String path) throws Exception {
-        return pages.perform(get(path).with(csrf()).with(collection.as(lead)));
-    }
-
-    private ResultActions send(String path, Map<String, String> form, String field, String typed) throws Exception {
-        Map<String, String> changed = new HashMap<>(form);
-        changed.put(field, typed);
-        return send(path, changed);
-    }
-
-    private ResultActions send(String path, Map<String, String> form) throws Exception {
-        MockHttpServletRequestBuilder request = post(path).with(csrf()).with(collection.as(lead));
-        form.forEach(request::param);
-        return pages.perform(request);
     }
 }

@@ -6,9 +6,7 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.matchesRegex;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.multipart;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
@@ -17,10 +15,10 @@ import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.ReferenceSpectra;
 import dapple.site.SiteFacts;
+import dapple.testing.Asking;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -33,7 +31,6 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
-import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
 @PagesTest
 class LampModelPagesTest {
@@ -66,6 +63,7 @@ class LampModelPagesTest {
 
     private SiteFacts site;
     private SignedIn lead;
+    private Asking asking;
     private LampModelFacts model;
     private String page;
 
@@ -73,18 +71,19 @@ class LampModelPagesTest {
     void furnish() {
         site = collection.site();
         lead = collection.person(site, Role.LIGHTING_LEAD);
+        asking = new Asking(pages, collection.as(lead));
         model = collection.lampModel(site, LampClass.TUBE_T5);
         page = "/lamp-models/" + model.id();
     }
 
     @Test
     void theClassIsAskedFirst() throws Exception {
-        see("/lamp-models/new").andExpect(content().string(containsString("metal halide")));
+        asking.see("/lamp-models/new").andExpect(content().string(containsString("metal halide")));
     }
 
     @Test
     void whatIsUsualIsShownWithItsMarkAndNotEntered() throws Exception {
-        see("/lamp-models/new?lampClass=TUBE_T5")
+        asking.see("/lamp-models/new?lampClass=TUBE_T5")
                 .andExpect(content().string(containsString("from memory, unverified")))
                 .andExpect(content().string(containsString("2 to 5")))
                 .andExpect(content().string(containsString("fragile; mercury")))
@@ -93,10 +92,10 @@ class LampModelPagesTest {
 
     @Test
     void aNewModelIsListedWithItsShape() throws Exception {
-        send("/lamp-models/new", MODEL).andExpect(status().is3xxRedirection());
-        see("/lamp-models").andExpect(content().string(containsString("Bright tube")));
+        asking.send("/lamp-models/new", MODEL).andExpect(status().is3xxRedirection());
+        asking.see("/lamp-models").andExpect(content().string(containsString("Bright tube")));
         LampModelFacts added = lamps.models(site.id()).get(0);
-        see("/lamp-models/" + added.id())
+        asking.see("/lamp-models/" + added.id())
                 .andExpect(content().string(containsString(", length 0.549 m")))
                 .andExpect(content().string(containsString(", reflector of lobe 1.5 and spill 0.05")))
                 .andExpect(content().string(containsString("24 W")));
@@ -104,8 +103,8 @@ class LampModelPagesTest {
 
     @Test
     void aModelPostedTwiceIsStoredOnce() throws Exception {
-        send("/lamp-models/new", MODEL);
-        send("/lamp-models/new", MODEL)
+        asking.send("/lamp-models/new", MODEL);
+        asking.send("/lamp-models/new", MODEL)
                 .andExpect(content().string(containsString("There is a lamp model of this name already.")));
     }
 
@@ -123,7 +122,7 @@ class LampModelPagesTest {
         "spill, 2, Enter a number of at most 1."
     })
     void aWrongModelComesBackAsTyped(String field, String typed, String message) throws Exception {
-        send("/lamp-models/new", MODEL, field, typed)
+        asking.send("/lamp-models/new", MODEL, field, typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString(message)))
                 .andExpect(content().string(containsString("id=\"" + field + "-wrong\"")))
@@ -134,15 +133,15 @@ class LampModelPagesTest {
     @ParameterizedTest
     @CsvSource({"shapeKind, ''", "shapeKind, ROUND", "lampClass, CANDLE", "lampClass, ''"})
     void aWrongChoiceIsAskedForAgain(String field, String typed) throws Exception {
-        send("/lamp-models/new", MODEL, field, typed)
+        asking.send("/lamp-models/new", MODEL, field, typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("id=\"" + field + "-wrong\"")));
     }
 
     @Test
     void aStaleModelComesBackWithBothStates() throws Exception {
-        send(page + "/edit", MODEL, "name", "FIRST").andExpect(redirectedUrl(page));
-        send(page + "/edit", MODEL, "name", "SECOND")
+        asking.send(page + "/edit", MODEL, "name", "FIRST").andExpect(redirectedUrl(page));
+        asking.send(page + "/edit", MODEL, "name", "SECOND")
                 .andExpect(status().isConflict())
                 .andExpect(content().string(containsString("<dd>FIRST</dd>")))
                 .andExpect(content().string(containsString("value=\"SECOND\"")))
@@ -151,15 +150,15 @@ class LampModelPagesTest {
 
     @Test
     void anEditShowsWhatIsStored() throws Exception {
-        see(page + "/edit")
+        asking.see(page + "/edit")
                 .andExpect(content().string(containsString("value=\"0.55\"")))
                 .andExpect(content().string(containsString("value=\"0.05\"")));
     }
 
     @Test
     void aStatedOutputStandsWithItsSource() throws Exception {
-        send(page + "/outputs/ILLUMINANCE", OUTPUT).andExpect(redirectedUrl(page));
-        see(page)
+        asking.send(page + "/outputs/ILLUMINANCE", OUTPUT).andExpect(redirectedUrl(page));
+        asking.see(page)
                 .andExpect(content().string(containsString("9000 lx at 0.3 m, standard uncertainty 10")))
                 .andExpect(content().string(containsString("data sheet of March 2026")));
     }
@@ -175,15 +174,15 @@ class LampModelPagesTest {
         "source, ''"
     })
     void aWrongOutputComesBackWithAMessageAtTheField(String field, String typed) throws Exception {
-        send(page + "/outputs/ILLUMINANCE", OUTPUT, field, typed)
+        asking.send(page + "/outputs/ILLUMINANCE", OUTPUT, field, typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("id=\"" + field + "-wrong\"")));
     }
 
     @Test
     void aStaleOutputComesBackWithBothStates() throws Exception {
-        send(page + "/outputs/ILLUMINANCE", OUTPUT, "reading", "8000").andExpect(redirectedUrl(page));
-        send(page + "/outputs/ILLUMINANCE", OUTPUT, "reading", "7000")
+        asking.send(page + "/outputs/ILLUMINANCE", OUTPUT, "reading", "8000").andExpect(redirectedUrl(page));
+        asking.send(page + "/outputs/ILLUMINANCE", OUTPUT, "reading", "7000")
                 .andExpect(status().isConflict())
                 .andExpect(content().string(containsString("8000 lx at 0.3 m")))
                 .andExpect(content().string(containsString("value=\"7000\"")));
@@ -191,8 +190,8 @@ class LampModelPagesTest {
 
     @Test
     void anOutputTakenBackIsNotShown() throws Exception {
-        send(page + "/outputs/UV_INDEX/removal", Map.of("version", "1")).andExpect(redirectedUrl(page));
-        see(page).andExpect(content().string(containsString("Nothing is known of what it gives.")));
+        asking.send(page + "/outputs/UV_INDEX/removal", Map.of("version", "1")).andExpect(redirectedUrl(page));
+        asking.see(page).andExpect(content().string(containsString("Nothing is known of what it gives.")));
     }
 
     /**
@@ -202,7 +201,7 @@ class LampModelPagesTest {
     @Test
     void theStandardSunAsAFileHasTheSunsUvIndex() throws Exception {
         upload(sun()).andExpect(redirectedUrl(page));
-        see(page)
+        asking.see(page)
                 .andExpect(content().string(containsString("<dd>3.69, computed from spectrum</dd>")))
                 .andExpect(content().string(containsString("3.67 min a day")))
                 .andExpect(content().string(containsString("<dd>none</dd>")))
@@ -221,7 +220,7 @@ class LampModelPagesTest {
     })
     void theStandardSunAsAFileHasTheSunsFractions(String band, double percent, double tolerance) throws Exception {
         upload(sun());
-        String shown = see(page).andReturn().getResponse().getContentAsString();
+        String shown = asking.see(page).andReturn().getResponse().getContentAsString();
         Matcher row = Pattern.compile(
                         band + "</th>\\s*<td>[^<]*</td>\\s*<td>([0-9.]+)\u00a0%</td>\\s*<td>([0-9.]+)\u00a0%</td>")
                 .matcher(shown);
@@ -234,7 +233,7 @@ class LampModelPagesTest {
     @Test
     void whatFollowsFromASpectrumIsShownAsComputed() throws Exception {
         upload(sun());
-        see(page)
+        asking.see(page)
                 .andExpect(content().string(containsString("36.9 W/m² at 0.3 m")))
                 .andExpect(content().string(containsString("computed from spectrum")));
     }
@@ -242,7 +241,7 @@ class LampModelPagesTest {
     @Test
     void whatASpectrumDoesNotCoverIsNotZero() throws Exception {
         upload("290,0\n300,0.01\n400,0.02\n800,0.03");
-        see(page)
+        asking.see(page)
                 .andExpect(content().string(matchesRegex("(?s).*IR-A, 780 to 1400 nm</th>\\s*<td>not covered</td>.*")))
                 .andExpect(content().string(containsString("not known: the spectrum begins above 280 nm")));
     }
@@ -250,10 +249,10 @@ class LampModelPagesTest {
     @Test
     void radiationBelow290IsALampFault() throws Exception {
         upload("250,0\n254,0.01\n258,0\n300,0.01\n800,0.01");
-        see(page)
+        asking.see(page)
                 .andExpect(content().string(containsString("<dd>lamp fault: ")))
                 .andExpect(content().string(containsString("data-caution=\"SHORT_WAVES\"")));
-        see("/lamps/new").andExpect(content().string(containsString("(lamp fault: radiation below 290 nm)")));
+        asking.see("/lamps/new").andExpect(content().string(containsString("(lamp fault: radiation below 290 nm)")));
     }
 
     @Test
@@ -288,10 +287,10 @@ class LampModelPagesTest {
     void aReportEndsTheCaution() throws Exception {
         Map<String, String> report =
                 Map.of("version", "0", "title", "Spectral report 12", "day", "2026-02-03", "by", "a laboratory");
-        send(page + "/report", report, "day", "2999-01-01")
+        asking.send(page + "/report", report, "day", "2999-01-01")
                 .andExpect(content().string(containsString("Enter a day that is not in the future.")));
-        send(page + "/report", report).andExpect(redirectedUrl(page));
-        see(page)
+        asking.send(page + "/report", report).andExpect(redirectedUrl(page));
+        asking.see(page)
                 .andExpect(content()
                         .string(containsString("Report on file: Spectral report 12, 3 Feb 2026, by a laboratory")))
                 .andExpect(content().string(not(containsString("data-caution=\"SPECTRUM\""))));
@@ -299,11 +298,11 @@ class LampModelPagesTest {
 
     @Test
     void aWaiverIsSignedWithNameReasonAndTime() throws Exception {
-        send(page + "/waiver", Map.of("version", "0", "reason", ""))
+        asking.send(page + "/waiver", Map.of("version", "0", "reason", ""))
                 .andExpect(content().string(containsString("id=\"reason-wrong\"")));
-        send(page + "/waiver", Map.of("version", "0", "reason", "used for years"))
+        asking.send(page + "/waiver", Map.of("version", "0", "reason", "used for years"))
                 .andExpect(redirectedUrl(page));
-        see(page)
+        asking.see(page)
                 .andExpect(content().string(containsString("Waived by " + lead.fullName())))
                 .andExpect(content().string(containsString("used for years")))
                 .andExpect(content().string(not(containsString("data-caution=\"SPECTRUM\""))));
@@ -311,15 +310,15 @@ class LampModelPagesTest {
 
     @Test
     void aWaiverTakenBackBringsTheCautionBack() throws Exception {
-        send(page + "/waiver", Map.of("version", "0", "reason", "used for years"));
-        send(page + "/waiver/removal", Map.of("version", "1")).andExpect(redirectedUrl(page));
-        see(page).andExpect(content().string(containsString("data-caution=\"SPECTRUM\"")));
+        asking.send(page + "/waiver", Map.of("version", "0", "reason", "used for years"));
+        asking.send(page + "/waiver/removal", Map.of("version", "1")).andExpect(redirectedUrl(page));
+        asking.see(page).andExpect(content().string(containsString("data-caution=\"SPECTRUM\"")));
     }
 
     @Test
     void aStaleRemovalIsRefused() throws Exception {
-        send(page + "/waiver", Map.of("version", "0", "reason", "used for years"));
-        send(page + "/waiver/removal", Map.of("version", "0")).andExpect(status().isConflict());
+        asking.send(page + "/waiver", Map.of("version", "0", "reason", "used for years"));
+        asking.send(page + "/waiver/removal", Map.of("version", "0")).andExpect(status().isConflict());
     }
 
     private static String sun() {
@@ -338,21 +337,5 @@ class LampModelPagesTest {
                 .param("content", "")
                 .with(csrf())
                 .with(collection.as(lead)));
-    }
-
-    private ResultActions see(String path) throws Exception {
-        return pages.perform(get(path).with(csrf()).with(collection.as(lead)));
-    }
-
-    private ResultActions send(String path, Map<String, String> form, String field, String typed) throws Exception {
-        Map<String, String> changed = new HashMap<>(form);
-        changed.put(field, typed);
-        return send(path, changed);
-    }
-
-    private ResultActions send(String path, Map<String, String> form) throws Exception {
-        MockHttpServletRequestBuilder request = post(path).with(csrf()).with(collection.as(lead));
-        form.forEach(request::param);
-        return pages.perform(request);
     }
 }

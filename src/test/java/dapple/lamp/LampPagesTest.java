@@ -4,7 +4,6 @@ import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
@@ -12,9 +11,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.SiteFacts;
+import dapple.testing.Asking;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
-import java.util.HashMap;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -23,8 +22,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.MockMvc;
-import org.springframework.test.web.servlet.ResultActions;
-import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
 @PagesTest
 class LampPagesTest {
@@ -47,6 +44,7 @@ class LampPagesTest {
 
     private SiteFacts site;
     private SignedIn lead;
+    private Asking asking;
     private LampModelFacts model;
     private LampFacts lamp;
     private String page;
@@ -55,6 +53,7 @@ class LampPagesTest {
     void furnish() {
         site = collection.site();
         lead = collection.person(site, Role.LIGHTING_LEAD);
+        asking = new Asking(pages, collection.as(lead));
         model = collection.lampModel(site, LampClass.TUBE_T5);
         lamp = collection.lamp(site, model);
         page = "/lamps/" + lamp.id();
@@ -69,14 +68,14 @@ class LampPagesTest {
 
     @Test
     void aNewLampIsListed() throws Exception {
-        send("/lamps/new", state("L900")).andExpect(status().is3xxRedirection());
-        see("/lamps").andExpect(content().string(containsString("L900")));
+        asking.send("/lamps/new", state("L900")).andExpect(status().is3xxRedirection());
+        asking.see("/lamps").andExpect(content().string(containsString("L900")));
     }
 
     @Test
     void aLampPostedTwiceIsStoredOnce() throws Exception {
-        send("/lamps/new", state("L900"));
-        send("/lamps/new", state("l900"))
+        asking.send("/lamps/new", state("L900"));
+        asking.send("/lamps/new", state("l900"))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("A lamp, in use or not, has this tag already.")));
     }
@@ -96,7 +95,7 @@ class LampPagesTest {
         "boughtOn, 2026-02-30, 'Enter a day, for example 2027-03-31'"
     })
     void aWrongLampComesBackAsTyped(String field, String typed, String message) throws Exception {
-        send("/lamps/new", state("L900"), field, typed)
+        asking.send("/lamps/new", state("L900"), field, typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString(message)))
                 .andExpect(content().string(containsString("id=\"" + field + "-wrong\"")))
@@ -107,13 +106,14 @@ class LampPagesTest {
     void anotherSitesModelIsNotFound() throws Exception {
         long foreign =
                 collection.lampModel(collection.site(), LampClass.TUBE_T5).id();
-        send("/lamps/new", state("L900"), "modelId", String.valueOf(foreign)).andExpect(status().isNotFound());
+        asking.send("/lamps/new", state("L900"), "modelId", String.valueOf(foreign))
+                .andExpect(status().isNotFound());
     }
 
     @Test
     void aStaleLampComesBackWithBothStates() throws Exception {
-        send(page + "/edit", state("FIRST")).andExpect(redirectedUrl(page));
-        send(page + "/edit", state("SECOND"))
+        asking.send(page + "/edit", state("FIRST")).andExpect(redirectedUrl(page));
+        asking.send(page + "/edit", state("SECOND"))
                 .andExpect(status().isConflict())
                 .andExpect(content().string(containsString("<dd>FIRST</dd>")))
                 .andExpect(content().string(containsString("value=\"SECOND\"")))
@@ -122,23 +122,23 @@ class LampPagesTest {
 
     @Test
     void anUltravioletLampWithoutSpectrumSaysSo() throws Exception {
-        see(page)
+        asking.see(page)
                 .andExpect(content().string(containsString("data-caution=\"SPECTRUM\"")))
                 .andExpect(
                         content().string(containsString("ask the maker for a spectrum or a report before first use")));
-        see("/lamps").andExpect(content().string(containsString("spectrum not known")));
-        see("/lamps/new").andExpect(content().string(containsString(model.name() + " (spectrum not known)")));
+        asking.see("/lamps").andExpect(content().string(containsString("spectrum not known")));
+        asking.see("/lamps/new").andExpect(content().string(containsString(model.name() + " (spectrum not known)")));
     }
 
     @Test
     void aBrokenTubeIsCautionedOf() throws Exception {
-        see(page).andExpect(content().string(containsString("data-caution=\"MERCURY\"")));
+        asking.see(page).andExpect(content().string(containsString("data-caution=\"MERCURY\"")));
     }
 
     @Test
     void aLampOfVisibleLightNeedsNoSpectrum() throws Exception {
         LampFacts led = collection.lamp(site, collection.lampModel(site, LampClass.LED_BAR));
-        see("/lamps/" + led.id())
+        asking.see("/lamps/" + led.id())
                 .andExpect(content().string(not(containsString("data-caution=\"SPECTRUM\""))))
                 .andExpect(content().string(not(containsString("data-caution=\"MERCURY\""))))
                 .andExpect(content().string(containsString("data-caution=\"MAINS\"")));
@@ -147,13 +147,13 @@ class LampPagesTest {
     @Test
     void aMetalHalideLampKeepsItsGlass() throws Exception {
         LampFacts halide = collection.lamp(site, collection.lampModel(site, LampClass.METAL_HALIDE));
-        see("/lamps/" + halide.id()).andExpect(content().string(containsString("data-caution=\"OUTER_GLASS\"")));
+        asking.see("/lamps/" + halide.id()).andExpect(content().string(containsString("data-caution=\"OUTER_GLASS\"")));
     }
 
     @Test
     void whatWasMeasuredStandsWithWhoAndWhen() throws Exception {
-        send(page + "/outputs/new", MEASURED).andExpect(redirectedUrl(page));
-        see(page)
+        asking.send(page + "/outputs/new", MEASURED).andExpect(redirectedUrl(page));
+        asking.see(page)
                 .andExpect(content().string(containsString("2.4 UVI at 0.3 m, standard uncertainty 10")))
                 .andExpect(content().string(containsString("measured here")))
                 .andExpect(content().string(containsString(lead.fullName() + ": meter M1, on the bench")))
@@ -163,9 +163,9 @@ class LampPagesTest {
 
     @Test
     void aMeasurementPostedTwiceIsStoredOnce() throws Exception {
-        send(page + "/outputs/new", MEASURED);
-        send(page + "/outputs/new", MEASURED).andExpect(redirectedUrl(page));
-        send(page + "/outputs/new", MEASURED, "reading", "9.9")
+        asking.send(page + "/outputs/new", MEASURED);
+        asking.send(page + "/outputs/new", MEASURED).andExpect(redirectedUrl(page));
+        asking.send(page + "/outputs/new", MEASURED, "reading", "9.9")
                 .andExpect(content().string(containsString("Something else was measured of this lamp")))
                 .andExpect(content().string(containsString("value=\"9.9\"")));
     }
@@ -190,7 +190,7 @@ class LampPagesTest {
         "source, ''"
     })
     void aWrongMeasurementComesBackWithAMessageAtTheField(String field, String typed) throws Exception {
-        send(page + "/outputs/new", MEASURED, field, typed)
+        asking.send(page + "/outputs/new", MEASURED, field, typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("id=\"" + field + "-wrong\"")))
                 .andExpect(content().string(containsString("Nothing was saved yet")));
@@ -198,31 +198,33 @@ class LampPagesTest {
 
     @Test
     void aWithdrawnMeasurementStaysOnRecordWithItsReason() throws Exception {
-        send(page + "/outputs/new", MEASURED);
+        asking.send(page + "/outputs/new", MEASURED);
         String withdrawal =
                 page + "/outputs/" + measuring.all(site.id(), lamp.id()).get(0).id() + "/withdrawal";
-        send(withdrawal, Map.of("reason", "")).andExpect(content().string(containsString("id=\"reason-wrong\"")));
-        send(withdrawal, Map.of("reason", "distance misread")).andExpect(redirectedUrl(page));
-        see(page)
+        asking.send(withdrawal, Map.of("reason", ""))
+                .andExpect(content().string(containsString("id=\"reason-wrong\"")));
+        asking.send(withdrawal, Map.of("reason", "distance misread")).andExpect(redirectedUrl(page));
+        asking.see(page)
                 .andExpect(content().string(containsString("distance misread")))
                 .andExpect(content().string(containsString("3 UVI at 0.3 m")));
     }
 
     @Test
     void aMeasurementOfAnotherLampIsNotFound() throws Exception {
-        send(page + "/outputs/new", MEASURED);
+        asking.send(page + "/outputs/new", MEASURED);
         long output = measuring.all(site.id(), lamp.id()).get(0).id();
         LampFacts other = collection.lamp(site, model);
-        see("/lamps/" + other.id() + "/outputs/" + output + "/withdrawal").andExpect(status().isNotFound());
+        asking.see("/lamps/" + other.id() + "/outputs/" + output + "/withdrawal")
+                .andExpect(status().isNotFound());
     }
 
     @Test
     void aBrokenLampStaysOnRecordAndMayComeBack() throws Exception {
-        send(page + "/retirement", Map.of("why", "BROKEN")).andExpect(redirectedUrl(page));
-        see(page).andExpect(content().string(containsString(": broken")));
-        see("/lamps").andExpect(content().string(containsString("out of use since")));
-        send(page + "/return", Map.of()).andExpect(redirectedUrl(page));
-        see("/lamps").andExpect(content().string(not(containsString("out of use since"))));
+        asking.send(page + "/retirement", Map.of("why", "BROKEN")).andExpect(redirectedUrl(page));
+        asking.see(page).andExpect(content().string(containsString(": broken")));
+        asking.see("/lamps").andExpect(content().string(containsString("out of use since")));
+        asking.send(page + "/return", Map.of()).andExpect(redirectedUrl(page));
+        asking.see("/lamps").andExpect(content().string(not(containsString("out of use since"))));
     }
 
     @ParameterizedTest
@@ -247,21 +249,5 @@ class LampPagesTest {
                 "burnHours", "120",
                 "boughtOn", "2026-01-05",
                 "storePlace", "shelf 3");
-    }
-
-    private ResultActions see(String path) throws Exception {
-        return pages.perform(get(path).with(csrf()).with(collection.as(lead)));
-    }
-
-    private ResultActions send(String path, Map<String, String> form, String field, String typed) throws Exception {
-        Map<String, String> changed = new HashMap<>(form);
-        changed.put(field, typed);
-        return send(path, changed);
-    }
-
-    private ResultActions send(String path, Map<String, String> form) throws Exception {
-        MockHttpServletRequestBuilder request = post(path).with(csrf()).with(collection.as(lead));
-        form.forEach(request::param);
-        return pages.perform(request);
     }
 }

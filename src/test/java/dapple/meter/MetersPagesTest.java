@@ -13,6 +13,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.SiteFacts;
+import dapple.testing.Asking;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
@@ -29,8 +30,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.MockMvc;
-import org.springframework.test.web.servlet.ResultActions;
-import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
 @PagesTest
 class MetersPagesTest {
@@ -62,6 +61,7 @@ class MetersPagesTest {
 
     private SiteFacts site;
     private SignedIn lead;
+    private Asking asking;
     private MeterFacts meter;
     private String page;
 
@@ -69,6 +69,7 @@ class MetersPagesTest {
     void furnish() {
         site = collection.site();
         lead = collection.person(site, Role.LIGHTING_LEAD);
+        asking = new Asking(pages, collection.as(lead));
         meter = collection.meter(site);
         page = "/meters/" + meter.id();
     }
@@ -82,8 +83,8 @@ class MetersPagesTest {
 
     @Test
     void aNewMeterIsListedWithItsQuantityAndUnit() throws Exception {
-        send("/meters/new", METER).andExpect(redirectedUrlPattern("/meters/*"));
-        see("/meters")
+        asking.send("/meters/new", METER).andExpect(redirectedUrlPattern("/meters/*"));
+        asking.see("/meters")
                 .andExpect(content().string(containsString("X7")))
                 .andExpect(content().string(containsString("illuminance, lx")))
                 .andExpect(content().string(containsString("never calibrated")));
@@ -91,8 +92,8 @@ class MetersPagesTest {
 
     @Test
     void aMeterPostedTwiceIsStoredOnce() throws Exception {
-        send("/meters/new", METER);
-        send("/meters/new", METER)
+        asking.send("/meters/new", METER);
+        asking.send("/meters/new", METER)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("A meter, in use or not, has this code already.")));
     }
@@ -118,7 +119,7 @@ class MetersPagesTest {
         "borrowedUntil, tomorrow"
     })
     void aWrongFieldComesBackAsTypedWithAMessage(String field, String typed) throws Exception {
-        send("/meters/new", METER, field, typed)
+        asking.send("/meters/new", METER, field, typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("id=\"" + field + "-wrong\"")))
                 .andExpect(content().string(containsString(typed)));
@@ -134,7 +135,7 @@ class MetersPagesTest {
     })
     void whatBelongsTogetherIsAskedForTogether(String field, String typed, String asked, String message)
             throws Exception {
-        send("/meters/new", METER, field, typed)
+        asking.send("/meters/new", METER, field, typed)
                 .andExpect(content().string(containsString("id=\"" + asked + "-wrong\"")))
                 .andExpect(content().string(containsString(message)));
     }
@@ -144,13 +145,14 @@ class MetersPagesTest {
         Map<String, String> form = new HashMap<>(METER);
         form.put("rangeLow", "5");
         form.put("rangeHigh", "5");
-        send("/meters/new", form).andExpect(content().string(containsString("Enter more than the lowest amount.")));
+        asking.send("/meters/new", form)
+                .andExpect(content().string(containsString("Enter more than the lowest amount.")));
     }
 
     @Test
     void aStaleMeterComesBackWithBothStates() throws Exception {
-        send(page + "/edit", METER, "description", "as the first says").andExpect(redirectedUrl(page));
-        send(page + "/edit", METER, "description", "as the second says")
+        asking.send(page + "/edit", METER, "description", "as the first says").andExpect(redirectedUrl(page));
+        asking.send(page + "/edit", METER, "description", "as the second says")
                 .andExpect(status().isConflict())
                 .andExpect(content().string(containsString("<dd>as the first says</dd>")))
                 .andExpect(content().string(containsString("value=\"as the second says\"")))
@@ -159,8 +161,8 @@ class MetersPagesTest {
 
     @Test
     void aMeterKeepsItsQuantity() throws Exception {
-        send(page + "/edit", METER).andExpect(redirectedUrl(page));
-        see(page).andExpect(content().string(containsString("UV index, UVI")));
+        asking.send(page + "/edit", METER).andExpect(redirectedUrl(page));
+        asking.see(page).andExpect(content().string(containsString("UV index, UVI")));
     }
 
     @Test
@@ -168,8 +170,8 @@ class MetersPagesTest {
         Map<String, String> form = new HashMap<>(METER);
         form.put("statedPercent", "7");
         form.put("statedSource", "certificate C-1");
-        send(page + "/edit", form);
-        see(page)
+        asking.send(page + "/edit", form);
+        asking.see(page)
                 .andExpect(
                         content().string(containsString("7\u00a0% of the reading, 95 %; stated by certificate C-1")));
     }
@@ -177,23 +179,23 @@ class MetersPagesTest {
     /** 20 %: common practice, no source; the page says so. */
     @Test
     void anUncertaintyOfOursIsMarkedAsAssumed() throws Exception {
-        see(page)
+        asking.see(page)
                 .andExpect(content()
                         .string(containsString("20\u00a0% of the reading, 95 %; assumed: common practice, no source")));
     }
 
     @Test
     void aMeterLeavesUseAndComesBack() throws Exception {
-        send(page + "/retirement", Map.of()).andExpect(redirectedUrl(page));
-        see("/meters").andExpect(content().string(containsString("out of use since")));
-        send(page + "/return", Map.of()).andExpect(redirectedUrl(page));
-        see("/meters").andExpect(content().string(not(containsString("out of use since"))));
+        asking.send(page + "/retirement", Map.of()).andExpect(redirectedUrl(page));
+        asking.see("/meters").andExpect(content().string(containsString("out of use since")));
+        asking.send(page + "/return", Map.of()).andExpect(redirectedUrl(page));
+        asking.see("/meters").andExpect(content().string(not(containsString("out of use since"))));
     }
 
     @Test
     void historyTellsWhichFieldsChanged() throws Exception {
-        send(page + "/edit", METER, "lender", "the university");
-        see(page + "/history")
+        asking.send(page + "/edit", METER, "lender", "the university");
+        asking.see(page + "/history")
                 .andExpect(content().string(containsString(lead.fullName())))
                 .andExpect(content().string(containsString("from " + meter.code() + " to X7")))
                 .andExpect(content().string(containsString("<dd>the university</dd>")));
@@ -201,8 +203,8 @@ class MetersPagesTest {
 
     @Test
     void aCalibrationIsListedWithWhoEnteredIt() throws Exception {
-        send(page + "/calibrations/new", CALIBRATION).andExpect(redirectedUrl(page));
-        see(page)
+        asking.send(page + "/calibrations/new", CALIBRATION).andExpect(redirectedUrl(page));
+        asking.see(page)
                 .andExpect(content().string(containsString("1 Mar 2026")))
                 .andExpect(content().string(containsString("displayed value × 1.04")))
                 .andExpect(content().string(containsString("C-0815")))
@@ -211,8 +213,8 @@ class MetersPagesTest {
 
     @Test
     void aCalibrationPostedTwiceIsStoredOnce() throws Exception {
-        send(page + "/calibrations/new", CALIBRATION);
-        send(page + "/calibrations/new", CALIBRATION)
+        asking.send(page + "/calibrations/new", CALIBRATION);
+        asking.send(page + "/calibrations/new", CALIBRATION)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("A calibration of this day is on record.")));
     }
@@ -238,7 +240,7 @@ class MetersPagesTest {
         "certificate, ''"
     })
     void aWrongCalibrationComesBackWithAMessageAtTheField(String field, String typed) throws Exception {
-        send(page + "/calibrations/new", CALIBRATION, field, typed)
+        asking.send(page + "/calibrations/new", CALIBRATION, field, typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("id=\"" + field + "-wrong\"")))
                 .andExpect(content().string(containsString(typed)));
@@ -247,7 +249,7 @@ class MetersPagesTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "MAYBE"})
     void whetherThereIsACorrectionMustBeChosen(String typed) throws Exception {
-        send(page + "/calibrations/new", CALIBRATION, "correction", typed)
+        asking.send(page + "/calibrations/new", CALIBRATION, "correction", typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("id=\"correction-wrong\"")));
     }
@@ -255,14 +257,14 @@ class MetersPagesTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "BRIGHTNESS"})
     void whatItMeasuresMustBeChosen(String typed) throws Exception {
-        send("/meters/new", METER, "quantity", typed)
+        asking.send("/meters/new", METER, "quantity", typed)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("id=\"quantity-wrong\"")));
     }
 
     @Test
     void aFactorBesideNoCorrectionIsAskedAbout() throws Exception {
-        send(page + "/calibrations/new", CALIBRATION, "correction", "NONE")
+        asking.send(page + "/calibrations/new", CALIBRATION, "correction", "NONE")
                 .andExpect(content().string(containsString("Leave this empty, or choose a factor above.")));
     }
 
@@ -271,56 +273,57 @@ class MetersPagesTest {
         Map<String, String> form = new HashMap<>(CALIBRATION);
         form.put("correction", "NONE");
         form.remove("factor");
-        send(page + "/calibrations/new", form).andExpect(redirectedUrl(page));
-        see(page).andExpect(content().string(containsString("<td>no correction</td>")));
+        asking.send(page + "/calibrations/new", form).andExpect(redirectedUrl(page));
+        asking.see(page).andExpect(content().string(containsString("<td>no correction</td>")));
     }
 
     @Test
     void aWrongCalibrationIsWithdrawnAndStaysOnRecord() throws Exception {
-        send(page + "/calibrations/new", CALIBRATION);
-        send(withdrawal(), Map.of("reason", "of another meter")).andExpect(redirectedUrl(page));
-        see(page)
+        asking.send(page + "/calibrations/new", CALIBRATION);
+        asking.send(withdrawal(), Map.of("reason", "of another meter")).andExpect(redirectedUrl(page));
+        asking.see(page)
                 .andExpect(content().string(containsString("C-0815")))
                 .andExpect(content().string(containsString("of another meter")))
                 .andExpect(content().string(containsString("never calibrated")));
-        send(page + "/calibrations/new", CALIBRATION).andExpect(redirectedUrl(page));
+        asking.send(page + "/calibrations/new", CALIBRATION).andExpect(redirectedUrl(page));
     }
 
     @Test
     void aWithdrawalWithoutAReasonComesBack() throws Exception {
-        send(page + "/calibrations/new", CALIBRATION);
-        send(withdrawal(), Map.of("reason", " "))
+        asking.send(page + "/calibrations/new", CALIBRATION);
+        asking.send(withdrawal(), Map.of("reason", " "))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("id=\"reason-wrong\"")));
     }
 
     @Test
     void aWithdrawalPostedTwiceIsAConflict() throws Exception {
-        send(page + "/calibrations/new", CALIBRATION);
+        asking.send(page + "/calibrations/new", CALIBRATION);
         String withdrawal = withdrawal();
-        send(withdrawal, Map.of("reason", "wrong"));
-        send(withdrawal, Map.of("reason", "wrong")).andExpect(status().isConflict());
-        see(withdrawal).andExpect(content().string(containsString("It is withdrawn already.")));
+        asking.send(withdrawal, Map.of("reason", "wrong"));
+        asking.send(withdrawal, Map.of("reason", "wrong")).andExpect(status().isConflict());
+        asking.see(withdrawal).andExpect(content().string(containsString("It is withdrawn already.")));
     }
 
     @ParameterizedTest
     @CsvSource({"-1, overdue since", "0, due soon:", "28, due soon:", "29, >due "})
     void theListSaysHowTheNextCalibrationStands(int days, String word) throws Exception {
         due(days);
-        see("/meters").andExpect(content().string(containsString(word)));
+        asking.see("/meters").andExpect(content().string(containsString(word)));
     }
 
     @Test
     void whoReadsIsToldThatTheCalibrationIsPastDue() throws Exception {
         String ask = ask();
-        see(ask).andExpect(content().string(not(containsString("calibration past due"))));
+        asking.see(ask).andExpect(content().string(not(containsString("calibration past due"))));
         due(-1);
-        see(ask).andExpect(content().string(containsString(meter.code() + ", UV index meter: calibration past due")));
+        asking.see(ask)
+                .andExpect(content().string(containsString(meter.code() + ", UV index meter: calibration past due")));
     }
 
     @Test
     void aReadingSaysThatItsMeterIsBorrowed() throws Exception {
-        send(page + "/edit", METER, "lender", "the university");
+        asking.send(page + "/edit", METER, "lender", "the university");
         String reply = pages.perform(post(ask())
                         .param("key", UUID.randomUUID().toString())
                         .param("meterId", String.valueOf(meter.id()))
@@ -330,7 +333,7 @@ class MetersPagesTest {
                 .andReturn()
                 .getResponse()
                 .getRedirectedUrl();
-        see(String.valueOf(reply)).andExpect(content().string(containsString("meter X7, borrowed")));
+        asking.see(String.valueOf(reply)).andExpect(content().string(containsString("meter X7, borrowed")));
     }
 
     @ParameterizedTest
@@ -364,21 +367,5 @@ class MetersPagesTest {
         return page + "/calibrations/"
                 + calibrations.of(site.id(), meter.id()).get(0).id()
                 + "/withdrawal";
-    }
-
-    private ResultActions see(String path) throws Exception {
-        return pages.perform(get(path).with(csrf()).with(collection.as(lead)));
-    }
-
-    private ResultActions send(String path, Map<String, String> form, String field, String typed) throws Exception {
-        Map<String, String> changed = new HashMap<>(form);
-        changed.put(field, typed);
-        return send(path, changed);
-    }
-
-    private ResultActions send(String path, Map<String, String> form) throws Exception {
-        MockHttpServletRequestBuilder request = post(path).with(csrf()).with(collection.as(lead));
-        form.forEach(request::param);
-        return pages.perform(request);
     }
 }
