@@ -41,4 +41,11 @@ interface AnimalRepository extends JpaRepository<Animal, Long> {
             and (:shown = 'ALL' or (:shown = 'HERE' and a.endedAt is null) or (:shown = 'GONE' and a.endedAt is not null))
             order by a.accessionNumber, a.id""")
     Page<Animal> found(long siteId, String pattern, long speciesId, long enclosureId, String shown, Pageable page);
+
+    /** An animal with its stays that were not withdrawn, oldest first; one row without a stay if there is none. */
+    @Query("select new dapple.animal.Chapter(a, p.id, p.scientificName, p.commonName, p.version, s) "
+            + "from Animal a join Species p on p.id = a.speciesId "
+            + "left join Stay s on s.animal = a and s.withdrawnAt is null "
+            + "where a.siteId = :siteId and a.id = :animalId order by s.fromAt")
+    List<Chapter> chapters(long siteId, long animalId);
 }

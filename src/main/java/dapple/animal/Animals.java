@@ -156,14 +156,16 @@ public class Animals {
     /** The same with the animal, asked for at once. */
     @Transactional(readOnly = true)
     public AnimalHistory historyOf(long siteId, long animalId) {
-        List<Stay> own = stays.ofAnimal(siteId, animalId);
-        Animal animal = own.stream().findFirst().map(Stay::animal).orElseGet(() -> find(siteId, animalId));
+        List<Chapter> chapters = animals.chapters(siteId, animalId);
+        Chapter first = chapters.stream().findFirst().orElseThrow(NotFoundException::new);
+        List<Stay> own = chapters.stream().flatMap(one -> one.stay().stream()).toList();
+        Animal animal = first.animal();
         List<StayFacts> counted = lineage(siteId, animal).stream()
                 .flatMap(piece -> piece.animalId() == animalId
                         ? own.stream().map(Stay::facts)
                         : during(piece, staysOf(siteId, piece.animalId())))
                 .toList();
-        return new AnimalHistory(animal.facts(), animal.state(), animal.end(), counted);
+        return new AnimalHistory(animal.facts(), first.species(), animal.state(), animal.end(), counted);
     }
 
     private static Stream<StayFacts> during(Lineage piece, List<StayFacts> stays) {
@@ -208,11 +210,8 @@ public class Animals {
 
     /** Who is where at an instant, by enclosure. */
     @Transactional(readOnly = true)
-    public Map<Long, List<AnimalFacts>> byEnclosure(long siteId, Instant at) {
-        return stays.at(siteId, at).stream()
-                .map(Stay::facts)
-                .collect(Collectors.groupingBy(
-                        StayFacts::enclosureId, Collectors.mapping(StayFacts::animal, Collectors.toList())));
+    public Map<Long, List<Housed>> byEnclosure(long siteId, Instant at) {
+        return stays.at(siteId, at).stream().collect(Collectors.groupingBy(Housed::enclosureId));
     }
 
     private Animal find(long siteId, long animalId) {

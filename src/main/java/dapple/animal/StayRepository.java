@@ -35,8 +35,10 @@ interface StayRepository extends JpaRepository<Stay, Long> {
     @Query("select s from Stay s where s.animal.id = :animalId " + AT)
     Optional<Stay> ofAnimalAt(long animalId, Instant at);
 
-    @Query("select s from Stay s join fetch s.animal a where s.siteId = :siteId " + AT + "order by a.id")
-    List<Stay> at(long siteId, Instant at);
+    @Query("select new dapple.animal.Housed(s.enclosureId, a, p.id, p.scientificName, p.commonName, p.version) "
+            + "from Stay s join s.animal a join Species p on p.id = a.speciesId where s.siteId = :siteId " + AT
+            + "order by a.id")
+    List<Housed> at(long siteId, Instant at);
 
     @Query("select s from Stay s join fetch s.animal a where s.siteId = :siteId and s.enclosureId = :enclosureId " + AT
             + "order by a.id")

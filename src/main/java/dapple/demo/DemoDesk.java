@@ -5,6 +5,7 @@ import dapple.people.SignedIn;
 import dapple.review.Deciding;
 import dapple.review.DecisionKind;
 import dapple.review.NewDecision;
+import dapple.site.Settings;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -73,6 +74,7 @@ class DemoDesk {
                 members.siteId(),
                 DemoTeam.SITE,
                 zone,
+                Settings.USUAL,
                 Set.of(Role.SUPERVISOR));
     }
 }

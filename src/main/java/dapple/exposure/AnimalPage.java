@@ -61,7 +61,7 @@ class AnimalPage {
     ShownLight show(SignedIn me, long animalId, @Nullable String from, @Nullable String to, Model model) {
         AnimalHistory history = animals.historyOf(me.siteId(), animalId);
         AskedPeriod asked = AskedPeriod.of(from, to, last(history, me));
-        Exposure exposure = exposures.of(me.siteId(), me.zone(), history, asked.period());
+        Exposure exposure = exposures.of(me, history, asked.period());
         Map<Long, EnclosureFacts> places =
                 enclosures.all(me.siteId()).stream().collect(Collectors.toMap(EnclosureFacts::id, Function.identity()));
         List<Target> versions = targets.courseOf(me.siteId(), history.animal().speciesId());
@@ -73,8 +73,7 @@ class AnimalPage {
         model.addAttribute("words", words);
         model.addAttribute("enclosures", places);
         model.addAttribute("meters", meterById);
-        model.addAttribute(
-                "species", targets.speciesById(me.siteId()).get(history.animal().speciesId()));
+        model.addAttribute("species", history.species());
         model.addAttribute("targetsHeld", TargetHeld.in(asked.period(), versions, me.zone()));
         model.addAttribute("targetWords", targetWords(versions, asked.period(), me));
         order(me, history, exposure, places, model);

@@ -8,11 +8,11 @@ import dapple.light.dose.LightHistory;
 import dapple.light.dose.Span;
 import dapple.order.OrderFacts;
 import dapple.order.VetOrders;
+import dapple.people.SignedIn;
 import dapple.reading.Readings;
 import dapple.reading.WhereLived;
 import dapple.rig.Rigs;
 import dapple.site.Settings;
-import dapple.site.Sites;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.List;
@@ -30,22 +30,21 @@ public class Exposures {
     private final VetOrders orders;
     private final Rigs rigs;
     private final Enclosures enclosures;
-    private final Sites sites;
 
-    Exposures(Readings readings, VetOrders orders, Rigs rigs, Enclosures enclosures, Sites sites) {
+    Exposures(Readings readings, VetOrders orders, Rigs rigs, Enclosures enclosures) {
         this.readings = readings;
         this.orders = orders;
         this.rigs = rigs;
         this.enclosures = enclosures;
-        this.sites = sites;
     }
 
     /** Day by day, in the time of the site; as often asked of the database for many facts as for few. */
     @Transactional(readOnly = true)
-    public Exposure of(long siteId, ZoneId zone, AnimalHistory history, Period period) {
-        Settings settings = sites.settings(siteId);
+    public Exposure of(SignedIn me, AnimalHistory history, Period period) {
+        Settings settings = me.settings();
+        ZoneId zone = me.zone();
         Lived lived =
-                lived(siteId, history, period.widened(settings.carryDays()).span(zone));
+                lived(me.siteId(), history, period.widened(settings.carryDays()).span(zone));
         DoseSettings dose = new DoseSettings(settings.carryDays(), hours(settings.baskingHours()));
         LightHistory light = new LightHistory(lived.light(zone), dose);
         return new Exposure(period, zone, settings, lived, light.days(period.from(), period.until()));

@@ -65,7 +65,7 @@ class MoveChoices {
     private List<AnimalFacts> nowhere(long siteId, Instant now) {
         Set<Long> somewhere = animals.byEnclosure(siteId, now).values().stream()
                 .flatMap(List::stream)
-                .map(AnimalFacts::id)
+                .map(housed -> housed.animal().id())
                 .collect(Collectors.toSet());
         return animals.here(siteId).stream()
                 .filter(animal -> !somewhere.contains(animal.id()))

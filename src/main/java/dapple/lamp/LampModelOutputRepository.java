@@ -1,7 +1,6 @@
 package dapple.lamp;
 
 import dapple.light.quantity.Quantity;
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
@@ -13,10 +12,6 @@ interface LampModelOutputRepository extends JpaRepository<LampModelOutput, Long>
 
     @Query("select o from LampModelOutput o where o.siteId = :siteId and o.lampModelId = :modelId order by o.id")
     List<LampModelOutput> ofModel(long siteId, long modelId);
-
-    @Query("select o from LampModelOutput o where o.siteId = :siteId and o.lampModelId in "
-            + "(select l.lampModelId from Lamp l where l.siteId = :siteId and l.id in :lampIds) order by o.id")
-    List<LampModelOutput> ofLamps(long siteId, Collection<Long> lampIds);
 
     @Query(
             "select o from LampModelOutput o where o.siteId = :siteId and o.lampModelId = :modelId and o.output.quantity = :quantity")

@@ -19,9 +19,13 @@ interface LampRepository extends JpaRepository<Lamp, Long> {
     @Query("select l from Lamp l where l.siteId = :siteId order by l.id")
     List<Lamp> all(long siteId);
 
-    @Query(
-            "select new dapple.lamp.HungLamp(l, m, s.id, s.source, s.recordedAt, s.recordedBy, s.figures) from Lamp l join LampModel m on m.id = l.lampModelId "
-                    + "left join FiledSpectrum s on s.id = m.spectrumId where l.siteId = :siteId and l.id in :ids")
+    /** Each as often as its model's outputs times its own. */
+    @Query("select new dapple.lamp.HungLamp("
+            + "l, m, o, u, s.id, s.source, s.recordedAt, s.recordedBy, s.figures) "
+            + "from Lamp l join LampModel m on m.id = l.lampModelId "
+            + "left join LampModelOutput o on o.lampModelId = m.id left join OwnOutput u on u.standingLampId = l.id "
+            + "left join FiledSpectrum s on s.id = m.spectrumId "
+            + "where l.siteId = :siteId and l.id in :ids order by l.id, o.id, u.id")
     List<HungLamp> some(long siteId, Collection<Long> ids);
 
     @Query("select l from Lamp l where l.siteId = :siteId and l.lampModelId = :modelId order by l.id")

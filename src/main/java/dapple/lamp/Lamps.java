@@ -126,7 +126,7 @@ public class Lamps {
     /** All lamps that a site has or had, by id. */
     @Transactional(readOnly = true)
     public Map<Long, LampFacts> byId(long siteId) {
-        return all(siteId).collect(Collectors.toMap(LampFacts::id, Function.identity()));
+        return entered(siteId).collect(Collectors.toMap(LampFacts::id, Function.identity()));
     }
 
     /** Some lamps that a site has or had, by id. */
@@ -135,30 +135,24 @@ public class Lamps {
         if (lampIds.isEmpty()) {
             return Map.of();
         }
-        Map<Long, List<LampOutput>> stated = outputs.ofLamps(siteId, lampIds).stream()
-                .collect(Collectors.groupingBy(
-                        LampModelOutput::lampModelId,
-                        Collectors.mapping(LampModelOutput::output, Collectors.toList())));
-        Map<Long, List<OwnOutput>> own =
-                measured.standing(siteId, lampIds).stream().collect(Collectors.groupingBy(OwnOutput::lampId));
         return lamps.some(siteId, lampIds).stream()
-                .map(row -> facts(
-                        row.lamp(),
-                        row.model().facts(stated.getOrDefault(row.model().id(), List.of()), row.spectrum()),
-                        own.getOrDefault(row.lamp().id(), List.of())))
+                .collect(Collectors.groupingBy(row -> row.lamp().id()))
+                .values()
+                .stream()
+                .map(Lamps::hung)
                 .collect(Collectors.toMap(LampFacts::id, Function.identity()));
     }
 
     /** The lamps in use, by tag. */
     @Transactional(readOnly = true)
     public List<LampFacts> inUse(long siteId) {
-        return byTag(all(siteId).filter(LampFacts::isInUse));
+        return byTag(entered(siteId).filter(LampFacts::isInUse));
     }
 
-    /** The lamps that have left use, by tag. */
+    /** The lamps that a site has or had, by tag. */
     @Transactional(readOnly = true)
-    public List<LampFacts> outOfUse(long siteId) {
-        return byTag(all(siteId).filter(lamp -> !lamp.isInUse()));
+    public List<LampFacts> all(long siteId) {
+        return byTag(entered(siteId));
     }
 
     /** The lamps of a model, in use and not, by tag. */
@@ -176,7 +170,7 @@ public class Lamps {
                 .toList();
     }
 
-    private Stream<LampFacts> all(long siteId) {
+    private Stream<LampFacts> entered(long siteId) {
         Map<Long, LampModelFacts> byModel = modelsById(siteId);
         Map<Long, List<OwnOutput>> byLamp =
                 measured.standing(siteId).stream().collect(Collectors.groupingBy(OwnOutput::lampId));
@@ -185,6 +179,19 @@ public class Lamps {
                         lamp,
                         Given.of(byModel.get(lamp.state().modelId())),
                         byLamp.getOrDefault(lamp.id(), List.of())));
+    }
+
+    /** One lamp of its rows, each with one output of the model and one of its own. */
+    private static LampFacts hung(List<HungLamp> rows) {
+        HungLamp row = rows.get(0);
+        List<LampOutput> stated = rows.stream()
+                .flatMap(one -> one.stated().stream())
+                .distinct()
+                .map(LampModelOutput::output)
+                .toList();
+        List<OwnOutput> own =
+                rows.stream().flatMap(one -> one.own().stream()).distinct().toList();
+        return facts(row.lamp(), row.model().facts(stated, row.spectrum()), own);
     }
 
     private static LampFacts facts(Lamp lamp, LampModelFacts model, List<OwnOutput> measured) {

@@ -6,7 +6,9 @@ import dapple.people.SignedIn;
 import dapple.site.TakenException;
 import jakarta.validation.Valid;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -34,8 +36,10 @@ class LampsController {
     @GetMapping
     @Allowed(Action.SEE_STOCK)
     String list(@AuthenticationPrincipal SignedIn me, Model model) {
-        model.addAttribute("inUse", lamps.inUse(me.siteId()));
-        model.addAttribute("outOfUse", lamps.outOfUse(me.siteId()));
+        Map<Boolean, List<LampFacts>> byUse =
+                lamps.all(me.siteId()).stream().collect(Collectors.partitioningBy(LampFacts::isInUse));
+        model.addAttribute("inUse", byUse.get(true));
+        model.addAttribute("outOfUse", byUse.get(false));
         return "lamp/lamps";
     }
 

@@ -1,6 +1,5 @@
 package dapple.lamp;
 
-import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
@@ -12,9 +11,6 @@ interface OwnOutputRepository extends JpaRepository<OwnOutput, Long> {
 
     @Query("select o from OwnOutput o where o.siteId = :siteId and o.standingLampId = :lampId order by o.id")
     List<OwnOutput> standing(long siteId, long lampId);
-
-    @Query("select o from OwnOutput o where o.siteId = :siteId and o.standingLampId in :lampIds order by o.id")
-    List<OwnOutput> standing(long siteId, Collection<Long> lampIds);
 
     @Query(
             "select o from OwnOutput o where o.siteId = :siteId and o.lampId = :lampId order by o.measuredAt desc, o.id desc")

@@ -5,7 +5,6 @@ import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.review.EnclosureNow;
 import dapple.review.Standings;
-import dapple.site.Sites;
 import java.util.Optional;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -19,11 +18,9 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Allowed(Action.SEE_ENCLOSURES)
 class EnclosureController {
     private final Standings standings;
-    private final Sites sites;
 
-    EnclosureController(Standings standings, Sites sites) {
+    EnclosureController(Standings standings) {
         this.standings = standings;
-        this.sites = sites;
     }
 
     @GetMapping("/enclosures/{enclosureId}")
@@ -32,12 +29,12 @@ class EnclosureController {
             @PathVariable long enclosureId,
             @RequestParam Optional<Long> species,
             Model model) {
-        EnclosureNow enclosure = standings.of(me.siteId(), enclosureId);
+        EnclosureNow enclosure = standings.of(me.siteId(), enclosureId, me.settings());
         model.addAttribute("standing", enclosure.standing());
         model.addAttribute("points", enclosure.points());
         model.addAttribute("rows", enclosure.rows());
         model.addAttribute("animals", enclosure.animals());
-        model.addAttribute("staleAfterDays", sites.settings(me.siteId()).staleAfterDays());
+        model.addAttribute("staleAfterDays", me.settings().staleAfterDays());
         model.addAttribute("asked", species.map(id -> "?species=" + id).orElse(""));
         return "overview/enclosure";
     }

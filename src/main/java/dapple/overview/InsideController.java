@@ -15,7 +15,6 @@ import dapple.rig.Rig;
 import dapple.rig.Rigs;
 import dapple.site.Caution;
 import dapple.site.Settings;
-import dapple.site.Sites;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -40,7 +39,6 @@ class InsideController {
     private final Readings readings;
     private final Animals animals;
     private final VetOrders orders;
-    private final Sites sites;
     private final Clock clock;
 
     InsideController(
@@ -50,7 +48,6 @@ class InsideController {
             Readings readings,
             Animals animals,
             VetOrders orders,
-            Sites sites,
             Clock clock) {
         this.enclosures = enclosures;
         this.rigs = rigs;
@@ -58,7 +55,6 @@ class InsideController {
         this.readings = readings;
         this.animals = animals;
         this.orders = orders;
-        this.sites = sites;
         this.clock = clock;
     }
 
@@ -68,7 +64,7 @@ class InsideController {
         EnclosureFacts enclosure = enclosures.get(me.siteId(), enclosureId);
         Rig rig = rigs.in(me.siteId(), enclosure, now);
         Map<Long, Burnt> burnt = burnHours.of(me.siteId(), rig, now, me.zone());
-        Settings settings = sites.settings(me.siteId());
+        Settings settings = me.settings();
         List<Instant> read = burnt.values().stream()
                 .map(Burnt::since)
                 .min(Instant::compareTo)

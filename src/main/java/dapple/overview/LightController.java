@@ -10,7 +10,6 @@ import dapple.prediction.LightInside;
 import dapple.prediction.Outlook;
 import dapple.reading.Readings;
 import dapple.site.Settings;
-import dapple.site.Sites;
 import java.time.Clock;
 import java.util.Optional;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -28,21 +27,13 @@ class LightController {
     private final Outlook outlook;
     private final Readings readings;
     private final LightDrawings drawings;
-    private final Sites sites;
     private final Clock clock;
 
-    LightController(
-            EnclosureScenes scenes,
-            Outlook outlook,
-            Readings readings,
-            LightDrawings drawings,
-            Sites sites,
-            Clock clock) {
+    LightController(EnclosureScenes scenes, Outlook outlook, Readings readings, LightDrawings drawings, Clock clock) {
         this.scenes = scenes;
         this.outlook = outlook;
         this.readings = readings;
         this.drawings = drawings;
-        this.sites = sites;
         this.clock = clock;
     }
 
@@ -55,7 +46,7 @@ class LightController {
         EnclosureScene scene = scenes.at(me.siteId(), enclosureId, clock.instant(), species);
         LightInside light = outlook.of(scene);
         Newest newest = new Newest(readings.newestIn(me.siteId(), enclosureId));
-        Settings settings = sites.settings(me.siteId());
+        Settings settings = me.settings();
         model.addAttribute("scene", scene);
         model.addAttribute("light", light);
         model.addAttribute("why", Unpredicted.of(scene));

@@ -25,8 +25,7 @@ class TodayController {
 
     @GetMapping("/")
     String page(@AuthenticationPrincipal SignedIn me, Model model) {
-        model.addAttribute(
-                "today", Today.of(desks.at(me.siteId(), me.zone(), Filter.NONE), me.personId(), clock.instant()));
+        model.addAttribute("today", Today.of(desks.at(me, Filter.NONE), me.personId(), clock.instant()));
         return "overview/today";
     }
 }

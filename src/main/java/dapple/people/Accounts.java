@@ -1,10 +1,9 @@
 package dapple.people;
 
-import dapple.site.SiteFacts;
-import dapple.site.Sites;
 import java.time.Clock;
-import java.time.LocalDate;
+import java.time.Instant;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -17,14 +16,12 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 class Accounts {
     private final PersonRepository people;
-    private final Sites sites;
     private final PasswordEncoder passwords;
     private final Clock clock;
     private final String hashOfNobody;
 
-    Accounts(PersonRepository people, Sites sites, PasswordEncoder passwords, Clock clock) {
+    Accounts(PersonRepository people, PasswordEncoder passwords, Clock clock) {
         this.people = people;
-        this.sites = sites;
         this.passwords = passwords;
         this.clock = clock;
         this.hashOfNobody = passwords.encode("nobody has this password");
@@ -36,52 +33,37 @@ class Accounts {
         Optional<Person> person = people.findBySignInName(normalised(signInName));
         boolean right =
                 passwords.matches(password, person.map(Person::passwordHash).orElse(hashOfNobody));
-        return right ? person.flatMap(this::signedIn) : Optional.empty();
+        return right ? person.flatMap(found -> asOfNow(found.id())) : Optional.empty();
     }
 
     /** The person as they are now, empty when they may no longer be here. */
     @Transactional(readOnly = true)
     public Optional<SignedIn> asOfNow(long personId) {
-        return people.findWithMemberships(personId).flatMap(this::signedIn);
+        return atFirst(heldNow(personId));
     }
 
     /** The person as they are now at one site, empty when they may no longer be there. */
     @Transactional(readOnly = true)
     public Optional<SignedIn> asOfNow(long personId, long siteId) {
-        return people.findWithMemberships(personId)
-                .filter(person -> person.deactivatedAt().isEmpty())
-                .flatMap(person -> at(sites.get(siteId), person));
+        return atFirst(heldNow(personId).stream()
+                .filter(held -> held.siteId() == siteId)
+                .toList());
     }
 
-    private Optional<SignedIn> signedIn(Person person) {
-        if (person.deactivatedAt().isPresent()) {
-            return Optional.empty();
-        }
-        return person.memberships().stream()
-                .map(Membership::siteId)
-                .distinct()
-                .sorted()
-                .map(sites::get)
-                .flatMap(site -> at(site, person).stream())
-                .findFirst();
+    private List<Held> heldNow(long personId) {
+        Instant now = clock.instant();
+        return people.held(personId).stream().filter(held -> held.isAt(now)).toList();
     }
 
-    private Optional<SignedIn> at(SiteFacts site, Person person) {
-        LocalDate today = LocalDate.now(clock.withZone(site.timeZone()));
-        Set<Role> roles = person.membershipsAt(site.id()).stream()
-                .filter(membership -> membership.holdsOn(today))
-                .map(Membership::role)
-                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Role.class)));
-        return Optional.of(roles)
-                .filter(held -> !held.isEmpty())
-                .map(held -> new SignedIn(
-                        person.id(),
-                        person.signInName(),
-                        person.name(),
-                        site.id(),
-                        site.name(),
-                        site.timeZone(),
-                        held));
+    /** At the first site in which they have a role. */
+    private static Optional<SignedIn> atFirst(List<Held> all) {
+        return all.stream().findFirst().map(first -> {
+            Set<Role> roles = all.stream()
+                    .filter(held -> held.siteId() == first.siteId())
+                    .map(held -> held.membership().role())
+                    .collect(Collectors.toCollection(() -> EnumSet.noneOf(Role.class)));
+            return first.signedIn(roles);
+        });
     }
 
     /** Sign-in names are compared in lower case, without spaces around them. */

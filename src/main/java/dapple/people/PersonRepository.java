@@ -6,11 +6,15 @@ import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
 interface PersonRepository extends JpaRepository<Person, Long> {
-    @Query("select distinct p from Person p left join fetch p.memberships where p.signInName = :signInName")
+    @Query("select p from Person p where p.signInName = :signInName")
     Optional<Person> findBySignInName(String signInName);
 
-    @Query("select distinct p from Person p left join fetch p.memberships where p.id = :id")
-    Optional<Person> findWithMemberships(long id);
+    /** The roles of an account that is not deactivated, by site. */
+    @Query("select new dapple.people.Held(p, m, s.id, s.name, s.timeZone, g.settings) "
+            + "from Membership m join m.person p join Site s on s.id = m.siteId "
+            + "left join SiteSettings g on g.siteId = s.id "
+            + "where p.id = :id and p.deactivatedAt is null order by s.id, m.id")
+    List<Held> held(long id);
 
     @Query("""
             select p from Person p

@@ -1,14 +1,26 @@
 package dapple.people;
 
 import dapple.site.Author;
+import dapple.site.Settings;
 import java.io.Serializable;
 import java.security.Principal;
 import java.time.ZoneId;
 import java.util.Set;
 
-/** The person who asks, at the site that they work at, with what the database says of them at this request. */
+/**
+ * The person who asks, at the site that they work at, with what the database says of them at this request.
+ *
+ * @param settings what the site has settled
+ */
 public record SignedIn(
-        long personId, String signInName, String fullName, long siteId, String siteName, ZoneId zone, Set<Role> roles)
+        long personId,
+        String signInName,
+        String fullName,
+        long siteId,
+        String siteName,
+        ZoneId zone,
+        Settings settings,
+        Set<Role> roles)
         implements Principal, Author, Serializable {
 
     @Override

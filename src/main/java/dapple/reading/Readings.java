@@ -11,13 +11,16 @@ import dapple.site.NotFoundException;
 import dapple.target.Target;
 import dapple.target.Targets;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -42,16 +45,16 @@ public class Readings {
         this.orders = orders;
     }
 
-    /** The newest reading of each quantity at each point, by point; the UV index first. */
+    /** The newest reading of each quantity at the points at hand, by point; the UV index first. */
     @Transactional(readOnly = true)
-    public Map<Long, List<ReadingView>> latestAtSite(long siteId) {
-        return byPoint(siteId, readings.latestAtSite(siteId));
+    public Map<Long, List<ReadingView>> latestAtSite(long siteId, Stream<PointFacts> points) {
+        return byPoint(siteId, readings.latestAtSite(siteId), points);
     }
 
-    /** The newest reading of each quantity at each point of one enclosure, by point; the UV index first. */
+    /** The same at the points at hand of one enclosure. */
     @Transactional(readOnly = true)
-    public Map<Long, List<ReadingView>> latestIn(long siteId, long enclosureId) {
-        return byPoint(siteId, readings.latestInEnclosure(siteId, enclosureId));
+    public Map<Long, List<ReadingView>> latestIn(long siteId, long enclosureId, Collection<PointFacts> points) {
+        return byPoint(siteId, readings.latestInEnclosure(siteId, enclosureId), points.stream());
     }
 
     /** The same as numbers alone. */
@@ -75,8 +78,11 @@ public class Readings {
         return readings.timesIn(siteId, enclosureId, from, Limit.of(most));
     }
 
-    private Map<Long, List<ReadingView>> byPoint(long siteId, List<JudgedReading> newest) {
-        return views(siteId, newest).stream()
+    private Map<Long, List<ReadingView>> byPoint(long siteId, List<JudgedReading> newest, Stream<PointFacts> points) {
+        Map<Long, PointFacts> byId = points.collect(Collectors.toMap(PointFacts::id, Function.identity()));
+        List<JudgedReading> there =
+                newest.stream().filter(one -> byId.containsKey(one.pointId())).toList();
+        return views(siteId, there, byId).stream()
                 .sorted(Comparator.comparing(view -> view.reading().quantity()))
                 .collect(Collectors.groupingBy(view -> view.point().id()));
     }
@@ -88,7 +94,9 @@ public class Readings {
         if (found.isEmpty()) {
             throw new NotFoundException();
         }
-        return views(siteId, found).stream().sorted(ReadingView.GRAVEST_FIRST).toList();
+        return views(siteId, found, enclosures.pointsById(siteId)).stream()
+                .sorted(ReadingView.GRAVEST_FIRST)
+                .toList();
     }
 
     /**
@@ -128,8 +136,7 @@ public class Readings {
         return readings.recorded(siteId, readingId).orElseThrow(NotFoundException::new);
     }
 
-    private List<ReadingView> views(long siteId, List<JudgedReading> found) {
-        Map<Long, PointFacts> points = enclosures.pointsById(siteId);
+    private List<ReadingView> views(long siteId, List<JudgedReading> found, Map<Long, PointFacts> points) {
         Map<Long, MeterFacts> meterById = meters.byId(siteId);
         Set<Long> targetIds =
                 found.stream().flatMap(one -> one.targetVersionId().stream()).collect(Collectors.toSet());

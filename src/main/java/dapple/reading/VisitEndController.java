@@ -71,7 +71,7 @@ class VisitEndController {
     private String show(SignedIn me, long enclosureId, UUID visitKey, Model model) {
         Walk walk = walks.at(me.siteId(), enclosureId, visitKey);
         model.addAttribute("walk", walk);
-        model.addAttribute("rows", StepRow.of(walk, readings.latestIn(me.siteId(), enclosureId)));
+        model.addAttribute("rows", StepRow.of(walk, readings.latestIn(me.siteId(), enclosureId, walk.points())));
         model.addAttribute("notes", noting.of(me.siteId(), visitKey));
         model.addAttribute("names", people.names(me.siteId()));
         return "reading/visit";

@@ -5,7 +5,6 @@ import dapple.people.People;
 import dapple.people.SignedIn;
 import dapple.review.Decision.Basis;
 import dapple.site.NotFoundException;
-import dapple.site.Sites;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -21,7 +20,6 @@ import org.springframework.transaction.support.TransactionTemplate;
 public class Deciding {
     private final DecisionRepository decisions;
     private final Standings standings;
-    private final Sites sites;
     private final People people;
     private final Clock clock;
     private final TransactionTemplate transaction;
@@ -29,13 +27,11 @@ public class Deciding {
     Deciding(
             DecisionRepository decisions,
             Standings standings,
-            Sites sites,
             People people,
             Clock clock,
             TransactionTemplate transaction) {
         this.decisions = decisions;
         this.standings = standings;
-        this.sites = sites;
         this.people = people;
         this.clock = clock;
         this.transaction = transaction;
@@ -48,7 +44,7 @@ public class Deciding {
      * @throws NotFoundException if the enclosure, or the person that it is given to, is not of this site
      */
     public void decide(SignedIn me, long enclosureId, NewDecision decision) {
-        Basis basis = basis(me.siteId(), enclosureId);
+        Basis basis = basis(me, enclosureId);
         check(me, basis, decision);
         try {
             transaction.executeWithoutResult(status -> store(me, basis, decision));
@@ -65,8 +61,9 @@ public class Deciding {
         }
     }
 
-    private Basis basis(long siteId, long enclosureId) {
-        Standing standing = standings.of(siteId, enclosureId).standing();
+    private Basis basis(SignedIn me, long enclosureId) {
+        Standing standing =
+                standings.of(me.siteId(), enclosureId, me.settings()).standing();
         State state = standing.state().orElseThrow(NotFoundException::new);
         return standing.deciding()
                 .flatMap(Standing.AtPoint::view)
@@ -83,7 +80,7 @@ public class Deciding {
             if (basis.state() == State.OVER_CEILING) {
                 throw new RefusedDecision(RefusedDecision.Reason.OVER_CEILING);
             }
-            if (basis.isReadBy(me.personId()) && !sites.settings(me.siteId()).onePerson()) {
+            if (basis.isReadBy(me.personId()) && !me.settings().onePerson()) {
                 throw new RefusedDecision(RefusedDecision.Reason.OWN_READING);
             }
         }

@@ -1,12 +1,11 @@
 package dapple.review;
 
+import dapple.people.SignedIn;
 import dapple.site.Settings;
-import dapple.site.Sites;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -21,26 +20,24 @@ public class Desks {
 
     private final Standings standings;
     private final Deciding deciding;
-    private final Sites sites;
     private final Clock clock;
 
-    Desks(Standings standings, Deciding deciding, Sites sites, Clock clock) {
+    Desks(Standings standings, Deciding deciding, Clock clock) {
         this.standings = standings;
         this.deciding = deciding;
-        this.sites = sites;
         this.clock = clock;
     }
 
     @Transactional(readOnly = true)
-    public Desk at(long siteId, ZoneId zone, Filter filter) {
+    public Desk at(SignedIn me, Filter filter) {
         Instant now = clock.instant();
-        Settings settings = sites.settings(siteId);
-        List<Standing> all = standings.at(siteId, settings);
-        Map<Long, List<DecisionFacts>> decisions = deciding.since(siteId, earliest(all, now));
+        Settings settings = me.settings();
+        List<Standing> all = standings.at(me.siteId(), settings);
+        Map<Long, List<DecisionFacts>> decisions = deciding.since(me.siteId(), earliest(all, now));
         List<Finding> findings = all.stream()
                 .flatMap(standing -> finding(standing, settings, now, decisions).stream())
                 .toList();
-        return Desk.of(all, findings, filter, settings, LocalDate.ofInstant(now, zone));
+        return Desk.of(all, findings, filter, settings, LocalDate.ofInstant(now, me.zone()));
     }
 
     /** When the oldest finding began, so that the record of older decisions is not read; at most a year ago. */
@@ -56,10 +53,11 @@ public class Desks {
 
     /** How one enclosure stands, and the finding about it. */
     @Transactional(readOnly = true)
-    public Found found(long siteId, long enclosureId) {
-        Standing standing = standings.of(siteId, enclosureId).standing();
-        Map<Long, List<DecisionFacts>> decisions = Map.of(enclosureId, deciding.of(siteId, enclosureId));
-        return new Found(standing, finding(standing, sites.settings(siteId), clock.instant(), decisions));
+    public Found found(SignedIn me, long enclosureId) {
+        Standing standing =
+                standings.of(me.siteId(), enclosureId, me.settings()).standing();
+        Map<Long, List<DecisionFacts>> decisions = Map.of(enclosureId, deciding.of(me.siteId(), enclosureId));
+        return new Found(standing, finding(standing, me.settings(), clock.instant(), decisions));
     }
 
     private static Optional<Finding> finding(

@@ -40,7 +40,7 @@ class FindingController {
     @GetMapping
     String page(@AuthenticationPrincipal SignedIn me, @PathVariable long enclosureId, Model model) {
         model.addAttribute("form", DecisionForm.empty());
-        return page(me, enclosureId, model, desks.found(me.siteId(), enclosureId));
+        return page(me, enclosureId, model, desks.found(me, enclosureId));
     }
 
     @PostMapping
@@ -61,7 +61,7 @@ class FindingController {
                         "kind", "decision.refused." + refused.reason().name().toLowerCase(Locale.ROOT));
             }
         }
-        return page(me, enclosureId, model, desks.found(me.siteId(), enclosureId));
+        return page(me, enclosureId, model, desks.found(me, enclosureId));
     }
 
     private String page(SignedIn me, long enclosureId, Model model, Found found) {

@@ -48,7 +48,7 @@ class ReviewController {
     }
 
     private void show(SignedIn me, Filter filter, Model model) {
-        Desk whole = desks.at(me.siteId(), me.zone(), Filter.NONE);
+        Desk whole = desks.at(me, Filter.NONE);
         List<Standing> all = whole.review().standings();
         model.addAttribute("desk", whole.only(filter, today(me)));
         model.addAttribute("today", today(me));

@@ -2,6 +2,7 @@ package dapple.review;
 
 import dapple.animal.AnimalFacts;
 import dapple.animal.Animals;
+import dapple.animal.Housed;
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PlannedOffTime;
@@ -12,13 +13,13 @@ import dapple.reading.ReadingView;
 import dapple.reading.Readings;
 import dapple.review.Standing.AtPoint;
 import dapple.site.Settings;
-import dapple.site.Sites;
 import dapple.species.SpeciesFacts;
 import dapple.target.Targets;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,55 +40,61 @@ public class Standings {
     private final Animals animals;
     private final Targets targets;
     private final Readings readings;
-    private final Sites sites;
     private final Clock clock;
 
-    Standings(Enclosures enclosures, Animals animals, Targets targets, Readings readings, Sites sites, Clock clock) {
+    Standings(Enclosures enclosures, Animals animals, Targets targets, Readings readings, Clock clock) {
         this.enclosures = enclosures;
         this.animals = animals;
         this.targets = targets;
         this.readings = readings;
-        this.sites = sites;
         this.clock = clock;
     }
 
-    /** In walking order. */
-    @Transactional(readOnly = true)
-    public List<Standing> at(long siteId) {
-        return at(siteId, sites.settings(siteId));
-    }
-
-    /** The same, with the site's settings at hand. */
+    /** In walking order, by what the site has settled. */
     @Transactional(readOnly = true)
     public List<Standing> at(long siteId, Settings settings) {
         Instant now = clock.instant();
+        Map<Long, List<PointFacts>> points = enclosures.pointsByEnclosure(siteId);
         Known known = new Known(
                 now,
                 settings.staleAfter(),
-                enclosures.pointsByEnclosure(siteId),
-                animals.byEnclosure(siteId, now),
-                targets.speciesById(siteId),
-                readings.latestAtSite(siteId),
+                points,
+                species(animals.byEnclosure(siteId, now)),
+                readings.latestAtSite(siteId, points.values().stream().flatMap(List::stream)),
                 enclosures.plannedOffAt(siteId, now));
         return enclosures.inWalkingOrder(siteId).stream().map(known::standing).toList();
     }
 
     /** One enclosure alone. */
     @Transactional(readOnly = true)
-    public EnclosureNow of(long siteId, long enclosureId) {
+    public EnclosureNow of(long siteId, long enclosureId, Settings settings) {
         Instant now = clock.instant();
         List<PointFacts> points = enclosures.pointsOf(siteId, enclosureId);
         List<AnimalFacts> living = animals.inEnclosure(siteId, enclosureId, now);
-        Map<Long, List<ReadingView>> latest = readings.latestIn(siteId, enclosureId);
+        Map<Long, List<ReadingView>> latest = readings.latestIn(siteId, enclosureId, points);
         Known known = new Known(
                 now,
-                sites.settings(siteId).staleAfter(),
+                settings.staleAfter(),
                 Map.of(enclosureId, points),
-                Map.of(enclosureId, living),
-                targets.speciesById(siteId),
+                Map.of(enclosureId, species(living, targets.speciesById(siteId))),
                 latest,
                 enclosures.plannedOffAt(siteId, now));
         return new EnclosureNow(known.standing(enclosures.get(siteId, enclosureId)), points, latest, living);
+    }
+
+    private static Map<Long, List<SpeciesFacts>> species(Map<Long, List<Housed>> housed) {
+        Map<Long, List<SpeciesFacts>> found = new HashMap<>();
+        housed.forEach((enclosureId, living) -> found.put(
+                enclosureId, living.stream().map(Housed::species).distinct().toList()));
+        return found;
+    }
+
+    private static List<SpeciesFacts> species(List<AnimalFacts> living, Map<Long, SpeciesFacts> byId) {
+        return living.stream()
+                .map(AnimalFacts::speciesId)
+                .distinct()
+                .flatMap(id -> Stream.ofNullable(byId.get(id)))
+                .toList();
     }
 
     /** What is known of a site at an instant. */
@@ -95,17 +102,12 @@ public class Standings {
             Instant now,
             Duration staleAfter,
             Map<Long, List<PointFacts>> points,
-            Map<Long, List<AnimalFacts>> occupants,
-            Map<Long, SpeciesFacts> species,
+            Map<Long, List<SpeciesFacts>> species,
             Map<Long, List<ReadingView>> latest,
             Map<Long, PlannedOffTime> plannedOff) {
 
         Standing standing(EnclosureFacts enclosure) {
-            List<SpeciesFacts> living = occupants.getOrDefault(enclosure.id(), List.of()).stream()
-                    .map(AnimalFacts::speciesId)
-                    .distinct()
-                    .flatMap(id -> Stream.ofNullable(species.get(id)))
-                    .toList();
+            List<SpeciesFacts> living = species.getOrDefault(enclosure.id(), List.of());
             List<AtPoint> found = points.getOrDefault(enclosure.id(), List.of()).stream()
                     .filter(point -> point.role() != PointRole.KEEPER)
                     .flatMap(this::at)

@@ -1,5 +1,8 @@
 package dapple.site;
 
+import jakarta.persistence.Column;
+import jakarta.persistence.Embeddable;
+import java.io.Serializable;
 import java.time.Duration;
 
 /**
@@ -16,17 +19,19 @@ import java.time.Duration;
  * @param baskingHours hours a day that an animal is taken to spend at the basking place; an assumption of ours
  * @param onePerson whether one person alone reads and reviews
  */
+@Embeddable
 public record Settings(
         int overdueAfterDays,
         int staleAfterDays,
         int weakAfterDays,
-        int weakAfterDaysInZone1,
+        @Column(name = "weak_after_days_in_zone_1") int weakAfterDaysInZone1,
         int warmUpMinutes,
         double lowestRatio,
         double highestRatio,
         int carryDays,
         double baskingHours,
-        boolean onePerson) {
+        boolean onePerson)
+        implements Serializable {
 
     public static final Settings USUAL = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false);
 

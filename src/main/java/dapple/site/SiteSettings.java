@@ -1,6 +1,6 @@
 package dapple.site;
 
-import jakarta.persistence.Column;
+import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
@@ -17,41 +17,23 @@ class SiteSettings {
     private long id;
 
     private long siteId;
-    private int overdueAfterDays;
-    private int staleAfterDays;
-    private int weakAfterDays;
 
-    @Column(name = "weak_after_days_in_zone_1")
-    private int weakAfterDaysInZone1;
-
-    private int warmUpMinutes;
-    private double lowestRatio;
-    private double highestRatio;
-    private int carryDays;
-    private double baskingHours;
-    private boolean onePerson;
+    @Embedded
+    private Settings settings;
 
     @Version
     private long version;
 
+    @SuppressWarnings("NullAway.Init")
     protected SiteSettings() {}
 
     SiteSettings(long siteId, Settings settings) {
         this.siteId = siteId;
-        become(settings);
+        this.settings = settings;
     }
 
-    final void become(Settings settings) {
-        this.overdueAfterDays = settings.overdueAfterDays();
-        this.staleAfterDays = settings.staleAfterDays();
-        this.weakAfterDays = settings.weakAfterDays();
-        this.weakAfterDaysInZone1 = settings.weakAfterDaysInZone1();
-        this.warmUpMinutes = settings.warmUpMinutes();
-        this.lowestRatio = settings.lowestRatio();
-        this.highestRatio = settings.highestRatio();
-        this.carryDays = settings.carryDays();
-        this.baskingHours = settings.baskingHours();
-        this.onePerson = settings.onePerson();
+    void become(Settings changed) {
+        this.settings = changed;
     }
 
     long id() {
@@ -63,16 +45,6 @@ class SiteSettings {
     }
 
     Settings settings() {
-        return new Settings(
-                overdueAfterDays,
-                staleAfterDays,
-                weakAfterDays,
-                weakAfterDaysInZone1,
-                warmUpMinutes,
-                lowestRatio,
-                highestRatio,
-                carryDays,
-                baskingHours,
-                onePerson);
+        return settings;
     }
 }

@@ -77,9 +77,12 @@ record Snapshot(Class<?> type, Object id, Revision revision, RevisionType done, 
     private static void read(
             Class<?> type, @Nullable Object holder, PersistenceUnitUtil ids, Map<String, Optional<Object>> fields) {
         for (Field field : type.getDeclaredFields()) {
+            if (!isTold(field)) {
+                continue;
+            }
             if (field.getType().isAnnotationPresent(Embeddable.class)) {
                 read(field.getType(), held(field, holder), ids, fields);
-            } else if (isTold(field)) {
+            } else {
                 fields.put(field.getName(), Optional.ofNullable(plain(field, held(field, holder), ids)));
             }
         }

@@ -21,6 +21,7 @@ import dapple.review.Standings;
 import dapple.rig.Rig;
 import dapple.rig.RigScene;
 import dapple.rig.Rigs;
+import dapple.site.Settings;
 import dapple.testing.TestDatabase;
 import java.time.Duration;
 import java.time.Instant;
@@ -124,13 +125,13 @@ class DemoStoryIT {
 
     @Test
     void everyStateIsToBeSeen() {
-        assertThat(standings.at(site()).stream().flatMap(standing -> standing.state().stream()))
+        assertThat(standings.at(site(), Settings.USUAL).stream().flatMap(standing -> standing.state().stream()))
                 .contains(State.values());
     }
 
     @Test
     void everyReadingIsJudgedByWhatItsEnclosureNeeds() {
-        Map<String, State> states = standings.at(site()).stream()
+        Map<String, State> states = standings.at(site(), Settings.USUAL).stream()
                 .collect(Collectors.toMap(standing -> standing.enclosure().code(), (Function<Standing, State>)
                         standing -> standing.state().orElseThrow()));
         assertThat(states)

@@ -100,11 +100,7 @@ class ExposuresStorageTest {
     }
 
     private Exposure of(Kept kept, long animal, Period period) {
-        return exposures.of(
-                kept.site().id(),
-                Fortnight.LONDON,
-                animals.historyOf(kept.site().id(), animal),
-                period);
+        return exposures.of(kept.person(), animals.historyOf(kept.site().id(), animal), period);
     }
 
     private long group(Kept kept) {

@@ -109,7 +109,7 @@ class QuantitiesStorageTest {
     void quantitiesOfOnePointStandSideBySide() {
         log(home.basking(), Quantity.SURFACE_TEMPERATURE, 40);
         log(home.basking(), Quantity.UV_INDEX, 1.7);
-        assertThat(readings.latestIn(site.id(), home.enclosureId())
+        assertThat(readings.latestIn(site.id(), home.enclosureId(), List.of(home.basking()))
                         .getOrDefault(home.basking().id(), List.of()))
                 .extracting(ReadingView::quantity)
                 .containsExactly(Quantity.UV_INDEX, Quantity.SURFACE_TEMPERATURE);
@@ -210,7 +210,10 @@ class QuantitiesStorageTest {
     }
 
     private Optional<ReadingView> view(PointFacts point, Quantity quantity) {
-        return readings.latestIn(site.id(), point.enclosureId()).getOrDefault(point.id(), List.of()).stream()
+        return readings
+                .latestIn(site.id(), point.enclosureId(), List.of(point))
+                .getOrDefault(point.id(), List.of())
+                .stream()
                 .filter(view -> view.quantity() == quantity)
                 .findFirst();
     }

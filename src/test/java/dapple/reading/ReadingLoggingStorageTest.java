@@ -293,7 +293,10 @@ class ReadingLoggingStorageTest {
     }
 
     private Optional<ReadingView> newest(PointFacts point) {
-        return readings.latestIn(site.id(), point.enclosureId()).getOrDefault(point.id(), List.of()).stream()
+        return readings
+                .latestIn(site.id(), point.enclosureId(), List.of(point))
+                .getOrDefault(point.id(), List.of())
+                .stream()
                 .findFirst();
     }
 

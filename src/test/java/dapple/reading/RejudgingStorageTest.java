@@ -211,7 +211,7 @@ class RejudgingStorageTest {
             for (int week = 1; week <= WEEKS; week++) {
                 UUID visit = UUID.randomUUID();
                 double at = week;
-                for (PointFacts point : List.of(home.basking(), home.gradient(), home.shade(), home.nearest())) {
+                for (PointFacts point : home.points()) {
                     double shown = Math.round(chance.nextDouble() * 90) / 10.0;
                     boolean mistyped = chance.nextInt(4) == 0;
                     double right = Math.round(chance.nextDouble() * 90) / 10.0;
@@ -316,7 +316,11 @@ class RejudgingStorageTest {
         }
 
         List<String> latest() {
-            return RejudgingStorageTest.this.readings.latestIn(site.id(), home.enclosureId()).values().stream()
+            return RejudgingStorageTest.this
+                    .readings
+                    .latestIn(site.id(), home.enclosureId(), home.points())
+                    .values()
+                    .stream()
                     .flatMap(List::stream)
                     .map(view -> view.state().orElseThrow() + " "
                             + Math.round(weeks(

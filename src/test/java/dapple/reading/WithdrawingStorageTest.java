@@ -189,7 +189,7 @@ class WithdrawingStorageTest {
 
     private Optional<ReadingView> newest() {
         return readings
-                .latestIn(site.id(), home.enclosureId())
+                .latestIn(site.id(), home.enclosureId(), List.of(home.basking()))
                 .getOrDefault(home.basking().id(), List.of())
                 .stream()
                 .findFirst();

@@ -25,6 +25,7 @@ import dapple.people.NewPerson;
 import dapple.people.People;
 import dapple.people.Role;
 import dapple.people.SignedIn;
+import dapple.site.Settings;
 import dapple.site.SiteFacts;
 import dapple.site.Sites;
 import dapple.site.SourceMark;
@@ -110,7 +111,7 @@ public class TestCollection {
         held.addAll(Set.of(roles));
         String name = "person" + NUMBER.incrementAndGet();
         long id = people.add(site.id(), new NewPerson(name, "Name of " + name, PASSWORD), held, Optional.empty());
-        return new SignedIn(id, name, "Name of " + name, site.id(), site.name(), site.timeZone(), held);
+        return new SignedIn(id, name, "Name of " + name, site.id(), site.name(), site.timeZone(), Settings.USUAL, held);
     }
 
     /** The password of every person made here. */
@@ -209,5 +210,10 @@ public class TestCollection {
             PointFacts basking,
             PointFacts gradient,
             PointFacts shade,
-            PointFacts nearest) {}
+            PointFacts nearest) {
+
+        public List<PointFacts> points() {
+            return List.of(basking, gradient, shade, nearest);
+        }
+    }
 }
