@@ -1,8 +1,6 @@
 package dapple.review;
 
 import dapple.light.judging.State;
-import java.time.Instant;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,29 +8,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * The enclosures of a site sorted by what they need: those that need somebody first by harm, then by age.
+ * The enclosures that are looked at.
  *
  * @param standings all enclosures, in walking order
  */
 public record ReviewList(List<Standing> standings) {
-    private static final Comparator<Standing> HARM_THEN_AGE = Comparator.comparing(
-                    (Standing standing) -> standing.state().orElse(State.ON_TARGET))
-            .thenComparing(ReviewList::mayExceed, Comparator.reverseOrder())
-            .thenComparing(standing ->
-                    standing.deciding().flatMap(Standing.AtPoint::since).orElse(Instant.MIN));
-
-    private static boolean mayExceed(Standing standing) {
-        return standing.deciding().filter(Standing.AtPoint::mayExceed).isPresent();
-    }
-
-    /** One entry for each enclosure that is off target, borderline, stale or without target. */
-    public List<Standing> findings() {
-        return standings.stream()
-                .filter(Standing::needsSomebody)
-                .sorted(HARM_THEN_AGE)
-                .toList();
-    }
-
     /** Rooms in walking order, each with its enclosures. */
     public Map<String, List<Standing>> byRoom() {
         return standings.stream()

@@ -21,6 +21,7 @@ import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.remote.http.ClientConfig;
+import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.DisposableBean;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -193,11 +194,31 @@ class Browser implements DisposableBean {
         return this;
     }
 
+    /** Chooses what has these words in the list with this id. */
+    Browser choose(String list, String words) {
+        new Select(driver.findElement(By.id(list))).selectByVisibleText(words);
+        return this;
+    }
+
+    /** Brings the first element found into view. */
+    Browser scrollTo(String css) {
+        driver.executeScript("arguments[0].scrollIntoView();", driver.findElement(By.cssSelector(css)));
+        return this;
+    }
+
     /** Waits until the page says this. */
     Browser await(String words) {
         patience()
                 .withMessage(() -> "'" + words + "' is not on " + path() + ", which says: " + text())
                 .until(unused -> text().contains(words));
+        return this;
+    }
+
+    /** Waits until it is there to be seen. */
+    Browser await(By where) {
+        patience()
+                .withMessage(() -> where + " is not on " + path())
+                .until(unused -> visible(where).orElse(null));
         return this;
     }
 
