@@ -62,7 +62,13 @@ class PicturesIT {
         picture("keys-" + device, width, page -> page.open("/account/keys").type("keyName", "planning sheet"));
         picture("review-" + device, width, page -> page.signInAs("supervisor").open("/review"));
         picture("enclosure-" + device, width, page -> page.open("/enclosures/" + ids.enclosure("E07")));
+        picture("light-" + device, width, page -> page.open("/enclosures/" + ids.enclosure("E07") + "/light"));
+        picture("rig-" + device, width, page -> page.open("/enclosures/" + ids.enclosure("E07") + "/rig"));
+        picture("move-" + device, width, page -> foresee(page, "E07"));
+        picture("lamp-model-" + device, width, page -> page.open("/lamp-models/" + ids.lampModel("L01")));
+        picture("targets-" + device, width, page -> page.open("/targets/confirmation"));
         picture("animal-" + device, width, page -> page.signInAs("vet").open("/animals/" + ids.animal("Thistle")));
+        picture("audit-" + device, width, page -> page.signInAs("inspector").open(audit("E07")));
         picture("people-" + device, width, page -> page.signInAs("admin").open("/people"));
     }
 
@@ -76,9 +82,22 @@ class PicturesIT {
     @Test
     void thePrintedSheet() throws IOException {
         browser.at(A4_WIDTH, A4_HEIGHT).scheme("day").command("Emulation.setEmulatedMedia", Map.of("media", "print"));
-        browser.signInAs("vet").open("/animals/" + ids.animal("Thistle")).at(A4_WIDTH, A4_HEIGHT);
+        browser.signInAs("vet").open("/animals/" + ids.animal("Thistle") + "/sheet").at(A4_WIDTH, A4_HEIGHT);
         browser.run("document.body.style.padding = '14mm';");
         store("animal-print");
+    }
+
+    /** What raising a lamp will do, before it is done. */
+    private void foresee(Browser page, String enclosure) {
+        page.open("/enclosures/" + ids.enclosure(enclosure) + "/rig/lamps/" + ids.partOfRig("fitting", enclosure)
+                        + "/move")
+                .type("zMetres", "0.62")
+                .press("Show what it will do")
+                .await("What it will do");
+    }
+
+    private String audit(String enclosure) {
+        return "/enclosures/" + ids.enclosure(enclosure) + "/audit";
     }
 
     private String ask(String enclosure) {
