@@ -11,13 +11,14 @@ interface AlarmRepository extends JpaRepository<Alarm, Long> {
     @Query("select a from Alarm a where a.siteId = :siteId and a.id = :id")
     Optional<Alarm> findAtSite(long siteId, long id);
 
-    /** What nobody has seen; a mistyped number that was corrected meanwhile alarms nobody. */
+    /** What nobody has seen; a number that was corrected or withdrawn meanwhile alarms nobody. */
     @Query("""
             select new dapple.review.AlarmFacts(a.id, e.id, e.code, p.code, p.place, r.id, r.takenAt)
             from Alarm a join Enclosure e on e.id = a.enclosureId join MeasuringPoint p on p.id = a.pointId
             join Reading r on r.id = a.readingId
             where a.siteId = :siteId and a.seenAt is null
             and not exists (select 1 from Reading n where n.supersedesId = r.id)
+            and not exists (select 1 from ReadingWithdrawal w where w.readingId = r.id)
             order by a.raisedAt, a.id""")
     List<AlarmFacts> unseen(long siteId);
 
@@ -30,13 +31,14 @@ interface AlarmRepository extends JpaRepository<Alarm, Long> {
             and not exists (select 1 from Alarm a where a.readingId = r.id)""")
     Optional<Harm> harm(long readingId);
 
-    /** What nobody had seen at an instant, corrections that had been recorded by then left out. */
+    /** What nobody had seen at an instant, corrections and withdrawals that had been recorded by then left out. */
     @Query("""
             select new dapple.review.AlarmOnRecord(a.readingId, p.code, p.place, a.raisedAt, a.seenAt, a.seenBy)
             from Alarm a join MeasuringPoint p on p.id = a.pointId
             where a.siteId = :siteId and a.enclosureId = :enclosureId and a.raisedAt <= :at
             and (a.seenAt is null or a.seenAt > :at)
             and not exists (select 1 from Reading n where n.supersedesId = a.readingId and n.recordedAt <= :at)
+            and not exists (select 1 from ReadingWithdrawal w where w.readingId = a.readingId and w.recordedAt <= :at)
             order by a.raisedAt desc, a.id desc""")
     List<AlarmOnRecord> unseenAt(long siteId, long enclosureId, Instant at, Limit limit);
 

@@ -2,6 +2,7 @@ package dapple.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -17,6 +18,7 @@ import dapple.people.SignedIn;
 import dapple.reading.Correction;
 import dapple.reading.Entry;
 import dapple.reading.ReadingLogging;
+import dapple.reading.ReadingWithdrawing;
 import dapple.reading.VisitPlace;
 import dapple.reading.Visitor;
 import dapple.site.SiteFacts;
@@ -26,7 +28,9 @@ import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,6 +51,9 @@ class AlarmPagesTest {
 
     @Autowired
     private ReadingLogging logging;
+
+    @Autowired
+    private ReadingWithdrawing withdrawing;
 
     @Autowired
     private Alarms alarms;
@@ -132,6 +139,29 @@ class AlarmPagesTest {
         logging.correct(
                 new Visitor(site.id(), keeper.personId()), reading, new Correction(UUID.randomUUID(), 5.1, "misread"));
         see("/").andExpect(content().string(not(containsString(BANNER))));
+    }
+
+    @Test
+    void aWithdrawnReadingAlarmsNobodyAnyMore() throws Exception {
+        long reading = read(9.1);
+        withdrawing.withdraw(new Visitor(site.id(), keeper.personId()), reading, "read at the wrong enclosure");
+        see("/").andExpect(content().string(not(containsString(BANNER))));
+    }
+
+    @Test
+    void onARoundItLeavesRoomForTheNextReading() throws Exception {
+        read(9.1);
+        String enclosure = "/enclosures/" + home.enclosureId();
+        String asked = Optional.ofNullable(
+                        pages.perform(get(enclosure + "/visit").with(collection.as(keeper)))
+                                .andReturn()
+                                .getResponse()
+                                .getRedirectedUrl())
+                .orElseThrow();
+        pages.perform(get(asked).with(collection.as(keeper)))
+                .andExpect(content()
+                        .string(matchesPattern("(?s).*<details[^>]*>\\s*<summary>Over the ceiling: .*"
+                                + Pattern.quote(BANNER) + ".*")));
     }
 
     @Test
