@@ -5,6 +5,7 @@ import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.review.EnclosureNow;
 import dapple.review.Standings;
+import dapple.rig.Rigs;
 import java.util.Optional;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -18,9 +19,11 @@ import org.springframework.web.bind.annotation.RequestParam;
 @Allowed(Action.SEE_ENCLOSURES)
 class EnclosureController {
     private final Standings standings;
+    private final Rigs rigs;
 
-    EnclosureController(Standings standings) {
+    EnclosureController(Standings standings, Rigs rigs) {
         this.standings = standings;
+        this.rigs = rigs;
     }
 
     @GetMapping("/enclosures/{enclosureId}")
@@ -35,6 +38,11 @@ class EnclosureController {
         model.addAttribute("rows", enclosure.rows());
         model.addAttribute("animals", enclosure.animals());
         model.addAttribute("staleAfterDays", me.settings().staleAfterDays());
+        model.addAttribute("warmUp", me.settings().warmUpMinutes());
+        model.addAttribute(
+                "unreadChange",
+                rigs.lastLightChange(me.siteId(), enclosureId)
+                        .filter(change -> enclosure.standing().isUnreadSince(change.at())));
         model.addAttribute("asked", species.map(id -> "?species=" + id).orElse(""));
         return "overview/enclosure";
     }

@@ -5,6 +5,7 @@ import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.review.Desks;
 import dapple.review.Filter;
+import dapple.rig.Rigs;
 import java.time.Clock;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -16,16 +17,24 @@ import org.springframework.web.bind.annotation.GetMapping;
 @Allowed(Action.SEE_TODAY)
 class TodayController {
     private final Desks desks;
+    private final Rigs rigs;
     private final Clock clock;
 
-    TodayController(Desks desks, Clock clock) {
+    TodayController(Desks desks, Rigs rigs, Clock clock) {
         this.desks = desks;
+        this.rigs = rigs;
         this.clock = clock;
     }
 
     @GetMapping("/")
     String page(@AuthenticationPrincipal SignedIn me, Model model) {
-        model.addAttribute("today", Today.of(desks.at(me, Filter.NONE), me.personId(), clock.instant()));
+        model.addAttribute(
+                "today",
+                Today.of(
+                        desks.at(me, Filter.NONE),
+                        rigs.lastLightChanges(me.siteId()),
+                        me.personId(),
+                        clock.instant()));
         return "overview/today";
     }
 }

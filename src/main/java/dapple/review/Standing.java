@@ -64,6 +64,13 @@ public record Standing(
                 .anyMatch(point -> point.isOrdered() && point.state().isGraverThan(State.STALE));
     }
 
+    /** Whether a rig that is so since an instant has not been read at all of its points. */
+    public boolean isUnreadSince(Instant change) {
+        return !species.isEmpty()
+                && plannedOff.isEmpty()
+                && readSince().filter(since -> !since.isBefore(change)).isEmpty();
+    }
+
     /** Whether its next reading is due. */
     public boolean isOverdue(Settings settings, Instant now) {
         return readSince()
@@ -101,6 +108,14 @@ public record Standing(
 
         boolean mayExceed() {
             return view.filter(found -> found.reading().judgement().mayExceed()).isPresent();
+        }
+
+        /** How many times its ceiling was read at a point that is over it; 0 at any other. */
+        double overCeiling() {
+            return view.filter(found -> state == State.OVER_CEILING)
+                    .flatMap(found ->
+                            found.limits().map(limits -> found.reading().amount() / limits.ceiling()))
+                    .orElse(0.0);
         }
 
         /** Whether it is judged by a vet's order. */

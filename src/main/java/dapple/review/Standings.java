@@ -30,10 +30,11 @@ import org.springframework.transaction.annotation.Transactional;
 /** Where every enclosure of a site stands now. */
 @Service
 public class Standings {
-    /** Of equals the UV index decides. */
+    /** Of equals the UV index decides, and of those over their ceiling the one that is farthest over it. */
     private static final Comparator<AtPoint> GRAVEST_FIRST = Comparator.comparing(AtPoint::state)
             .thenComparing(AtPoint::quantity)
             .thenComparing(AtPoint::mayExceed, Comparator.reverseOrder())
+            .thenComparing(AtPoint::overCeiling, Comparator.reverseOrder())
             .thenComparing(point -> point.since().orElse(Instant.MAX));
 
     private final Enclosures enclosures;

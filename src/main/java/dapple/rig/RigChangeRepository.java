@@ -33,6 +33,20 @@ interface RigChangeRepository extends JpaRepository<RigChange, Long> {
             and c.atInstant >= :from and c.atInstant < :to order by c.atInstant, c.id""")
     List<RigChange> ofEnclosures(long siteId, Collection<Long> enclosureIds, Instant from, Instant to);
 
+    /** The changes of an enclosure that a reading can tell, newest first: all but those of timers. */
+    @Query("""
+            select c from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId
+            and c.kind <> dapple.rig.RigChangeKind.TIMER_CHANGED order by c.atInstant desc, c.id desc""")
+    List<RigChange> ofLight(long siteId, long enclosureId, Limit limit);
+
+    /** The newest change of each enclosure that a reading can tell. */
+    @Query("""
+            select c from RigChange c where c.siteId = :siteId
+            and c.kind <> dapple.rig.RigChangeKind.TIMER_CHANGED and not exists (select 1 from RigChange d
+            where d.enclosureId = c.enclosureId and d.kind <> dapple.rig.RigChangeKind.TIMER_CHANGED
+            and (d.atInstant > c.atInstant or (d.atInstant = c.atInstant and d.id > c.id)))""")
+    List<RigChange> newestOfLightAtSite(long siteId);
+
     @Query("select count(c) from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId")
     long count(long siteId, long enclosureId);
 

@@ -6,6 +6,7 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
+import dapple.site.Sites;
 import java.time.Clock;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -23,12 +24,14 @@ class RigController {
     private final Rigs rigs;
     private final Enclosures enclosures;
     private final People people;
+    private final Sites sites;
     private final Clock clock;
 
-    RigController(Rigs rigs, Enclosures enclosures, People people, Clock clock) {
+    RigController(Rigs rigs, Enclosures enclosures, People people, Sites sites, Clock clock) {
         this.rigs = rigs;
         this.enclosures = enclosures;
         this.people = people;
+        this.sites = sites;
         this.clock = clock;
     }
 
@@ -48,6 +51,7 @@ class RigController {
         model.addAttribute("scene", RigScene.of(rig));
         model.addAttribute("log", rigs.changes(me.siteId(), enclosureId, shown - 1));
         model.addAttribute("names", people.names(me.siteId()));
+        model.addAttribute("warmUp", sites.settings(me.siteId()).warmUpMinutes());
         model.addAttribute("page", shown);
         model.addAttribute("pages", pages);
         return "rig/rig";

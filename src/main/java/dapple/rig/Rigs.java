@@ -147,10 +147,28 @@ public class Rigs {
                 .map(change -> change.facts().id());
     }
 
+    /** The newest change of an enclosure that a reading can tell: of a timer alone it cannot. */
+    @Transactional(readOnly = true)
+    public Optional<RigChangeFacts> lastLightChange(long siteId, long enclosureId) {
+        return changes.ofLight(siteId, enclosureId, Limit.of(1)).stream()
+                .findFirst()
+                .map(RigChange::facts);
+    }
+
+    /** The same of each enclosure that has any. */
+    @Transactional(readOnly = true)
+    public Map<Long, RigChangeFacts> lastLightChanges(long siteId) {
+        return byEnclosure(changes.newestOfLightAtSite(siteId));
+    }
+
     /** The newest change of each enclosure that has any. */
     @Transactional(readOnly = true)
     public Map<Long, RigChangeFacts> lastChanges(long siteId) {
-        return changes.newestAtSite(siteId).stream()
+        return byEnclosure(changes.newestAtSite(siteId));
+    }
+
+    private static Map<Long, RigChangeFacts> byEnclosure(List<RigChange> newest) {
+        return newest.stream()
                 .map(RigChange::facts)
                 .collect(Collectors.toMap(RigChangeFacts::enclosureId, Function.identity()));
     }

@@ -7,6 +7,7 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dapple.enclosure.PointFacts;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
 import dapple.people.SignedIn;
@@ -23,6 +24,7 @@ import dapple.testing.RiggedHomes;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import java.time.Clock;
+import java.util.List;
 import java.util.UUID;
 import org.hamcrest.Matcher;
 import org.junit.jupiter.api.BeforeEach;
@@ -35,6 +37,9 @@ import org.springframework.test.web.servlet.MockMvc;
 /** The parts of an enclosure's page: lamps, residents, the course of the UV index, and the page that links them. */
 @PagesTest
 class InsidePagesTest {
+    private static final String CHANGED = "Not read since the rig changed: first set up";
+    private static final String READ_AGAIN = "Read again, the rig has changed";
+
     @Autowired
     private TestCollection collection;
 
@@ -138,6 +143,28 @@ class InsidePagesTest {
     }
 
     @Test
+    void whoMayNotAuditIsOfferedNone() throws Exception {
+        keeper = collection.person(site, Role.KEEPER);
+        see("", not(containsString("/audit")));
+    }
+
+    @Test
+    void aRigThatChangedSinceItWasReadIsToBeReadAgain() throws Exception {
+        read(1.7);
+        see("", containsString(CHANGED));
+        today(containsString(READ_AGAIN));
+    }
+
+    @Test
+    void onceEveryPointIsReadTheChangedRigAsksForNoMore() throws Exception {
+        for (PointFacts point : List.of(home.basking(), home.gradient(), home.shade(), home.nearest())) {
+            read(point, 1.7);
+        }
+        see("", not(containsString(CHANGED)));
+        today(not(containsString(READ_AGAIN)));
+    }
+
+    @Test
     void theChosenSpeciesIsHandedOn() throws Exception {
         see("?species=5", containsString("/light?species=5"));
     }
@@ -155,16 +182,21 @@ class InsidePagesTest {
                 .andExpect(status().isNotFound());
     }
 
+    private void today(Matcher<String> what) throws Exception {
+        pages.perform(get("/").with(collection.as(keeper))).andExpect(content().string(what));
+    }
+
     private void read(double uvi) {
+        read(home.basking(), uvi);
+    }
+
+    private void read(PointFacts point, double uvi) {
         MeterFacts meter = collection.meter(site);
         logging.log(
                 new Visitor(site.id(), keeper.personId()),
                 new Entry(
                         UUID.randomUUID(),
-                        new VisitPlace(
-                                UUID.randomUUID(),
-                                home.enclosureId(),
-                                home.basking().id()),
+                        new VisitPlace(UUID.randomUUID(), home.enclosureId(), point.id()),
                         meter.id(),
                         uvi,
                         clock.instant()));

@@ -207,6 +207,23 @@ class RigsStorageTest {
     }
 
     @Test
+    void aTimerDoesNotChangeTheLight() {
+        fit(lamp(), enclosureId, daysAgo(4));
+        long fitting = rigs.at(site.id(), enclosureId, clock.instant())
+                .fittings()
+                .get(0)
+                .id();
+        make(
+                enclosureId,
+                daysAgo(1),
+                new LampStep.SetTimer(fitting, Optional.of(RigExamples.tenHours()), Optional.empty()));
+        assertThat(rigs.lastLightChange(site.id(), enclosureId).map(RigChangeFacts::kind))
+                .contains(RigChangeKind.LAMP_FITTED);
+        assertThat(rigs.lastLightChanges(site.id()).get(enclosureId))
+                .isEqualTo(rigs.lastLightChange(site.id(), enclosureId).orElseThrow());
+    }
+
+    @Test
     void burnHoursAreThoseAtEntryAndTheTimers() {
         LampFacts lamp = lamp();
         Instant noon = Instant.parse("2026-01-10T12:00:00Z");
