@@ -1,5 +1,6 @@
 package dapple.prediction;
 
+import dapple.enclosure.InnerSize;
 import dapple.rig.Hanging;
 import dapple.rig.LampStep;
 import dapple.rig.RigStep;
@@ -68,6 +69,11 @@ record FitForm(
     public void check(Errors errors) {
         mountFields().check(errors);
         timerFields().check(errors);
+    }
+
+    @Override
+    public void checkIn(InnerSize size, Errors errors) {
+        mountFields().checkIn(size, errors);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package dapple.prediction;
 
+import dapple.enclosure.InnerSize;
 import dapple.light.geometry.Vec;
 import dapple.rig.Mount;
 import dapple.site.Together;
@@ -26,6 +27,8 @@ record MountFields(
         @Nullable BigDecimal lengthTo) {
     private static final Together POSITION = new Together(List.of("xMetres", "yMetres", "zMetres"));
     private static final int DECIMALS = 2;
+    /** How far outside its enclosure a lamp may be, m (a definition of ours). */
+    private static final double REACH_METRES = 3.0;
 
     static MountFields of(Optional<Mount> mount) {
         return mount.map(MountFields::of).orElseGet(() -> new MountFields(null, null, null, null, null, null));
@@ -63,6 +66,25 @@ record MountFields(
         }
         if (!errors.hasErrors() && lengthTo != null && Mount.isParallel(aim(), level(lengthTo))) {
             errors.rejectValue("lengthTo", "rig.length-to.aim");
+        }
+    }
+
+    /** A number in centimetres, or with its point at the wrong place, puts a lamp far from its enclosure. */
+    void checkIn(InnerSize size, Errors errors) {
+        checkNear("xMetres", x, size.widthMetres(), errors);
+        checkNear("yMetres", y, size.depthMetres(), errors);
+        checkNear("zMetres", z, size.heightMetres(), errors);
+    }
+
+    private static void checkNear(String field, @Nullable BigDecimal metres, double wideMetres, Errors errors) {
+        if (metres == null || errors.hasFieldErrors(field)) {
+            return;
+        }
+        BigDecimal most = rounded(wideMetres + REACH_METRES);
+        BigDecimal least = rounded(-REACH_METRES);
+        if (metres.compareTo(least) < 0 || metres.compareTo(most) > 0) {
+            errors.rejectValue(
+                    field, "rig.position.far", new Object[] {least.toPlainString(), most.toPlainString()}, field);
         }
     }
 

@@ -1,5 +1,6 @@
 package dapple.prediction;
 
+import dapple.enclosure.InnerSize;
 import dapple.rig.FittingFacts;
 import dapple.rig.Hanging;
 import dapple.rig.LampStep;
@@ -71,6 +72,11 @@ record MoveForm(
     @Override
     public void check(Errors errors) {
         mountFields().check(errors);
+    }
+
+    @Override
+    public void checkIn(InnerSize size, Errors errors) {
+        mountFields().checkIn(size, errors);
     }
 
     @Override

@@ -12,6 +12,7 @@ import dapple.rig.Rigs;
 import dapple.site.Caution;
 import dapple.site.SourceMark;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -36,7 +37,10 @@ class RigChoices {
         this.enclosures = enclosures;
     }
 
-    void addTo(Model model, Sheet sheet) {
+    /**
+     * @param chosenLamp the id of the lamp that is chosen, as typed; nothing as long as none is
+     */
+    void addTo(Model model, Sheet sheet, String chosenLamp) {
         long siteId = sheet.place().me().siteId();
         List<LampFacts> choosable = sheet.task().choosesLamp() ? lamps.inUse(siteId) : List.of();
         if (sheet.task().choosesLamp()) {
@@ -45,10 +49,15 @@ class RigChoices {
         if (sheet.task() == Task.FIT || sheet.task() == Task.TIMER) {
             model.addAttribute("circuits", circuits.all(siteId));
         }
-        model.addAttribute("cautions", cautions(sheet.place().rig(), choosable));
+        List<LampFacts> chosen = choosable.stream()
+                .filter(lamp -> String.valueOf(lamp.id()).equals(chosenLamp))
+                .toList();
+        model.addAttribute("cautions", cautions(sheet.place().rig(), chosen.isEmpty() ? choosable : chosen));
+        model.addAttribute("anyLamp", sheet.task().choosesLamp() && chosen.isEmpty());
         model.addAttribute("sourceMarks", sourceMarks());
     }
 
+    /** Those in store first. */
     private List<LampChoice> choices(long siteId, List<LampFacts> choosable) {
         Map<Long, Long> hanging = rigs.whereLampsHang(siteId);
         Map<Long, String> codes =
@@ -58,7 +67,9 @@ class RigChoices {
                         lamp.id(),
                         lamp.tag(),
                         lamp.model().name(),
-                        codes.getOrDefault(hanging.getOrDefault(lamp.id(), 0L), "")))
+                        codes.getOrDefault(hanging.getOrDefault(lamp.id(), 0L), ""),
+                        lamp.model().hasShortWaves()))
+                .sorted(Comparator.comparing(LampChoice::hangs))
                 .toList();
     }
 

@@ -91,6 +91,9 @@ class RigDesk {
                 .addAttribute(
                         "seen",
                         Optional.ofNullable(errors.getFieldValue("seen")).orElse(""));
+        if (sheet.task().choosesLamp()) {
+            exchange.model().addAttribute("chosenLamp", String.valueOf(errors.getFieldValue("lampId")));
+        }
         Optional<Instant> at = errors.getTarget() == null ? Optional.empty() : checked(sheet, form, errors);
         if (errors.hasErrors() || at.isEmpty()) {
             return show(sheet, exchange.model());
@@ -100,6 +103,7 @@ class RigDesk {
 
     private Optional<Instant> checked(Sheet sheet, RigForm form, BindingResult errors) {
         form.check(errors);
+        sheet.place().enclosure().size().ifPresent(size -> form.checkIn(size, errors));
         return When.until(clock.instant(), sheet.place().me().zone()).read("at", form.at(), form.atWhich(), errors);
     }
 
@@ -165,7 +169,7 @@ class RigDesk {
     }
 
     private String show(Sheet sheet, Model model) {
-        choices.addTo(model, sheet);
+        choices.addTo(model, sheet, String.valueOf(model.getAttribute("chosenLamp")));
         model.addAttribute("enclosure", sheet.place().enclosure());
         model.addAttribute("task", sheet.task());
         model.addAttribute("path", sheet.path());

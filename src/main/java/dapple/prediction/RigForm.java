@@ -1,5 +1,6 @@
 package dapple.prediction;
 
+import dapple.enclosure.InnerSize;
 import dapple.rig.RigStep;
 import dapple.site.Occurrence;
 import java.time.LocalDateTime;
@@ -26,6 +27,9 @@ interface RigForm {
 
     /** Checks what belongs together. */
     void check(Errors errors);
+
+    /** Checks what is measured against the size of the enclosure. */
+    default void checkIn(InnerSize size, Errors errors) {}
 
     /**
      * What the form asks for.

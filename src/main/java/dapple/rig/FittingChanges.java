@@ -44,6 +44,9 @@ class FittingChanges {
     /** Both lamps are locked in the order of their ids, so that two who exchange lamps do not wait for each other. */
     private void swap(RigChange change, LampStep.Swap swap) {
         long before = find(change, swap.fittingId()).lampId();
+        if (before == swap.lampId()) {
+            throw new RigRefusedException(Reason.LAMP_UNCHANGED);
+        }
         lamps.lock(change.siteId(), Math.min(before, swap.lampId()));
         lamps.lock(change.siteId(), Math.max(before, swap.lampId()));
         Hanging hanging = ended(change, swap.fittingId()).hanging();

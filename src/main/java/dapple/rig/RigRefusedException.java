@@ -50,6 +50,8 @@ public class RigRefusedException extends ConflictException {
         /** The lamp was fitted somewhere at an instant after the change. */
         LAMP_FITTED_LATER,
         LAMP_RETIRED,
+        /** The lamp that is to come is the one that goes. */
+        LAMP_UNCHANGED,
         ENCLOSURE_OUT_OF_USE,
         /** The part has changed at an instant after this change, or at the same. */
         CHANGED_LATER,

@@ -3,6 +3,7 @@ package dapple.prediction;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -12,6 +13,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dapple.enclosure.Enclosures;
+import dapple.enclosure.InnerSize;
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.light.quantity.Quantity;
@@ -158,6 +160,16 @@ class RigFormsPagesTest {
         assertThat(now().fittings().get(0).span().from()).isEqualTo(Instant.parse("2025-10-26T01:30:00Z"));
     }
 
+    @ParameterizedTest
+    @CsvSource({"xMetres, -5", "xMetres, 90", "yMetres, 30", "zMetres, 6.4"})
+    void aPlaceInCentimetresIsNotTakenForMetres(String field, String typed) throws Exception {
+        enclosureId = enclosures.add(site.id(), roomId, "E2", 2, Optional.of(new InnerSize(1.2, 0.6, 0.6)));
+        send("/lamps/new", fit(), field, typed)
+                .andExpect(content().string(containsString("id=\"" + field + "-wrong\"")))
+                .andExpect(content().string(containsString("value=\"" + typed + "\"")));
+        assertThat(now().isEmpty()).isTrue();
+    }
+
     @Test
     void aLampThatLeansMustSayWhereTo() throws Exception {
         send("/lamps/new", fit(), "lean", "20")
@@ -268,6 +280,42 @@ class RigFormsPagesTest {
         see(swap).andExpect(content().string(containsString(fresh.tag())));
         send(swap, dated(), "lampId", String.valueOf(fresh.id())).andExpect(status().is3xxRedirection());
         assertThat(now().fittings().get(0).lamp().id()).isEqualTo(fresh.id());
+    }
+
+    @Test
+    void aLampIsNotSwappedForItself() throws Exception {
+        send("/lamps/" + fitted() + "/swap", dated(), "lampId", String.valueOf(lamp.id()))
+                .andExpect(content().string(containsString("id=\"lampId-wrong\"")))
+                .andExpect(content().string(containsString("This lamp hangs there already.")));
+    }
+
+    @Test
+    void onceALampIsChosenTheCautionsAreOfIt() throws Exception {
+        String swap = "/lamps/" + fitted() + "/swap";
+        lamp(LampClass.METAL_HALIDE);
+        LampFacts bar = lamp(LampClass.LED_BAR);
+        String glass = "data-caution=\"OUTER_GLASS\"";
+        see(swap).andExpect(content().string(containsString(glass)));
+        send(swap + "/preview", dated(), "lampId", String.valueOf(bar.id()))
+                .andExpect(content().string(not(containsString(glass))));
+    }
+
+    @Test
+    void lampsInStoreAreOfferedBeforeThoseThatHang() throws Exception {
+        String swap = "/lamps/" + fitted() + "/swap";
+        LampFacts fresh = lamp(LampClass.TUBE_T5);
+        see(swap)
+                .andExpect(content()
+                        .string(matchesPattern(
+                                "(?s).*<option value=\"" + fresh.id() + "\".*<option value=\"" + lamp.id() + "\".*")));
+    }
+
+    @Test
+    void aChangedRigIsToBeReadAgain() throws Exception {
+        fitted();
+        see("?changed")
+                .andExpect(content().string(containsString("/enclosures/" + enclosureId + "/visit\"")))
+                .andExpect(content().string(containsString("read every point again, 30 min after")));
     }
 
     @Test
