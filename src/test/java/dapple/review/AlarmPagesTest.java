@@ -13,6 +13,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.ServerSetup;
+import dapple.enclosure.PointFacts;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.reading.Correction;
@@ -165,6 +166,13 @@ class AlarmPagesTest {
     }
 
     @Test
+    void thePointFarthestOverItsCeilingIsNamed() throws Exception {
+        read(9.1);
+        read(home.nearest(), 9.8);
+        see("/").andExpect(content().string(containsString(home.nearest().code() + " 9.8 UVI")));
+    }
+
+    @Test
     void theReadingAlarmsOnce() {
         read(9.1);
         assertThat(alarms.unseen(site.id())).hasSize(1);
@@ -188,8 +196,11 @@ class AlarmPagesTest {
     }
 
     private long read(double uvi) {
-        VisitPlace place = new VisitPlace(
-                UUID.randomUUID(), home.enclosureId(), home.basking().id());
+        return read(home.basking(), uvi);
+    }
+
+    private long read(PointFacts point, double uvi) {
+        VisitPlace place = new VisitPlace(UUID.randomUUID(), home.enclosureId(), point.id());
         return logging.log(
                 new Visitor(site.id(), keeper.personId()),
                 new Entry(UUID.randomUUID(), place, collection.meter(site).id(), uvi, clock.instant()));
