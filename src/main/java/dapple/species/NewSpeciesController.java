@@ -47,7 +47,7 @@ class NewSpeciesController {
             return "species/new";
         }
         List<Taxon> near = library.near(form.name().scientific());
-        if (!form.asTyped() && !near.isEmpty()) {
+        if (!form.isMeantAsTyped() && !near.isEmpty()) {
             errors.rejectValue("scientificName", "species.near");
             model.addAttribute("near", near);
             return "species/new";

@@ -9,13 +9,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a species is called, with the version that the form was made from.
  *
- * @param asTyped whether a name that the library does not have is meant as it is
+ * @param asTyped whether a name that the library does not have is meant as it is; none: it was not asked
  */
 record SpeciesForm(
         @NotNull @Nullable Long version,
         @Line @Size(max = 120) String scientificName,
         @Line @Size(max = 120) String commonName,
-        boolean asTyped) {
+        @Nullable Boolean asTyped) {
 
     static SpeciesForm of(SpeciesName name) {
         return new SpeciesForm(0L, name.scientific(), name.common(), false);
@@ -31,6 +31,10 @@ record SpeciesForm(
 
     long versionSeen() {
         return Given.of(version);
+    }
+
+    boolean isMeantAsTyped() {
+        return Boolean.TRUE.equals(asTyped);
     }
 
     SpeciesName name() {
