@@ -46,7 +46,7 @@ class DemoAnimals {
                 Sex.UNKNOWN,
                 Optional.empty(),
                 tenant.pigment(),
-                Reach.EVERYWHERE,
+                new Reach(tenant.reachMetres()),
                 "");
         Happened begun = new Happened(at, "Counted at the first survey", UUID.randomUUID(), members.supervisor());
         long animal = tenant.number()

@@ -99,7 +99,8 @@ record DemoRows(
             String name,
             Optional<Integer> number,
             Pigment pigment,
-            double lengthMetres) {
+            double lengthMetres,
+            Optional<Double> reachMetres) {
         static Tenant of(NamedCsvRecord row) {
             return new Tenant(
                     row.getField("enclosure"),
@@ -108,7 +109,8 @@ record DemoRows(
                     row.getField("name"),
                     given(row, "number").map(Integer::valueOf),
                     Pigment.valueOf(row.getField("pigment")),
-                    DemoRows.number(row, "length_metres"));
+                    DemoRows.number(row, "length_metres"),
+                    given(row, "reach_metres").map(Double::valueOf));
         }
     }
 

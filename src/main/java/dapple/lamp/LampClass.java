@@ -19,6 +19,8 @@ public enum LampClass {
 
     private static final Set<LampClass> FLUORESCENT = EnumSet.of(TUBE_T8, TUBE_T5, COMPACT_FLUORESCENT);
     private static final Set<LampClass> ON_A_BALLAST = EnumSet.of(TUBE_T8, TUBE_T5, METAL_HALIDE);
+    private static final Set<LampClass> WITH_A_FILAMENT = EnumSet.of(MERCURY_VAPOUR, TUNGSTEN_HALOGEN, CARBON_FILAMENT);
+    private static final Set<LampClass> DARK = EnumSet.of(CARBON_FILAMENT, INFRARED_EMITTER, ULTRAVIOLET_LED);
     private static final Set<LampClass> HOT =
             EnumSet.of(MERCURY_VAPOUR, METAL_HALIDE, TUNGSTEN_HALOGEN, CARBON_FILAMENT, INFRARED_EMITTER);
 
@@ -29,6 +31,21 @@ public enum LampClass {
 
     public boolean holdsMercury() {
         return FLUORESCENT.contains(this) || this == MERCURY_VAPOUR || this == METAL_HALIDE;
+    }
+
+    /** Whether a filament glows in it, which gives near infrared: common practice, no source. */
+    public boolean givesNearInfrared() {
+        return WITH_A_FILAMENT.contains(this);
+    }
+
+    /** Whether it is there to be seen by: common practice, no source. */
+    public boolean givesLight() {
+        return !DARK.contains(this);
+    }
+
+    /** Whether its ultraviolet, if it gives any, reaches from UVB into UVA: common practice, no source. */
+    public boolean givesUvaBesideUvb() {
+        return holdsMercury();
     }
 
     /** Whether it works only on a ballast of its own wattage, which is not in its cap. */

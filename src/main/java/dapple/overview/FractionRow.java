@@ -1,5 +1,6 @@
 package dapple.overview;
 
+import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.lamp.LampOutput;
 import dapple.light.judging.Band;
@@ -13,18 +14,21 @@ import dapple.reading.JudgedReading;
 import dapple.rig.FittingFacts;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
  * A part of sunlight at the basking point.
  *
  * @param sources tags of the lamps that are known to give it
+ * @param usual tags of the further lamps that give it as usual of their class, nobody knows how much
  * @param band what the species that is shown asks for there; empty: nothing
  */
 record FractionRow(
         Fraction fraction,
         Quantity quantity,
         List<String> sources,
+        List<String> usual,
         Optional<JudgedReading> measured,
         Optional<Predicted> predicted,
         Optional<Band> band) {
@@ -42,6 +46,17 @@ record FractionRow(
                 case UVA -> List.of(Quantity.UVA);
                 case VISIBLE -> List.of(Quantity.ILLUMINANCE);
                 case NEAR_INFRARED -> List.of(Quantity.IR_A, Quantity.IR_B, Quantity.IRRADIANCE);
+            };
+        }
+
+        /** Whether a lamp gives it as usual of its class: common practice, no source. */
+        boolean isUsualOf(LampFacts lamp) {
+            LampClass kind = lamp.model().lampClass();
+            return switch (this) {
+                case UVB -> false;
+                case UVA -> kind.givesUvaBesideUvb() && gives(lamp, Quantity.UV_INDEX);
+                case VISIBLE -> kind.givesLight();
+                case NEAR_INFRARED -> kind.givesNearInfrared();
             };
         }
     }
@@ -63,7 +78,8 @@ record FractionRow(
         return new FractionRow(
                 fraction,
                 quantity,
-                sources(scene, quantity),
+                tags(scene, lamp -> gives(lamp, quantity)),
+                tags(scene, lamp -> fraction.isUsualOf(lamp) && !gives(lamp, quantity)),
                 basking.stream()
                         .flatMap(point -> newest.at(point, quantity).stream())
                         .findFirst(),
@@ -74,13 +90,16 @@ record FractionRow(
                         .filter(band -> !band.isOpen()));
     }
 
-    private static List<String> sources(EnclosureScene scene, Quantity quantity) {
+    private static List<String> tags(EnclosureScene scene, Predicate<LampFacts> which) {
         return scene.rig().rig().fittings().stream()
                 .map(FittingFacts::lamp)
-                .filter(lamp ->
-                        lamp.outputs().stream().map(LampOutput::quantity).anyMatch(quantity::equals))
+                .filter(which)
                 .map(LampFacts::tag)
                 .toList();
+    }
+
+    private static boolean gives(LampFacts lamp, Quantity quantity) {
+        return lamp.outputs().stream().map(LampOutput::quantity).anyMatch(quantity::equals);
     }
 
     boolean isFirst() {

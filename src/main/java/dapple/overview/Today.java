@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param later the other lit enclosures, in walking order
  * @param off enclosures whose lamps are off on purpose
  * @param enclosures how many there are
+ * @param isBeginning whether nothing was ever read at the points of the enclosures
  */
 record Today(
         List<Finding> mine,
@@ -31,7 +32,8 @@ record Today(
         List<Standing> read,
         List<Standing> later,
         List<Standing> off,
-        int enclosures) {
+        int enclosures,
+        boolean isBeginning) {
     private static final Comparator<Standing> LONGEST_UNREAD_FIRST =
             Comparator.comparing(standing -> standing.readSince().orElse(Instant.MIN));
 
@@ -69,7 +71,8 @@ record Today(
                 standings.stream()
                         .filter(standing -> standing.plannedOff().isPresent())
                         .toList(),
-                standings.size());
+                standings.size(),
+                standings.stream().flatMap(standing -> standing.points().stream()).allMatch(at -> at.view().isEmpty()));
     }
 
     private static Optional<Changed> changed(Standing standing, Map<Long, RigChangeFacts> changes) {

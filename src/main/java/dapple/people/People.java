@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,9 +74,9 @@ public class People {
         return namesOf(at(siteId));
     }
 
-    /** Names by id, of people who are at hand already. */
+    /** Names by id, in the order of the people who are at hand already. */
     public static Map<Long, String> namesOf(List<PersonFacts> people) {
-        return people.stream().collect(Collectors.toMap(PersonFacts::id, PersonFacts::name));
+        return people.stream().collect(Collectors.toMap(PersonFacts::id, PersonFacts::name, (one, same) -> one, LinkedHashMap::new));
     }
 
     /**

@@ -2,6 +2,7 @@ package dapple.review;
 
 import dapple.animal.AnimalFacts;
 import dapple.enclosure.PointFacts;
+import dapple.light.judging.State;
 import dapple.light.quantity.Quantity;
 import dapple.reading.ReadingView;
 import java.util.List;
@@ -29,13 +30,23 @@ public record EnclosureNow(
         return Stream.concat(point.quantities().stream(), read.stream().map(ReadingView::quantity))
                 .distinct()
                 .sorted()
-                .map(quantity -> new Row(point, quantity, of(read, quantity)));
+                .map(quantity -> new Row(point, quantity, of(read, quantity), isStale(point, quantity)));
+    }
+
+    private boolean isStale(PointFacts point, Quantity quantity) {
+        return quantity == point.firstQuantity()
+                && standing.points().stream()
+                        .anyMatch(at -> at.point().id() == point.id() && at.state() == State.STALE);
     }
 
     private static Optional<ReadingView> of(List<ReadingView> read, Quantity quantity) {
         return read.stream().filter(view -> view.quantity() == quantity).findFirst();
     }
 
-    /** One quantity at one point. */
-    public record Row(PointFacts point, Quantity quantity, Optional<ReadingView> view) {}
+    /**
+     * One quantity at one point.
+     *
+     * @param stale whether its newest reading says nothing of today
+     */
+    public record Row(PointFacts point, Quantity quantity, Optional<ReadingView> view, boolean stale) {}
 }

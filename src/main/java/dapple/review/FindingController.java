@@ -5,6 +5,7 @@ import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.PersonFacts;
 import dapple.people.SignedIn;
+import dapple.rig.Rigs;
 import jakarta.validation.Valid;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -28,12 +29,14 @@ class FindingController {
     private final Desks desks;
     private final Deciding deciding;
     private final People people;
+    private final Rigs rigs;
     private final Clock clock;
 
-    FindingController(Desks desks, Deciding deciding, People people, Clock clock) {
+    FindingController(Desks desks, Deciding deciding, People people, Rigs rigs, Clock clock) {
         this.desks = desks;
         this.deciding = deciding;
         this.people = people;
+        this.rigs = rigs;
         this.clock = clock;
     }
 
@@ -71,6 +74,7 @@ class FindingController {
         model.addAttribute("team", team.stream().filter(PersonFacts::isActive).toList());
         model.addAttribute("names", People.namesOf(team));
         model.addAttribute("today", LocalDate.ofInstant(clock.instant(), me.zone()));
+        model.addAttribute("changes", rigs.lastChanges(me.siteId()));
         model.addAttribute("decisions", deciding.of(me.siteId(), enclosureId));
         return "review/finding";
     }

@@ -9,6 +9,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import dapple.enclosure.PointFacts;
 import dapple.lamp.LampClass;
+import dapple.lamp.LampFacts;
 import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
@@ -21,6 +22,7 @@ import dapple.reading.Entry;
 import dapple.reading.ReadingLogging;
 import dapple.reading.VisitPlace;
 import dapple.reading.Visitor;
+import dapple.rig.RigExamples;
 import dapple.site.Formats;
 import dapple.site.SiteFacts;
 import dapple.species.LightMethod;
@@ -178,6 +180,27 @@ class LightPagesTest {
                 containsString("near infrared, IR-A"),
                 containsString("no lamp is known to give it"),
                 containsString("illuminance")));
+    }
+
+    @Test
+    void aLampGivesWhatIsUsualOfItsClassThoughNobodyKnowsHowMuch() throws Exception {
+        home = homes.unlit(site, keeper, skink);
+        LampFacts spot = collection.lamp(site, collection.lampModel(site, LampClass.TUNGSTEN_HALOGEN));
+        homes.light(site, keeper, home, spot, RiggedHomes.over());
+        see(containsString(spot.tag() + ": usual of the lamp class (common practice, no source)"));
+    }
+
+    @Test
+    void aCeilingThatThePredictionReachesWithinReachIsSaid() throws Exception {
+        see(containsString("is predicted within reach: the ceiling is 3.75"));
+    }
+
+    @Test
+    void aCeilingThatItDoesNotReachIsNot() throws Exception {
+        home = homes.unlit(site, keeper, skink);
+        LampFacts tube = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
+        homes.light(site, keeper, home, tube, Optional.of(RigExamples.above(0.6, 0.3, 2.0)));
+        see(allOf(containsString("Most within reach"), not(containsString("is predicted within reach"))));
     }
 
     @Test

@@ -116,6 +116,15 @@ class FindingPagesTest {
     }
 
     @Test
+    void whoDecidesSeesWhatWasReadAndWhen() throws Exception {
+        see(supervisor, page)
+                .andExpect(content().string(containsString("<b>1.7</b>")))
+                .andExpect(content().string(containsString("P1, basking")))
+                .andExpect(content().string(containsString("class=\"gauge\"")))
+                .andExpect(content().string(containsString("Last change of the rig")));
+    }
+
+    @Test
     void aKeeperDoesNotDecide() throws Exception {
         decide(keeper, "NOTE").andExpect(status().isForbidden());
     }
