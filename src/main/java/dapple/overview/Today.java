@@ -72,7 +72,9 @@ record Today(
                         .filter(standing -> standing.plannedOff().isPresent())
                         .toList(),
                 standings.size(),
-                standings.stream().flatMap(standing -> standing.points().stream()).allMatch(at -> at.view().isEmpty()));
+                standings.stream()
+                        .flatMap(standing -> standing.points().stream())
+                        .allMatch(at -> at.view().isEmpty()));
     }
 
     private static Optional<Changed> changed(Standing standing, Map<Long, RigChangeFacts> changes) {

@@ -42,8 +42,8 @@ record ZonesShown(
 
     /** The ceiling, if the prediction reaches it where an animal can be. */
     public Optional<Double> ceilingReached() {
-        return ceiling.filter(limit ->
-                brightest.filter(place -> place.amount() >= limit).isPresent());
+        return ceiling.filter(
+                limit -> brightest.filter(place -> place.amount() >= limit).isPresent());
     }
 
     /** What the patch is to the body; empty: there is no patch, or nobody's length is known. */

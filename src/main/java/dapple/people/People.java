@@ -76,7 +76,8 @@ public class People {
 
     /** Names by id, in the order of the people who are at hand already. */
     public static Map<Long, String> namesOf(List<PersonFacts> people) {
-        return people.stream().collect(Collectors.toMap(PersonFacts::id, PersonFacts::name, (one, same) -> one, LinkedHashMap::new));
+        return people.stream()
+                .collect(Collectors.toMap(PersonFacts::id, PersonFacts::name, (one, same) -> one, LinkedHashMap::new));
     }
 
     /**

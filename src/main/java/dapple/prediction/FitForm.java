@@ -24,7 +24,7 @@ import org.springframework.validation.Errors;
 record FitForm(
         @NotNull @Nullable UUID key,
         @NotNull @Nullable Long seen,
-        @NotNull @Nullable Long lampId,
+        @NotNull(message = "{rig.lamp.needed}") @Nullable Long lampId,
         @Line @Size(max = 80) String place,
 
         @DecimalMin("-9.99") @DecimalMax("99.99") @Digits(integer = 12, fraction = 2) @Nullable

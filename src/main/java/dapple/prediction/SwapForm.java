@@ -14,7 +14,7 @@ import org.springframework.validation.Errors;
 record SwapForm(
         @NotNull @Nullable UUID key,
         @NotNull @Nullable Long seen,
-        @NotNull @Nullable Long lampId,
+        @NotNull(message = "{rig.lamp.needed}") @Nullable Long lampId,
         @Nullable LocalDateTime at,
         @Nullable Occurrence atWhich,
         @Note @Nullable String note)

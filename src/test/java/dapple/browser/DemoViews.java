@@ -293,6 +293,7 @@ final class DemoViews {
 
     List<View> errors() {
         return List.of(
+                View.of("400", "keeper", "/review?room=warm").withStatus(400),
                 View.of("403", "keeper", "/people").withStatus(403),
                 View.of("404", "keeper", "/nothing/here").withStatus(404),
                 View.of("404 of another's animal", "vet", "/animals/999999").withStatus(404),

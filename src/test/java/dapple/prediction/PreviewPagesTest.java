@@ -99,6 +99,12 @@ class PreviewPagesTest {
     }
 
     @Test
+    void asksForTheLampInItsOwnWords() throws Exception {
+        send("/lamps/" + fittingId + "/swap/preview", Map.of("at", "2026-11-20T10:00"))
+                .andExpect(content().string(containsString("Choose the lamp.")));
+    }
+
+    @Test
     void keepsWhatWasTyped() throws Exception {
         send("/lamps/" + fittingId + "/move/preview", moved("0.7"))
                 .andExpect(content()

@@ -28,7 +28,14 @@ class ErrorPagesTest {
     private MockMvc pages;
 
     @ParameterizedTest
-    @CsvSource({"400, Not understood", "405, Not understood", "403, Not for your role", "404, Not found", "409, Changed meanwhile", "500, Something broke"})
+    @CsvSource({
+        "400, Not understood",
+        "405, Not understood",
+        "403, Not for your role",
+        "404, Not found",
+        "409, Changed meanwhile",
+        "500, Something broke"
+    })
     void eachHasAPageOfOurs(int code, String title) throws Exception {
         fail(code).andExpect(status().is(code)).andExpect(content().string(containsString("<h1>" + title + "</h1>")));
     }

@@ -5,21 +5,23 @@ package dapple.light.spectrum;
  * and 3000 nm, where no such band goes on, belong to theirs. Ultraviolet A and visible overlap from 380 to 400 nm.
  */
 public enum SpectralBand {
-    UVC("uvc", 100, below(280)),
-    UVB("uvb", 280, below(315)),
-    UVA("uva", 315, 400),
-    VISIBLE("visible", 380, below(780)),
-    IR_A("irA", 780, below(1400)),
-    IR_B("irB", 1400, 3000),
+    UVC("uvc", "UVC", 100, below(280)),
+    UVB("uvb", "UVB", 280, below(315)),
+    UVA("uva", "UVA", 315, 400),
+    VISIBLE("visible", "visible", 380, below(780)),
+    IR_A("irA", "IR-A", 780, below(1400)),
+    IR_B("irB", "IR-B", 1400, 3000),
     /** What does not reach the ground, 100 to 290 nm; part of the bands above. */
-    BELOW_290("below290", 100, below(290));
+    BELOW_290("below290", "below 290 nm", 100, below(290));
 
     private final String code;
+    private final String words;
     private final double lowNanometres;
     private final double highNanometres;
 
-    SpectralBand(String code, double lowNanometres, double highNanometres) {
+    SpectralBand(String code, String words, double lowNanometres, double highNanometres) {
         this.code = code;
+        this.words = words;
         this.lowNanometres = lowNanometres;
         this.highNanometres = highNanometres;
     }
@@ -27,6 +29,11 @@ public enum SpectralBand {
     /** The name in documents. */
     public String code() {
         return code;
+    }
+
+    /** The name in sentences. */
+    String words() {
+        return words;
     }
 
     double wattsPerSquareMetre(Spectrum spectrum) {

@@ -26,18 +26,18 @@ final class SpectrumWarnings {
                 .filter(band -> band.band() == SpectralBand.BELOW_290 && band.share() > SpectrumEvaluation.NOTHING)
                 .forEach(band -> warnings.add(below290(band)));
         warnings.addAll(ofSamples(spectrum));
-        warnings.add("The weight of vitaminD3 is an unverified transcription.");
-        warnings.add("visible and uva overlap from 380 to 400 nm: the shares of the bands do not add up to one.");
+        warnings.add("The weight of vitamin D3 is an unverified transcription.");
+        warnings.add("Visible light and UVA overlap from 380 to 400 nm: the shares of the bands do not add up to one.");
         return warnings;
     }
 
     private static String below290(BandShare band) {
         return String.format(
                 Locale.ROOT,
-                "Power below 290 nm: %.3g W/m², %.3g %% of the whole. Sunlight at the ground has none; in a lamp it is a"
+                "Power below 290 nm: %s W/m², %s %% of the whole. Sunlight at the ground has none; in a lamp it is a"
                         + " fault, or glass is missing. It can harm eyes and skin.",
-                band.wattsPerSquareMetre(),
-                100 * band.share());
+                threeDigits(band.wattsPerSquareMetre()),
+                threeDigits(100 * band.share()));
     }
 
     private static List<String> ofSamples(Spectrum spectrum) {
@@ -68,8 +68,8 @@ final class SpectrumWarnings {
         }
         return List.of(String.format(
                 Locale.ROOT,
-                "The samples are too coarse near 300 nm, up to %s nm apart: there the weights of uvi, vitaminD3 and"
-                        + " actinic fall by up to a fifth a nanometre. Sample each 1 nm or finer from 280 to 330 nm.",
+                "The samples are too coarse near 300 nm, up to %s nm apart: there the weights of the UV index, of vitamin D3"
+                        + " and of the hazard to skin and eyes fall by up to a fifth a nanometre. Sample each 1 nm or finer from 280 to 330 nm.",
                 plain(widest)));
     }
 
@@ -80,7 +80,7 @@ final class SpectrumWarnings {
         String missed = Stream.of(
                         SpectralBand.UVB, SpectralBand.UVA, SpectralBand.VISIBLE, SpectralBand.IR_A, SpectralBand.IR_B)
                 .filter(band -> !band.isWithin(range))
-                .map(SpectralBand::code)
+                .map(SpectralBand::words)
                 .collect(Collectors.joining(", "));
         if (missed.isEmpty()) {
             return List.of();
@@ -92,6 +92,10 @@ final class SpectrumWarnings {
                 plain(range.fromNanometres()),
                 plain(range.toNanometres()),
                 missed));
+    }
+
+    private static String threeDigits(double amount) {
+        return new BigDecimal(String.format(Locale.ROOT, "%.3g", amount)).toPlainString();
     }
 
     /** At most three decimals: 280 and 5.25. */

@@ -48,13 +48,13 @@ class SpectrumWarningsTest {
     @CsvSource(
             delimiter = ';',
             value = {
-                "280; 400; visible, irA, irB",
-                "250; 780; irA, irB",
-                "250; 1400; irB",
-                "290.5; 3000; uvb",
-                "315; 3000; uvb",
-                "316; 3000; uvb, uva",
-                "381; 3000; uvb, uva, visible"
+                "280; 400; visible, IR-A, IR-B",
+                "250; 780; IR-A, IR-B",
+                "250; 1400; IR-B",
+                "290.5; 3000; UVB",
+                "315; 3000; UVB",
+                "316; 3000; UVB, UVA",
+                "381; 3000; UVB, UVA, visible"
             })
     void nameTheBandsThatAreNotCovered(double from, double to, String missed) {
         Spectrum flat = new Spectrum(List.of(new Sample(from, 0), new Sample(to, 0)), List.of());
