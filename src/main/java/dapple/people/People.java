@@ -81,14 +81,14 @@ public class People {
     }
 
     /**
-     * Changes a person's name and roles.
+     * Changes a person's name, roles and last day.
      *
      * @param version the version that the form was made from
      * @throws ObjectOptimisticLockingFailureException if somebody has changed the person since
      */
     @Transactional
     public void change(long siteId, long personId, long version, PersonChange change) {
-        Person person = find(siteId, personId);
+        Person person = people.findToChange(siteId, personId).orElseThrow(NotFoundException::new);
         if (person.version() != version) {
             throw new ObjectOptimisticLockingFailureException(Person.class, personId);
         }

@@ -1,8 +1,10 @@
 package dapple.people;
 
+import jakarta.persistence.LockModeType;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 
 interface PersonRepository extends JpaRepository<Person, Long> {
@@ -20,6 +22,13 @@ interface PersonRepository extends JpaRepository<Person, Long> {
             select p from Person p
             where exists (select 1 from Membership m where m.person = p and m.siteId = :siteId) and p.id = :id""")
     Optional<Person> findAtSite(long siteId, long id);
+
+    /** To be changed: raises the version even where roles or their end alone change, which are rows of their own. */
+    @Lock(LockModeType.OPTIMISTIC_FORCE_INCREMENT)
+    @Query("""
+            select p from Person p
+            where exists (select 1 from Membership m where m.person = p and m.siteId = :siteId) and p.id = :id""")
+    Optional<Person> findToChange(long siteId, long id);
 
     @Query("""
             select distinct p from Person p join fetch p.memberships

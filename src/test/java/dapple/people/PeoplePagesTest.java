@@ -1,5 +1,6 @@
 package dapple.people;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
@@ -58,7 +59,34 @@ class PeoplePagesTest {
     void aStaleFormCanBeSavedOverTheOther() throws Exception {
         long version = people.get(keeper.siteId(), keeper.personId()).version();
         change(version, "Name of the first", "SUPERVISOR");
-        change(version + 1, "Name of the second", "VET").andExpect(redirectedUrl("/people"));
+        long newer = people.get(keeper.siteId(), keeper.personId()).version();
+        change(newer, "Name of the second", "VET").andExpect(redirectedUrl("/people"));
+    }
+
+    @Test
+    void rolesAloneMakeAnOlderFormStale() throws Exception {
+        PersonFacts before = people.get(keeper.siteId(), keeper.personId());
+        change(before.version(), before.name(), "SUPERVISOR").andExpect(redirectedUrl("/people"));
+        change(before.version(), before.name(), "VET")
+                .andExpect(status().isConflict())
+                .andExpect(content().string(containsString("supervisor")));
+        assertThat(people.get(keeper.siteId(), keeper.personId()).roles()).containsExactly(Role.SUPERVISOR);
+    }
+
+    @Test
+    void aLastDayAloneMakesAnOlderFormStale() {
+        PersonFacts before = people.get(keeper.siteId(), keeper.personId());
+        LocalDate day = LocalDate.of(2099, 1, 31);
+        people.change(
+                keeper.siteId(),
+                before.id(),
+                before.version(),
+                new PersonChange(before.name(), roles(before), Optional.of(day)));
+        assertThat(people.get(keeper.siteId(), before.id()).version()).isGreaterThan(before.version());
+    }
+
+    private static Set<Role> roles(PersonFacts person) {
+        return Set.copyOf(person.roles());
     }
 
     @Test
