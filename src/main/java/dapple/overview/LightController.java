@@ -42,8 +42,9 @@ class LightController {
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long enclosureId,
             @RequestParam Optional<Long> species,
+            @RequestParam Optional<Long> animal,
             Model model) {
-        EnclosureScene scene = scenes.at(me.siteId(), enclosureId, clock.instant(), species);
+        EnclosureScene scene = scenes.at(me.siteId(), enclosureId, clock.instant(), species, animal);
         LightInside light = outlook.of(scene);
         Newest newest = new Newest(readings.newestIn(me.siteId(), enclosureId));
         Settings settings = me.settings();

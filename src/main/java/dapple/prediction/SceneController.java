@@ -33,7 +33,8 @@ class SceneController {
             @PathVariable long enclosureId,
             @RequestParam @DateTimeFormat(iso = DateTimeFormat.ISO.DATE_TIME) Optional<Instant> at,
             @RequestParam Optional<Long> species) {
-        return ResponseEntity.ok(scenes.at(me.siteId(), enclosureId, at.orElseGet(clock::instant), species)
-                .document());
+        return ResponseEntity.ok(
+                scenes.at(me.siteId(), enclosureId, at.orElseGet(clock::instant), species, Optional.empty())
+                        .document());
     }
 }

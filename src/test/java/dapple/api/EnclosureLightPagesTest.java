@@ -63,7 +63,7 @@ class EnclosureLightPagesTest extends ProgramPages {
         SignedIn lead = collection.person(site, Role.LIGHTING_LEAD, Role.SUPERVISOR);
         SpeciesFacts species = collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
         home = homes.lit(site, lead, species);
-        scene = scenes.at(site.id(), home.enclosureId(), clock.instant(), Optional.empty());
+        scene = scenes.at(site.id(), home.enclosureId(), clock.instant(), Optional.empty(), Optional.empty());
         light = outlook.of(scene);
         String document = pages.perform(
                         get("/enclosures/" + home.enclosureId() + "/scene.json").with(collection.as(lead)))

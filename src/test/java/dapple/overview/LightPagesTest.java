@@ -12,6 +12,9 @@ import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
+import dapple.order.NewOrder;
+import dapple.order.Ordered;
+import dapple.order.Ordering;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.prediction.EnclosureScene;
@@ -33,6 +36,7 @@ import dapple.testing.RiggedHomes;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.UUID;
 import org.hamcrest.Matcher;
@@ -58,6 +62,9 @@ class LightPagesTest {
 
     @Autowired
     private ReadingLogging logging;
+
+    @Autowired
+    private Ordering ordering;
 
     @Autowired
     private Formats formats;
@@ -224,6 +231,52 @@ class LightPagesTest {
     }
 
     @Test
+    void theZonesOfAnAnimalUnderAnOrderAreThoseOfTheOrder() throws Exception {
+        order(home.animal().id(), new Ordered.Cap(1.7));
+        see(allOf(
+                containsString("lower ceiling"),
+                containsString("those of the vet’s order for " + home.animal().name()),
+                containsString("ceiling 1.7"),
+                containsString("1.1 to 1.7"),
+                not(containsString("ceiling 3.75"))));
+    }
+
+    @Test
+    void ultravioletOffLeavesNoneAboveATenth() throws Exception {
+        order(home.animal().id(), new Ordered.UvOff());
+        see(allOf(
+                containsString("at most 0.1"),
+                not(containsString("ceiling 3.75")),
+                containsString("UV index at most 0.1 at every reachable point")));
+    }
+
+    @Test
+    void aMateWithoutOrderKeepsTheTargetOfTheSpeciesWhichCanBeDrawn() throws Exception {
+        homes.house(site, keeper, skink, home.enclosureId());
+        order(home.animal().id(), new Ordered.Cap(1.7));
+        pages.perform(get("/enclosures/" + home.enclosureId() + "/light?species=" + skink.id())
+                        .with(collection.as(keeper)))
+                .andExpect(content().string(allOf(containsString("ceiling 3.75"), containsString("by a vet’s order"))));
+    }
+
+    @Test
+    void theCourseNamesTheOrderByWhichReadingsCount() throws Exception {
+        order(home.animal().id(), new Ordered.Cap(1.7));
+        pages.perform(get("/enclosures/" + home.enclosureId() + "/course").with(collection.as(keeper)))
+                .andExpect(content()
+                        .string(containsString(
+                                "vet’s order is in force for " + home.animal().name())));
+    }
+
+    private void order(long animalId, Ordered ordered) {
+        LocalDate week = LocalDate.ofInstant(clock.instant(), site.timeZone()).plusDays(7);
+        ordering.place(
+                site.id(),
+                new NewOrder(
+                        animalId, ordered, "eyes shut", Optional.empty(), week, UUID.randomUUID(), keeper.personId()));
+    }
+
+    @Test
     void anotherSitesEnclosureIsNotFound() throws Exception {
         SignedIn stranger = collection.person(collection.site(), Role.SUPERVISOR);
         pages.perform(get("/enclosures/" + home.enclosureId() + "/light").with(collection.as(stranger)))
@@ -231,7 +284,8 @@ class LightPagesTest {
     }
 
     private LightInside light() {
-        EnclosureScene scene = scenes.at(site.id(), home.enclosureId(), clock.instant(), Optional.empty());
+        EnclosureScene scene =
+                scenes.at(site.id(), home.enclosureId(), clock.instant(), Optional.empty(), Optional.empty());
         return outlook.of(scene);
     }
 

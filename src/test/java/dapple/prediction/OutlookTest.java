@@ -139,9 +139,16 @@ class OutlookTest {
 
     @Test
     void crossedLimitsStillMakeZones() {
-        SpeciesNeed need = new SpeciesNeed(1, "Species", Optional.of(target(1, 5, 2, 3)));
+        SpeciesNeed need = new SpeciesNeed(1, "Species", Optional.of(target(1, 5, 2, 3)), Optional.empty());
         assertThat(need.zones().orElseThrow().basking()).isEqualTo(new Interval(1, 3));
         assertThat(need.zones().orElseThrow().shadeHigh()).isEqualTo(1);
+    }
+
+    @Test
+    void aRangeWithoutLowerEndBeginsWhereShadeEnds() {
+        SpeciesNeed need = new SpeciesNeed(1, "Species", Optional.of(target(0, 0.9, 0.1, 1.4)), Optional.empty());
+        assertThat(need.zones().orElseThrow().basking()).isEqualTo(new Interval(0.1, 0.9));
+        assertThat(need.zones().orElseThrow().of(0.05)).isEqualTo(Zone.SHADE);
     }
 
     private LightInside.Zones zones(Rig rig) {
@@ -153,7 +160,7 @@ class OutlookTest {
     }
 
     private static EnclosureScene scene(Rig rig, Optional<InnerSize> size, List<PointFacts> points, double body) {
-        SpeciesNeed need = new SpeciesNeed(1, "Species", Optional.of(target(0.4, 1.5, 0.1, 3)));
+        SpeciesNeed need = new SpeciesNeed(1, "Species", Optional.of(target(0.4, 1.5, 0.1, 3)), Optional.empty());
         AnimalFacts animal = new AnimalFacts(1, "2026-1", "Basil", 1, AnimalKind.INDIVIDUAL, Pigment.NORMAL);
         BodyLengthFacts length = new BodyLengthFacts(body, LocalDate.of(2026, 5, 4));
         return new EnclosureScene(
