@@ -214,6 +214,12 @@ public class Animals {
         return stays.at(siteId, at).stream().collect(Collectors.groupingBy(Housed::enclosureId));
     }
 
+    /** Who is in an enclosure at an instant, with their species. */
+    @Transactional(readOnly = true)
+    public List<Housed> housedIn(long siteId, long enclosureId, Instant at) {
+        return stays.at(siteId, enclosureId, at);
+    }
+
     private Animal find(long siteId, long animalId) {
         return animals.findAtSite(siteId, animalId).orElseThrow(NotFoundException::new);
     }

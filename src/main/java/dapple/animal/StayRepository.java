@@ -9,6 +9,8 @@ import org.springframework.data.jpa.repository.Query;
 
 /** Stays; only the record of one animal shows withdrawn ones. */
 interface StayRepository extends JpaRepository<Stay, Long> {
+    String HOUSED = "select new dapple.animal.Housed(s.enclosureId, a, p.id, p.scientificName, p.commonName, p.version) "
+            + "from Stay s join s.animal a join Species p on p.id = a.speciesId ";
     String AT = "and s.withdrawnAt is null and s.fromAt <= :at and (s.toAt is null or s.toAt > :at) ";
 
     @Query("select s from Stay s where s.openAnimalId = :animalId")
@@ -35,10 +37,11 @@ interface StayRepository extends JpaRepository<Stay, Long> {
     @Query("select s from Stay s where s.animal.id = :animalId " + AT)
     Optional<Stay> ofAnimalAt(long animalId, Instant at);
 
-    @Query("select new dapple.animal.Housed(s.enclosureId, a, p.id, p.scientificName, p.commonName, p.version) "
-            + "from Stay s join s.animal a join Species p on p.id = a.speciesId where s.siteId = :siteId " + AT
-            + "order by a.id")
+    @Query(HOUSED + "where s.siteId = :siteId " + AT + "order by a.id")
     List<Housed> at(long siteId, Instant at);
+
+    @Query(HOUSED + "where s.siteId = :siteId and s.enclosureId = :enclosureId " + AT + "order by a.id")
+    List<Housed> at(long siteId, long enclosureId, Instant at);
 
     @Query("select s from Stay s join fetch s.animal a where s.siteId = :siteId and s.enclosureId = :enclosureId " + AT
             + "order by a.id")

@@ -5,6 +5,7 @@ import dapple.enclosure.PlannedOffTime;
 import dapple.enclosure.PointFacts;
 import dapple.light.judging.State;
 import dapple.light.quantity.Quantity;
+import dapple.order.OrderFacts;
 import dapple.reading.ReadingView;
 import dapple.site.Settings;
 import dapple.species.SpeciesFacts;
@@ -71,11 +72,17 @@ public record Standing(
                 && readSince().filter(since -> !since.isBefore(change)).isEmpty();
     }
 
-    /** Whether its next reading is due. */
+    /** The order under which it is still to be read, where that decides its state. */
+    public Optional<OrderFacts> unreadOrder() {
+        return deciding().flatMap(AtPoint::unread);
+    }
+
+    /** Whether its next reading is due; it is at once when a vet's order comes. */
     public boolean isOverdue(Settings settings, Instant now) {
-        return readSince()
-                .map(since -> since.plus(settings.overdueAfter()).isBefore(now))
-                .orElse(true);
+        return unreadOrder().isPresent()
+                || readSince()
+                        .map(since -> since.plus(settings.overdueAfter()).isBefore(now))
+                        .orElse(true);
     }
 
     public boolean needsSomebody() {
@@ -99,8 +106,9 @@ public record Standing(
      * What was found at one point.
      *
      * @param view its newest reading, if it has one
+     * @param unread a vet's order that has come into force since it was read: what was read then says nothing of it
      */
-    public record AtPoint(PointFacts point, State state, Optional<ReadingView> view) {
+    public record AtPoint(PointFacts point, State state, Optional<ReadingView> view, Optional<OrderFacts> unread) {
         /** What was read, or is to be. */
         public Quantity quantity() {
             return view.map(ReadingView::quantity).orElse(point.firstQuantity());
@@ -132,8 +140,11 @@ public record Standing(
             return view.map(found -> found.reading().takenAt());
         }
 
-        /** Since when the point is in this state; a stale one since it was last read. */
+        /** Since when the point is in this state; a stale one since it was last read, or since an order came. */
         public Optional<Instant> since() {
+            if (unread.isPresent()) {
+                return unread.map(OrderFacts::from);
+            }
             return state == State.STALE
                     ? view.map(found -> found.reading().takenAt())
                     : view.flatMap(ReadingView::stateSince);

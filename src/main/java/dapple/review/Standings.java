@@ -1,6 +1,5 @@
 package dapple.review;
 
-import dapple.animal.AnimalFacts;
 import dapple.animal.Animals;
 import dapple.animal.Housed;
 import dapple.enclosure.EnclosureFacts;
@@ -9,17 +8,18 @@ import dapple.enclosure.PlannedOffTime;
 import dapple.enclosure.PointFacts;
 import dapple.light.judging.PointRole;
 import dapple.light.judging.State;
+import dapple.light.quantity.Quantity;
+import dapple.order.OrderFacts;
+import dapple.order.VetOrders;
 import dapple.reading.ReadingView;
 import dapple.reading.Readings;
 import dapple.review.Standing.AtPoint;
 import dapple.site.Settings;
 import dapple.species.SpeciesFacts;
-import dapple.target.Targets;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,14 +39,19 @@ public class Standings {
 
     private final Enclosures enclosures;
     private final Animals animals;
-    private final Targets targets;
+    private final VetOrders orders;
     private final Readings readings;
     private final Clock clock;
 
-    Standings(Enclosures enclosures, Animals animals, Targets targets, Readings readings, Clock clock) {
+    Standings(
+            Enclosures enclosures,
+            Animals animals,
+            VetOrders orders,
+            Readings readings,
+            Clock clock) {
         this.enclosures = enclosures;
         this.animals = animals;
-        this.targets = targets;
+        this.orders = orders;
         this.readings = readings;
         this.clock = clock;
     }
@@ -56,11 +61,13 @@ public class Standings {
     public List<Standing> at(long siteId, Settings settings) {
         Instant now = clock.instant();
         Map<Long, List<PointFacts>> points = enclosures.pointsByEnclosure(siteId);
+        Map<Long, List<Housed>> housed = animals.byEnclosure(siteId, now);
         Known known = new Known(
                 now,
                 settings.staleAfter(),
                 points,
-                species(animals.byEnclosure(siteId, now)),
+                housed,
+                ordered(siteId, housed.values().stream().flatMap(List::stream), now),
                 readings.latestAtSite(siteId, points.values().stream().flatMap(List::stream)),
                 enclosures.plannedOffAt(siteId, now));
         return enclosures.inWalkingOrder(siteId).stream().map(known::standing).toList();
@@ -71,31 +78,21 @@ public class Standings {
     public EnclosureNow of(long siteId, long enclosureId, Settings settings) {
         Instant now = clock.instant();
         List<PointFacts> points = enclosures.pointsOf(siteId, enclosureId);
-        List<AnimalFacts> living = animals.inEnclosure(siteId, enclosureId, now);
+        List<Housed> housed = animals.housedIn(siteId, enclosureId, now);
         Map<Long, List<ReadingView>> latest = readings.latestIn(siteId, enclosureId, points);
         Known known = new Known(
                 now,
                 settings.staleAfter(),
                 Map.of(enclosureId, points),
-                Map.of(enclosureId, species(living, targets.speciesById(siteId))),
+                Map.of(enclosureId, housed),
+                ordered(siteId, housed.stream(), now),
                 latest,
                 enclosures.plannedOffAt(siteId, now));
-        return new EnclosureNow(known.standing(enclosures.get(siteId, enclosureId)), points, latest, living);
+        return new EnclosureNow(known.standing(enclosures.get(siteId, enclosureId)), points, latest, housed.stream().map(Housed::animal).toList());
     }
 
-    private static Map<Long, List<SpeciesFacts>> species(Map<Long, List<Housed>> housed) {
-        Map<Long, List<SpeciesFacts>> found = new HashMap<>();
-        housed.forEach((enclosureId, living) -> found.put(
-                enclosureId, living.stream().map(Housed::species).distinct().toList()));
-        return found;
-    }
-
-    private static List<SpeciesFacts> species(List<AnimalFacts> living, Map<Long, SpeciesFacts> byId) {
-        return living.stream()
-                .map(AnimalFacts::speciesId)
-                .distinct()
-                .flatMap(id -> Stream.ofNullable(byId.get(id)))
-                .toList();
+    private Map<Long, OrderFacts> ordered(long siteId, Stream<Housed> housed, Instant now) {
+        return orders.inForceOf(siteId, housed.map(one -> one.animal().id()).toList(), now);
     }
 
     /** What is known of a site at an instant. */
@@ -103,12 +100,16 @@ public class Standings {
             Instant now,
             Duration staleAfter,
             Map<Long, List<PointFacts>> points,
-            Map<Long, List<SpeciesFacts>> species,
+            Map<Long, List<Housed>> housed,
+            Map<Long, OrderFacts> ordered,
             Map<Long, List<ReadingView>> latest,
             Map<Long, PlannedOffTime> plannedOff) {
 
         Standing standing(EnclosureFacts enclosure) {
-            List<SpeciesFacts> living = species.getOrDefault(enclosure.id(), List.of());
+            List<SpeciesFacts> living = housed.getOrDefault(enclosure.id(), List.of()).stream()
+                    .map(Housed::species)
+                    .distinct()
+                    .toList();
             List<AtPoint> found = points.getOrDefault(enclosure.id(), List.of()).stream()
                     .filter(point -> point.role() != PointRole.KEEPER)
                     .flatMap(this::at)
@@ -123,23 +124,44 @@ public class Standings {
             Optional<ReadingView> first = views.stream()
                     .filter(view -> view.quantity() == point.firstQuantity())
                     .findFirst();
-            boolean isStale = first.filter(view -> speaks(view, point)).isEmpty();
+            Optional<OrderFacts> unread = views.stream()
+                    .flatMap(view -> orderSince(view, point).stream())
+                    .findFirst();
+            boolean isStale = unread.isPresent()
+                    || first.filter(view -> speaks(view, point)).isEmpty();
             Stream<AtPoint> found = views.stream()
                     .filter(view -> speaks(view, point))
-                    .flatMap(view -> view.state().stream().map(state -> new AtPoint(point, state, Optional.of(view))));
-            return isStale ? Stream.concat(Stream.of(new AtPoint(point, State.STALE, first)), found) : found;
+                    .flatMap(view -> view.state().stream()
+                            .map(state -> new AtPoint(point, state, Optional.of(view), Optional.empty())));
+            return isStale ? Stream.concat(Stream.of(new AtPoint(point, State.STALE, first, unread)), found) : found;
+        }
+
+        /** The newest order for one whom the point serves that has come into force since the UV index was read there. */
+        private Optional<OrderFacts> orderSince(ReadingView view, PointFacts point) {
+            if (view.quantity() != Quantity.UV_INDEX) {
+                return Optional.empty();
+            }
+            return housed.getOrDefault(point.enclosureId(), List.of()).stream()
+                    .map(Housed::animal)
+                    .filter(animal -> point.serves(animal.speciesId()))
+                    .flatMap(animal -> Stream.ofNullable(ordered.get(animal.id())))
+                    .filter(order -> order.from().isAfter(view.reading().takenAt()))
+                    .max(Comparator.comparing(OrderFacts::from));
         }
 
         /**
          * Whether a reading says something of today. One over the ceiling does until the point is read again, however
-         * old; one taken while the lamps were off says nothing once they are on.
+         * old; one taken while the lamps were off says nothing once they are on, and one of the UV index nothing of a
+         * vet's order that came later.
          */
         private boolean speaks(ReadingView view, PointFacts point) {
             if (view.state().equals(Optional.of(State.OVER_CEILING))) {
                 return true;
             }
             boolean wasOff = view.state().equals(Optional.of(State.PLANNED_OFF));
-            return isRecent(view) && (!wasOff || plannedOff.containsKey(point.enclosureId()));
+            return isRecent(view)
+                    && orderSince(view, point).isEmpty()
+                    && (!wasOff || plannedOff.containsKey(point.enclosureId()));
         }
 
         private boolean isRecent(ReadingView view) {

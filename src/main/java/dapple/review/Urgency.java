@@ -13,6 +13,8 @@ public enum Urgency {
     OVER_CEILING,
     /** An animal under a vet's order is not lit as ordered. */
     ORDER_NOT_KEPT,
+    /** A vet's order is in force, and nobody has read since whether the light is as ordered. */
+    ORDER_UNREAD,
     NO_SHADE,
     TOO_STRONG,
     /** Too weak for longer than the site bears. */
@@ -43,7 +45,7 @@ public enum Urgency {
                     case TOO_STRONG -> TOO_STRONG;
                     case TOO_WEAK -> isWeakForLong(standing, settings, now) ? WEAK_FOR_LONG : TOO_WEAK;
                     case NO_TARGET -> NO_TARGET;
-                    case STALE -> OVERDUE;
+                    case STALE -> standing.unreadOrder().isPresent() ? ORDER_UNREAD : OVERDUE;
                     case BORDERLINE -> standing.mayExceed() ? MAY_EXCEED : BORDERLINE;
                     case ON_TARGET, PLANNED_OFF -> calm(standing, settings, now);
                 });

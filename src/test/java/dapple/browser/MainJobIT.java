@@ -24,6 +24,7 @@ class MainJobIT {
     private static final List<String> URGENCIES = List.of(
             "over the ceiling",
             "vet’s order not kept",
+            "vet’s order not read yet",
             "no shade",
             "too strong",
             "too weak for long",

@@ -11,6 +11,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dapple.enclosure.PointFacts;
+import dapple.order.NewOrder;
+import dapple.order.Ordered;
+import dapple.order.Ordering;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.reading.Entry;
@@ -28,7 +31,9 @@ import dapple.testing.TestCollection.Home;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -48,6 +53,9 @@ class FindingPagesTest {
 
     @Autowired
     private ReadingLogging logging;
+
+    @Autowired
+    private Ordering ordering;
 
     @Autowired
     private Sites sites;
@@ -142,6 +150,51 @@ class FindingPagesTest {
     void somebodyElseSeesToItUntilADay() throws Exception {
         decide(supervisor, "GIVEN", "givenTo", String.valueOf(keeper.personId()));
         see(supervisor, "/review").andExpect(content().string(containsString("given to " + keeper.fullName())));
+    }
+
+    @Test
+    void whatWasReadBeforeAnOrderSaysNothingOfIt() throws Exception {
+        order(new Ordered.UvOff());
+        see(supervisor, page)
+                .andExpect(content().string(containsString("vet’s order not read yet")))
+                .andExpect(content().string(containsString("Not read since a vet’s order came into force")));
+    }
+
+    @Test
+    void itIsToBeReadAtOnce() throws Exception {
+        order(new Ordered.Cap(4));
+        see(supervisor, "/enclosures/" + home.enclosureId())
+                .andExpect(content().string(containsString("Set the light as ordered, then read it.")));
+    }
+
+    @Test
+    void readUnderTheOrderItIsJudgedByIt() throws Exception {
+        order(new Ordered.UvOff());
+        for (PointFacts point : List.of(home.basking(), home.gradient(), home.shade(), home.nearest())) {
+            read(keeper, point, 0);
+        }
+        see(supervisor, page).andExpect(content().string(not(containsString("vet’s order not read yet"))));
+    }
+
+    @Test
+    void overTheCeilingStaysSoUnderANewOrder() throws Exception {
+        read(keeper, home.basking(), OVER_CEILING);
+        order(new Ordered.UvOff());
+        see(supervisor, page).andExpect(content().string(containsString("over the ceiling")));
+    }
+
+    private void order(Ordered ordered) {
+        LocalDate week = LocalDate.ofInstant(clock.instant(), site.timeZone()).plusDays(7);
+        ordering.place(
+                site.id(),
+                new NewOrder(
+                        home.animal().id(),
+                        ordered,
+                        "eyes shut",
+                        Optional.empty(),
+                        week,
+                        UUID.randomUUID(),
+                        supervisor.personId()));
     }
 
     @Test
