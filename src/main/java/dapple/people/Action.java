@@ -25,6 +25,8 @@ public enum Action {
     ARRANGE_ENCLOSURES,
     LOG_READINGS,
     SEE_REVIEW,
+    /** Says that an alarm has been seen: it goes for everybody. */
+    ANSWER_ALARMS,
     SEE_ANIMALS,
     /** Animals and groups: who they are, where they live. */
     KEEP_ANIMALS,
@@ -60,6 +62,7 @@ public enum Action {
         allow(ARRANGE_ENCLOSURES, SUPERVISOR, LIGHTING_LEAD, ADMINISTRATOR);
         allow(LOG_READINGS, KEEPER, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE);
         allow(SEE_REVIEW, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, MAINTENANCE, INSPECTOR);
+        allow(ANSWER_ALARMS, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, MAINTENANCE);
         allow(SEE_ANIMALS, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR, ADMINISTRATOR);
         allow(KEEP_ANIMALS, KEEPER, SUPERVISOR, VET, ADMINISTRATOR);
         allow(TAKE_ANIMALS_BACK, SUPERVISOR);

@@ -10,7 +10,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 
 /** Somebody has seen an alarm: the banner goes, the finding stays. */
 @Controller
-@Allowed(Action.SEE_REVIEW)
+@Allowed(Action.ANSWER_ALARMS)
 class AlarmController {
     private final Alarms alarms;
 

@@ -222,6 +222,16 @@ class RoutesPagesTest {
         }
     }
 
+    /** Asking the engine stores nothing; the scheme is open to all, a cookie of one's own. */
+    @Test
+    void anInspectorPostsNothingButWhatIsTheirOwn() {
+        assertThat(routes().stream()
+                        .filter(route -> route.method() != RequestMethod.GET)
+                        .flatMap(route -> route.action().stream())
+                        .filter(action -> action.isAllowedTo(Role.INSPECTOR)))
+                .containsOnly(Action.KEEP_OWN_ACCOUNT, Action.USE_ENGINE);
+    }
+
     @Test
     void whoIsSignedOutIsAskedToSignIn() throws Exception {
         for (Route route : routes()) {

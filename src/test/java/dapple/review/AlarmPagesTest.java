@@ -190,6 +190,16 @@ class AlarmPagesTest {
         return pages.perform(get(page).with(csrf()).with(collection.as(supervisor)));
     }
 
+    @Test
+    void anInspectorIsToldButAnswersNothing() throws Exception {
+        read(9.1);
+        SignedIn inspector = collection.person(site, Role.INSPECTOR);
+        seen(inspector).andExpect(status().isForbidden());
+        pages.perform(get("/").with(collection.as(inspector)))
+                .andExpect(content().string(containsString(BANNER)))
+                .andExpect(content().string(not(containsString("I have seen this"))));
+    }
+
     private ResultActions seen(SignedIn person) throws Exception {
         long alarm = alarms.unseen(site.id()).get(0).id();
         return pages.perform(post("/alarms/{id}/seen", alarm).with(csrf()).with(collection.as(person)));
