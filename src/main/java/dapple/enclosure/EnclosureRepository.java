@@ -1,6 +1,7 @@
 package dapple.enclosure;
 
 import jakarta.persistence.LockModeType;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.jpa.repository.JpaRepository;
@@ -15,6 +16,14 @@ interface EnclosureRepository extends JpaRepository<Enclosure, Long> {
 
     @Query(FACTS + "where e.siteId = :siteId and e.retiredAt is null " + ORDER)
     List<EnclosureFacts> inUse(long siteId);
+
+    /** With what was planned for its lamps at an instant. */
+    @Query("select new dapple.enclosure.EnclosureToday("
+            + "new dapple.enclosure.EnclosureFacts(e.id, e.code, r.id, r.name, e.size, e.retiredAt), o) "
+            + "from Enclosure e join e.room r left join PlannedOff o on o.enclosureId = e.id "
+            + "and o.calledOffAt is null and o.fromAt <= :at and (o.toAt is null or o.toAt > :at) "
+            + "where e.siteId = :siteId and e.retiredAt is null " + ORDER)
+    List<EnclosureToday> inUseAt(long siteId, Instant at);
 
     @Query(FACTS + "where e.siteId = :siteId " + ORDER)
     List<EnclosureFacts> all(long siteId);

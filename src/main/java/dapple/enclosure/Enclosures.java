@@ -67,6 +67,12 @@ public class Enclosures {
         return enclosures.inUse(siteId);
     }
 
+    /** The enclosures in use, with those whose lamps are off on purpose at an instant marked. */
+    @Transactional(readOnly = true)
+    public List<EnclosureToday> inUseAt(long siteId, Instant at) {
+        return enclosures.inUseAt(siteId, at);
+    }
+
     /** The enclosures that a site has or had, in walking order. */
     @Transactional(readOnly = true)
     public List<EnclosureFacts> all(long siteId) {

@@ -31,10 +31,7 @@ class TodayController {
         model.addAttribute(
                 "today",
                 Today.of(
-                        desks.at(me, Filter.NONE),
-                        rigs.lastLightChanges(me.siteId()),
-                        me.personId(),
-                        clock.instant()));
+                        desks.at(me, Filter.NONE), rigs.lastLightChanges(me.siteId()), me.personId(), clock.instant()));
         return "overview/today";
     }
 }

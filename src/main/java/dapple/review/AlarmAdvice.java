@@ -6,11 +6,15 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.thymeleaf.context.LazyContextVariable;
 
 /** The banner that every page of a site shows; asked for only when a page is written. */
 @ControllerAdvice
 class AlarmAdvice {
+    /** Set where a page that stands already asks for a part of another, to which no banner belongs. */
+    private static final String PART_OF_PAGE = "HX-Request";
+
     private final Alarms alarms;
 
     AlarmAdvice(Alarms alarms) {
@@ -18,11 +22,13 @@ class AlarmAdvice {
     }
 
     @ModelAttribute("alarms")
-    LazyContextVariable<List<AlarmFacts>> alarms(@AuthenticationPrincipal @Nullable SignedIn me) {
+    LazyContextVariable<List<AlarmFacts>> alarms(
+            @AuthenticationPrincipal @Nullable SignedIn me,
+            @RequestHeader(name = PART_OF_PAGE, required = false) @Nullable String part) {
         return new LazyContextVariable<>() {
             @Override
             protected List<AlarmFacts> loadValue() {
-                return me == null ? List.of() : alarms.unseen(me.siteId());
+                return me == null || part != null ? List.of() : alarms.unseen(me.siteId());
             }
         };
     }

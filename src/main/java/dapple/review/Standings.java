@@ -3,6 +3,7 @@ package dapple.review;
 import dapple.animal.Animals;
 import dapple.animal.Housed;
 import dapple.enclosure.EnclosureFacts;
+import dapple.enclosure.EnclosureToday;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PlannedOffTime;
 import dapple.enclosure.PointFacts;
@@ -23,6 +24,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -43,12 +46,7 @@ public class Standings {
     private final Readings readings;
     private final Clock clock;
 
-    Standings(
-            Enclosures enclosures,
-            Animals animals,
-            VetOrders orders,
-            Readings readings,
-            Clock clock) {
+    Standings(Enclosures enclosures, Animals animals, VetOrders orders, Readings readings, Clock clock) {
         this.enclosures = enclosures;
         this.animals = animals;
         this.orders = orders;
@@ -60,6 +58,7 @@ public class Standings {
     @Transactional(readOnly = true)
     public List<Standing> at(long siteId, Settings settings) {
         Instant now = clock.instant();
+        List<EnclosureToday> inUse = enclosures.inUseAt(siteId, now);
         Map<Long, List<PointFacts>> points = enclosures.pointsByEnclosure(siteId);
         Map<Long, List<Housed>> housed = animals.byEnclosure(siteId, now);
         Known known = new Known(
@@ -69,8 +68,8 @@ public class Standings {
                 housed,
                 ordered(siteId, housed.values().stream().flatMap(List::stream), now),
                 readings.latestAtSite(siteId, points.values().stream().flatMap(List::stream)),
-                enclosures.plannedOffAt(siteId, now));
-        return enclosures.inWalkingOrder(siteId).stream().map(known::standing).toList();
+                plannedOff(inUse));
+        return inUse.stream().map(one -> known.standing(one.enclosure())).toList();
     }
 
     /** One enclosure alone. */
@@ -88,7 +87,17 @@ public class Standings {
                 ordered(siteId, housed.stream(), now),
                 latest,
                 enclosures.plannedOffAt(siteId, now));
-        return new EnclosureNow(known.standing(enclosures.get(siteId, enclosureId)), points, latest, housed.stream().map(Housed::animal).toList());
+        return new EnclosureNow(
+                known.standing(enclosures.get(siteId, enclosureId)),
+                points,
+                latest,
+                housed.stream().map(Housed::animal).toList());
+    }
+
+    private static Map<Long, PlannedOffTime> plannedOff(List<EnclosureToday> inUse) {
+        return inUse.stream()
+                .flatMap(one -> one.plannedOff().stream())
+                .collect(Collectors.toMap(PlannedOffTime::enclosureId, Function.identity()));
     }
 
     private Map<Long, OrderFacts> ordered(long siteId, Stream<Housed> housed, Instant now) {

@@ -82,7 +82,9 @@ class PicturesIT {
     @Test
     void thePrintedSheet() throws IOException {
         browser.at(A4_WIDTH, A4_HEIGHT).scheme("day").command("Emulation.setEmulatedMedia", Map.of("media", "print"));
-        browser.signInAs("vet").open("/animals/" + ids.animal("Thistle") + "/sheet").at(A4_WIDTH, A4_HEIGHT);
+        browser.signInAs("vet")
+                .open("/animals/" + ids.animal("Thistle") + "/sheet")
+                .at(A4_WIDTH, A4_HEIGHT);
         browser.run("document.body.style.padding = '14mm';");
         store("animal-print");
     }
