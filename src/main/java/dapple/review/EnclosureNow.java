@@ -48,5 +48,10 @@ public record EnclosureNow(
      *
      * @param stale whether its newest reading says nothing of today
      */
-    public record Row(PointFacts point, Quantity quantity, Optional<ReadingView> view, boolean stale) {}
+    public record Row(PointFacts point, Quantity quantity, Optional<ReadingView> view, boolean stale) {
+        /** What it says of today; empty where it was not judged. */
+        public Optional<State> state() {
+            return stale ? Optional.of(State.STALE) : view.flatMap(ReadingView::state);
+        }
+    }
 }
