@@ -8,6 +8,7 @@ import dapple.site.Given;
 import dapple.target.Target;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.data.domain.Page;
@@ -36,6 +37,7 @@ record ShownLight(Exposure exposure, Map<Long, MeterFacts> meters, List<Target> 
                 exposure.lived().point(reading),
                 Given.of(meters.get(reading.meterId())),
                 reading.targetVersionId().map(byId::get),
+                Optional.empty(),
                 exposure.lived().orders().stream()
                         .filter(order ->
                                 reading.orderId().filter(id -> id == order.id()).isPresent())

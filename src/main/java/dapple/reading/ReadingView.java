@@ -17,6 +17,7 @@ import java.util.Optional;
 /**
  * A reading as a page shows it: with its point, its meter, and the target that it was judged by.
  *
+ * @param newer the newest version of the target of its species, if it was not judged by that
  * @param order the vet's order that stood in place of the target's limits, if there was one
  */
 public record ReadingView(
@@ -24,6 +25,7 @@ public record ReadingView(
         PointFacts point,
         MeterFacts meter,
         Optional<Target> target,
+        Optional<Target> newer,
         Optional<OrderFacts> order) {
 
     /** The gravest state first; what is not judged last. */

@@ -8,8 +8,8 @@ import dapple.meter.Meters;
 import dapple.order.OrderFacts;
 import dapple.order.VetOrders;
 import dapple.site.NotFoundException;
-import dapple.target.Target;
 import dapple.target.Targets;
+import dapple.target.TargetsKnown;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.Comparator;
@@ -140,7 +140,9 @@ public class Readings {
         Map<Long, MeterFacts> meterById = meters.byId(siteId);
         Set<Long> targetIds =
                 found.stream().flatMap(one -> one.targetVersionId().stream()).collect(Collectors.toSet());
-        Map<Long, Target> targetById = targets.byId(siteId, targetIds);
+        Set<Long> speciesIds =
+                found.stream().flatMap(one -> one.speciesId().stream()).collect(Collectors.toSet());
+        TargetsKnown known = targets.known(siteId, targetIds, speciesIds);
         Set<Long> orderIds =
                 found.stream().flatMap(one -> one.orderId().stream()).collect(Collectors.toSet());
         Map<Long, OrderFacts> orderById = orders.byId(siteId, orderIds);
@@ -149,7 +151,8 @@ public class Readings {
                         one,
                         known(points, one.pointId()),
                         known(meterById, one.meterId()),
-                        one.targetVersionId().map(targetById::get),
+                        one.targetVersionId().map(known.byId()::get),
+                        known.newerThan(one.speciesId(), one.targetVersionId()),
                         one.orderId().map(orderById::get)))
                 .toList();
     }

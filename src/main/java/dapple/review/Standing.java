@@ -5,7 +5,6 @@ import dapple.enclosure.PlannedOffTime;
 import dapple.enclosure.PointFacts;
 import dapple.light.judging.State;
 import dapple.light.quantity.Quantity;
-import dapple.order.OrderFacts;
 import dapple.reading.ReadingView;
 import dapple.site.Settings;
 import dapple.species.SpeciesFacts;
@@ -72,14 +71,19 @@ public record Standing(
                 && readSince().filter(since -> !since.isBefore(change)).isEmpty();
     }
 
-    /** The order under which it is still to be read, where that decides its state. */
-    public Optional<OrderFacts> unreadOrder() {
+    /** Since what it is still to be read, where that decides its state. */
+    public Optional<Unread> unread() {
         return deciding().flatMap(AtPoint::unread);
     }
 
-    /** Whether its next reading is due; it is at once when a vet's order comes. */
+    /** Whether it is still to be read under a vet's order. */
+    boolean isUnderUnreadOrder() {
+        return unread().filter(unread -> unread.why() == Unread.Why.ORDER).isPresent();
+    }
+
+    /** Whether its next reading is due; it is at once when what is needed changes. */
     public boolean isOverdue(Settings settings, Instant now) {
-        return unreadOrder().isPresent()
+        return unread().isPresent()
                 || readSince()
                         .map(since -> since.plus(settings.overdueAfter()).isBefore(now))
                         .orElse(true);
@@ -106,9 +110,9 @@ public record Standing(
      * What was found at one point.
      *
      * @param view its newest reading, if it has one
-     * @param unread a vet's order that has come into force since it was read: what was read then says nothing of it
+     * @param unread what has changed since it was read
      */
-    public record AtPoint(PointFacts point, State state, Optional<ReadingView> view, Optional<OrderFacts> unread) {
+    public record AtPoint(PointFacts point, State state, Optional<ReadingView> view, Optional<Unread> unread) {
         /** What was read, or is to be. */
         public Quantity quantity() {
             return view.map(ReadingView::quantity).orElse(point.firstQuantity());
@@ -140,10 +144,10 @@ public record Standing(
             return view.map(found -> found.reading().takenAt());
         }
 
-        /** Since when the point is in this state; a stale one since it was last read, or since an order came. */
+        /** Since when the point is in this state; a stale one since it was last read, or since what is needed changed. */
         public Optional<Instant> since() {
             if (unread.isPresent()) {
-                return unread.map(OrderFacts::from);
+                return unread.map(Unread::since);
             }
             return state == State.STALE
                     ? view.map(found -> found.reading().takenAt())

@@ -133,8 +133,8 @@ public class Standings {
             Optional<ReadingView> first = views.stream()
                     .filter(view -> view.quantity() == point.firstQuantity())
                     .findFirst();
-            Optional<OrderFacts> unread = views.stream()
-                    .flatMap(view -> orderSince(view, point).stream())
+            Optional<Unread> unread = views.stream()
+                    .flatMap(view -> changeSince(view, point).stream())
                     .findFirst();
             boolean isStale = unread.isPresent()
                     || first.filter(view -> speaks(view, point)).isEmpty();
@@ -145,23 +145,55 @@ public class Standings {
             return isStale ? Stream.concat(Stream.of(new AtPoint(point, State.STALE, first, unread)), found) : found;
         }
 
+        /** What has changed of what is needed at a point since a quantity was read there. */
+        private Optional<Unread> changeSince(ReadingView view, PointFacts point) {
+            return orderSince(view, point)
+                    .or(() -> targetSince(view))
+                    .or(() -> arrivalSince(view, point));
+        }
+
         /** The newest order for one whom the point serves that has come into force since the UV index was read there. */
-        private Optional<OrderFacts> orderSince(ReadingView view, PointFacts point) {
+        private Optional<Unread> orderSince(ReadingView view, PointFacts point) {
             if (view.quantity() != Quantity.UV_INDEX) {
                 return Optional.empty();
             }
+            return served(point)
+                    .flatMap(one -> Stream.ofNullable(ordered.get(one.animal().id())))
+                    .map(OrderFacts::from)
+                    .filter(from -> from.isAfter(view.reading().takenAt()))
+                    .max(Comparator.naturalOrder())
+                    .map(from -> new Unread(Unread.Why.ORDER, from));
+        }
+
+        private static Optional<Unread> targetSince(ReadingView view) {
+            return view.newer().map(target -> new Unread(Unread.Why.TARGET, target.approvedAt()));
+        }
+
+        /** When the last of other species than the reading was judged for moved in after it. */
+        private Optional<Unread> arrivalSince(ReadingView view, PointFacts point) {
+            Map<Long, Instant> since = served(point)
+                    .collect(Collectors.toMap(
+                            one -> one.species().id(),
+                            Housed::from,
+                            (one, other) -> one.isBefore(other) ? one : other));
+            return since.entrySet().stream()
+                    .filter(kind -> !view.reading().speciesId().equals(Optional.of(kind.getKey())))
+                    .map(Map.Entry::getValue)
+                    .filter(from -> from.isAfter(view.reading().takenAt()))
+                    .max(Comparator.naturalOrder())
+                    .map(from -> new Unread(Unread.Why.ARRIVAL, from));
+        }
+
+        private Stream<Housed> served(PointFacts point) {
             return housed.getOrDefault(point.enclosureId(), List.of()).stream()
-                    .map(Housed::animal)
-                    .filter(animal -> point.serves(animal.speciesId()))
-                    .flatMap(animal -> Stream.ofNullable(ordered.get(animal.id())))
-                    .filter(order -> order.from().isAfter(view.reading().takenAt()))
-                    .max(Comparator.comparing(OrderFacts::from));
+                    .filter(one -> point.serves(one.species().id()));
         }
 
         /**
          * Whether a reading says something of today. One over the ceiling does until the point is read again, however
          * old; one taken while the lamps were off says nothing once they are on, and one of the UV index nothing of a
-         * vet's order that came later.
+         * vet's order that came later. Where only the target changed, or another species moved in, what is amiss stays
+         * so until the point is read again; nothing else does.
          */
         private boolean speaks(ReadingView view, PointFacts point) {
             if (view.state().equals(Optional.of(State.OVER_CEILING))) {
@@ -169,8 +201,17 @@ public class Standings {
             }
             boolean wasOff = view.state().equals(Optional.of(State.PLANNED_OFF));
             return isRecent(view)
-                    && orderSince(view, point).isEmpty()
+                    && changeSince(view, point).filter(change -> silences(change, view)).isEmpty()
                     && (!wasOff || plannedOff.containsKey(point.enclosureId()));
+        }
+
+        private static boolean silences(Unread change, ReadingView view) {
+            return change.why() == Unread.Why.ORDER
+                    || view.state().filter(Known::isAmiss).isEmpty();
+        }
+
+        private static boolean isAmiss(State state) {
+            return state == State.NO_SHADE || state == State.TOO_STRONG || state == State.TOO_WEAK;
         }
 
         private boolean isRecent(ReadingView view) {

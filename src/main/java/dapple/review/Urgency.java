@@ -45,7 +45,7 @@ public enum Urgency {
                     case TOO_STRONG -> TOO_STRONG;
                     case TOO_WEAK -> isWeakForLong(standing, settings, now) ? WEAK_FOR_LONG : TOO_WEAK;
                     case NO_TARGET -> NO_TARGET;
-                    case STALE -> standing.unreadOrder().isPresent() ? ORDER_UNREAD : OVERDUE;
+                    case STALE -> standing.isUnderUnreadOrder() ? ORDER_UNREAD : OVERDUE;
                     case BORDERLINE -> standing.mayExceed() ? MAY_EXCEED : BORDERLINE;
                     case ON_TARGET, PLANNED_OFF -> calm(standing, settings, now);
                 });

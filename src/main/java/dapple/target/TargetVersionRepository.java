@@ -22,6 +22,12 @@ interface TargetVersionRepository extends JpaRepository<TargetVersion, Long> {
     List<TargetVersion> findAllAtSite(long siteId, Collection<Long> ids);
 
     @Query("""
+            select distinct t from TargetVersion t join fetch t.limits where t.siteId = :siteId
+            and (t.id in :ids or t.speciesId in :speciesIds and t.number =
+              (select max(n.number) from TargetVersion n where n.speciesId = t.speciesId))""")
+    List<TargetVersion> withNewest(long siteId, Collection<Long> ids, Collection<Long> speciesIds);
+
+    @Query("""
             select distinct t from TargetVersion t join fetch t.limits where t.siteId = :siteId and t.number =
               (select max(n.number) from TargetVersion n where n.speciesId = t.speciesId)""")
     List<TargetVersion> newest(long siteId);

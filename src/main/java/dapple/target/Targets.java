@@ -91,6 +91,14 @@ public class Targets {
                 .collect(Collectors.toMap(Target::id, target -> target));
     }
 
+    /** Versions by their ids, and the newest of some species, asked for at once. */
+    @Transactional(readOnly = true)
+    public TargetsKnown known(long siteId, Collection<Long> ids, Collection<Long> speciesIds) {
+        return TargetsKnown.of(versions.withNewest(siteId, ids, speciesIds).stream()
+                .map(TargetVersion::target)
+                .toList());
+    }
+
     /** The newest versions of all species of a site, by species. */
     @Transactional(readOnly = true)
     public Map<Long, VersionDetails> newest(long siteId) {
