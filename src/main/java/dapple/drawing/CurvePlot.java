@@ -19,7 +19,7 @@ public record CurvePlot(PlotFrame frame, String line, String band, Optional<Spot
     /** Below this share of the amount nothing is drawn of what it may be. */
     private static final double LOWEST_SHARE = 0.05;
 
-    private static final int NUMBERS_UP = 9;
+    private static final int NUMBERS_UP = 11;
 
     /**
      * An amount at a distance.

@@ -20,6 +20,12 @@ record PlotScale(double low, double high, double from, double to, boolean isLoga
         return new PlotScale(low, high, from, to, false);
     }
 
+    /** For amounts from 0 to the round one that is not below the highest. */
+    static PlotScale fromNothing(double highest, double from, double to) {
+        ValueAxis axis = ValueAxis.upTo(highest, to, from);
+        return linear(0, axis.step() * axis.steps(), from, to);
+    }
+
     /** For amounts above 0, from the round one below to the round one above. */
     static PlotScale logarithmic(double low, double high, double from, double to) {
         List<Double> round = roundOnes(low, high);
@@ -49,12 +55,23 @@ record PlotScale(double low, double high, double from, double to, boolean isLoga
     }
 
     private List<Double> evenOnes(int most) {
-        double step = Ticks.step(high - low, (high - low) / most);
+        double step = step(most);
         List<Double> amounts = new ArrayList<>();
         for (double index = Math.ceil(low / step - 1e-9); index * step <= high * (1 + 1e-9); index++) {
             amounts.add(index * step);
         }
         return amounts;
+    }
+
+    /** The smallest of 1, 2 and 5 times a power of ten that gives at most so many steps. */
+    private double step(int most) {
+        double least = (high - low) / most;
+        double power = Math.pow(10, Math.floor(Math.log10(least)));
+        return ROUND.stream()
+                .mapToDouble(digit -> digit * power)
+                .filter(step -> step >= least * (1 - 1e-9))
+                .findFirst()
+                .orElse(10 * power);
     }
 
     /** All of 1, 2 and 5 times a power of ten from the last not above one to the first not below the other. */

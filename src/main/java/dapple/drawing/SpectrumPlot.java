@@ -13,6 +13,9 @@ import java.util.stream.Stream;
  * @param sun data of a path, closed
  */
 public record SpectrumPlot(PlotFrame frame, String lamp, String sun) {
+    private static final double LOWEST_SHARE = 1e-4;
+    private static final int NUMBERS_UP = 11;
+
     /**
      * A spectrum and what its amounts are multiplied by, so that two can be compared.
      *
@@ -23,7 +26,15 @@ public record SpectrumPlot(PlotFrame frame, String lamp, String sun) {
     /** Wavelengths that are drawn. */
     public record Wavelengths(double fromNanometres, double toNanometres) {}
 
-    public static SpectrumPlot of(Scaled lamp, Scaled sun, Wavelengths drawn, PlotSize size) {
+    /** How amounts rise. */
+    public enum Upward {
+        /** Evenly, from 0. */
+        EVENLY,
+        /** By factors, from a ten-thousandth of the highest; what is less lies on the base. */
+        BY_FACTORS
+    }
+
+    public static SpectrumPlot of(Scaled lamp, Scaled sun, Wavelengths drawn, Upward upward, PlotSize size) {
         List<Sample> ofLamp = places(lamp, drawn);
         List<Sample> ofSun = places(sun, drawn);
         double highest = Stream.concat(ofLamp.stream(), ofSun.stream())
@@ -31,17 +42,20 @@ public record SpectrumPlot(PlotFrame frame, String lamp, String sun) {
                 .max()
                 .orElse(0);
         PlotScale across = size.across(drawn.fromNanometres(), drawn.toNanometres());
-        ValueAxis up = ValueAxis.upTo(highest, size.top(), size.bottom());
-        List<PlotFrame.Mark> marks = up.ticks().stream()
-                .map(tick -> new PlotFrame.Mark(tick.y(), tick.label()))
-                .toList();
+        PlotScale up = scale(highest > 0 ? highest : 1, upward, size);
         List<Spot> area = new ArrayList<>(spots(ofSun, across, up));
         area.add(0, new Spot(across.from(), size.bottom()));
         area.add(new Spot(across.to(), size.bottom()));
         return new SpectrumPlot(
-                size.frame(across, marks),
+                size.frame(across, up.marks(NUMBERS_UP)),
                 PathText.open(List.of(spots(ofLamp, across, up))),
                 PathText.closed(List.of(area)));
+    }
+
+    private static PlotScale scale(double highest, Upward upward, PlotSize size) {
+        return upward == Upward.EVENLY
+                ? PlotScale.fromNothing(highest, size.bottom(), size.top())
+                : PlotScale.logarithmic(highest * LOWEST_SHARE, highest, size.bottom(), size.top());
     }
 
     /** The largest amount of a spectrum in a range, in its own unit; 0 where it has none. */
@@ -52,9 +66,9 @@ public record SpectrumPlot(PlotFrame frame, String lamp, String sun) {
                 .orElse(0);
     }
 
-    private static List<Spot> spots(List<Sample> places, PlotScale across, ValueAxis up) {
+    private static List<Spot> spots(List<Sample> places, PlotScale across, PlotScale up) {
         return places.stream()
-                .map(sample -> new Spot(across.at(sample.wavelengthNanometres()), up.y(sample.wattsPerSquareMetrePerNanometre())))
+                .map(sample -> new Spot(across.at(sample.wavelengthNanometres()), up.at(sample.wattsPerSquareMetrePerNanometre())))
                 .toList();
     }
 

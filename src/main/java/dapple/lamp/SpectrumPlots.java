@@ -3,6 +3,7 @@ package dapple.lamp;
 import dapple.drawing.PlotSize;
 import dapple.drawing.SpectrumPlot;
 import dapple.drawing.SpectrumPlot.Scaled;
+import dapple.drawing.SpectrumPlot.Upward;
 import dapple.drawing.SpectrumPlot.Wavelengths;
 import dapple.light.quantity.UvIndex;
 import dapple.light.spectrum.Range;
@@ -22,6 +23,9 @@ record SpectrumPlots(List<Pair> plots) {
 
     /** Beyond it the sun's spectrum is low and lamps are seldom measured. */
     private static final double LONGEST = 2500;
+
+    /** Lamps whose glass is missing have lines from here; the sun has nothing. */
+    private static final double SHORTEST = 250;
 
     /** Milliwatts of a watt, and the UV index 1. */
     private static final double MILLI = 1000;
@@ -43,8 +47,9 @@ record SpectrumPlots(List<Pair> plots) {
 
     static SpectrumPlots of(Weighed lamp, Weighed sun, Range sampled) {
         double to = Math.min(LONGEST, sampled.toNanometres());
-        Wavelengths ultraviolet = new Wavelengths(ULTRAVIOLET_FROM, ULTRAVIOLET_TO);
-        Wavelengths all = new Wavelengths(Math.min(ULTRAVIOLET_FROM, Math.max(200, sampled.fromNanometres())), to);
+        Wavelengths ultraviolet = new Wavelengths(
+                Math.min(ULTRAVIOLET_FROM, Math.max(SHORTEST, sampled.fromNanometres())), ULTRAVIOLET_TO);
+        Wavelengths all = new Wavelengths(ultraviolet.fromNanometres(), to);
         return new SpectrumPlots(Stream.of(
                         atTheSameUvIndex(lamp, sun, ultraviolet),
                         to > ULTRAVIOLET_TO ? eachToItsMaximum(lamp.spectrum(), sun.spectrum(), all) : Optional.<Pair>empty())
@@ -73,10 +78,11 @@ record SpectrumPlots(List<Pair> plots) {
     }
 
     private static Pair pair(Compared compared, Scaled lamp, Scaled sun, Wavelengths drawn) {
+        Upward upward = compared == Compared.AT_THE_SAME_UV_INDEX ? Upward.BY_FACTORS : Upward.EVENLY;
         return new Pair(
                 compared,
                 drawn,
-                SpectrumPlot.of(lamp, sun, drawn, PlotSize.WIDE),
-                SpectrumPlot.of(lamp, sun, drawn, PlotSize.NARROW));
+                SpectrumPlot.of(lamp, sun, drawn, upward, PlotSize.WIDE),
+                SpectrumPlot.of(lamp, sun, drawn, upward, PlotSize.NARROW));
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dapple.drawing.SpectrumPlot.Scaled;
+import dapple.drawing.SpectrumPlot.Upward;
 import dapple.drawing.SpectrumPlot.Wavelengths;
 import dapple.light.spectrum.Spectrum;
 import dapple.light.spectrum.Spectrum.Sample;
@@ -26,7 +27,7 @@ class SpectrumPlotTest {
     }
 
     private static SpectrumPlot plot(double factorOfPeak) {
-        return SpectrumPlot.of(new Scaled(PEAK, factorOfPeak), new Scaled(RAMP, 1), ULTRAVIOLET, PlotSize.WIDE);
+        return SpectrumPlot.of(new Scaled(PEAK, factorOfPeak), new Scaled(RAMP, 1), ULTRAVIOLET, Upward.EVENLY, PlotSize.WIDE);
     }
 
     /** 580 wide, 54 to 566: 280 nm lies at 54, 400 nm at 566, 310 nm a quarter of the way on, at 182. */
@@ -44,6 +45,19 @@ class SpectrumPlotTest {
     @Test
     void drawsNothingWhereASpectrumSaysNothing() {
         assertThat(plot(1).lamp()).endsWith(" 341.3 0");
+    }
+
+    /** By factors from 2e-4, so from 0.0002, to 2: 0.02 lies in the middle, at 140. */
+    @Test
+    void drawsByFactorsDownToATenThousandth() {
+        SpectrumPlot plot = SpectrumPlot.of(
+                new Scaled(spectrum(280, 0.02, 400, 0.02), 1),
+                new Scaled(RAMP, 1),
+                ULTRAVIOLET,
+                Upward.BY_FACTORS,
+                PlotSize.WIDE);
+        assertThat(plot.lamp()).isEqualTo("M54 140l512 0");
+        assertThat(plot.frame().up()).extracting(PlotFrame.Mark::label).contains("0.001", "1").doesNotContain("0.0001");
     }
 
     /** Up to the round number above both: 2 with factor 1, 6 of the peak with factor 6. */

@@ -61,15 +61,15 @@ class LampModelLightPagesTest {
     /** 0.3 m · √(3/8) = 18 cm, and with 3 less or more by a fifth 16 to 20 cm. */
     @Test
     void whereTheUvIndexFallsToEightIsSaidWithItsInterval() throws Exception {
-        assertThat(words(point())).contains("lie in reach of any animal, at 18 cm 16 cm to 20 cm");
+        assertThat(words(point())).contains("lie in reach of any animal, at 18 cm ( 16 to 20 cm )");
     }
 
     /** Zone 2: 3.75 at 0.3 m · √0.8, 3.0 at 0.3 m, 1.1 at 0.3 m · √(3/1.1): by the inverse square. */
     @Test
     void eachZoneHasItsDistances() throws Exception {
         assertThat(words(point()))
-                .contains("UV zone 2, sunbeam method 27 cm UV index 3.75 24 cm to 29 cm 30 cm UV index 3.0 27 cm to 33 cm"
-                        + " 50 cm UV index 1.1 44 cm to 54 cm");
+                .contains("UV zone 2, sunbeam method 27 cm UVI 3.75 24 to 29 cm 30 cm UVI 3.0 27 to 33 cm"
+                        + " 50 cm UVI 1.1 44 to 54 cm");
     }
 
     @Test

@@ -10,7 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Reads files in the form of LM-63 [lm63]: editions of 1986, 1991, 1995 and 2002, type C photometry, TILT=NONE. Whatever else
+ * Reads files in the form of LM-63 [iesna2002]: editions of 1986, 1991, 1995 and 2002, type C photometry, TILT=NONE. Whatever else
  * such a file may hold is refused with its line. Illuminance alone comes of it.
  */
 public final class Lm63 {

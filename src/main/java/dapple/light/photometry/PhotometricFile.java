@@ -4,7 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What a photometric file in the form of LM-63 [lm63] says. It says nothing of ultraviolet or infrared.
+ * What a photometric file in the form of LM-63 [iesna2002] says. It says nothing of ultraviolet or infrared.
  *
  * @param edition the year of its form: 1986, 1991, 1995 or 2002
  * @param keywords as in brackets before TILT, each with its text
