@@ -12,8 +12,9 @@ final class BeamReader {
     /** How far light may differ around the aim, over that along it, and still count as round: our own choice. */
     private static final double MOST_UNEVEN = 0.05;
 
-    private static final String NOT_ROUND = "Beams are round here: this file's light must go along the aim, and around it"
-            + " differ by at most 5 % of that.";
+    private static final String NOT_ROUND =
+            "Beams are round here: this file's light must go along the aim, and around it"
+                    + " differ by at most 5 % of that.";
 
     private BeamReader() {}
 

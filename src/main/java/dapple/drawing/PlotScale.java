@@ -79,7 +79,8 @@ record PlotScale(double low, double high, double from, double to, boolean isLoga
         List<Double> amounts = new ArrayList<>();
         for (int power = (int) Math.floor(Math.log10(low)) - 1; power <= HIGHEST_POWER; power++) {
             for (int digit : ROUND) {
-                double amount = BigDecimal.valueOf(digit).scaleByPowerOfTen(power).doubleValue();
+                double amount =
+                        BigDecimal.valueOf(digit).scaleByPowerOfTen(power).doubleValue();
                 if (amount <= low) {
                     amounts.clear();
                 }
@@ -96,6 +97,8 @@ record PlotScale(double low, double high, double from, double to, boolean isLoga
         if (amount >= 1000) {
             return String.format(Locale.ROOT, "%,.0f", amount);
         }
-        return BigDecimal.valueOf(Math.rint(amount * 1e9) / 1e9).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(Math.rint(amount * 1e9) / 1e9)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

@@ -68,7 +68,8 @@ public record SpectrumPlot(PlotFrame frame, String lamp, String sun) {
 
     private static List<Spot> spots(List<Sample> places, PlotScale across, PlotScale up) {
         return places.stream()
-                .map(sample -> new Spot(across.at(sample.wavelengthNanometres()), up.at(sample.wattsPerSquareMetrePerNanometre())))
+                .map(sample -> new Spot(
+                        across.at(sample.wavelengthNanometres()), up.at(sample.wattsPerSquareMetrePerNanometre())))
                 .toList();
     }
 
@@ -92,8 +93,8 @@ public record SpectrumPlot(PlotFrame frame, String lamp, String sun) {
         while (above < samples.size() && samples.get(above).wavelengthNanometres() < nanometres) {
             above++;
         }
-        boolean isOutside = above == samples.size()
-                || (above == 0 && samples.get(0).wavelengthNanometres() > nanometres);
+        boolean isOutside =
+                above == samples.size() || (above == 0 && samples.get(0).wavelengthNanometres() > nanometres);
         return new Sample(nanometres, isOutside ? 0 : between(samples, above, nanometres));
     }
 

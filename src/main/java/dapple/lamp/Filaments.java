@@ -43,9 +43,7 @@ class Filaments {
                 DoubleStream.of(voltages)
                         .mapToObj(voltage -> row(rated, new Dimming(voltage)))
                         .toList(),
-                BANDS.stream()
-                        .map(band -> tables.sun().share(band, OF_THE_SUN))
-                        .toList());
+                BANDS.stream().map(band -> tables.sun().share(band, OF_THE_SUN)).toList());
     }
 
     private FilamentRow row(Filament rated, Dimming dimming) {

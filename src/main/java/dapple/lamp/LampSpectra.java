@@ -40,7 +40,9 @@ class LampSpectra {
         Spectrum sun = tables.sun().spectrum();
         Optional<UvIndex> ofLamp = Optional.ofNullable(figures.uvIndex()).map(UvIndex::new);
         return SpectrumPlots.of(
-                new Weighed(spectrum, ofLamp), new Weighed(sun, Optional.of(summary(sun).uvIndex())), range);
+                new Weighed(spectrum, ofLamp),
+                new Weighed(sun, Optional.of(summary(sun).uvIndex())),
+                range);
     }
 
     private FractionRow row(SpectrumSummary summary, SpectralBand band, Range range) {

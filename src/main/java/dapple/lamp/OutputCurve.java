@@ -70,8 +70,8 @@ record OutputCurve(LampOutput output, List<Double> distancesMetres, List<Double>
     }
 
     private static OutputCurve of(LampOutput output, Source source) {
-        Output.Reading reading = new Output.Reading(
-                output.quantity(), output.reading(), DOWN.times(output.distanceMetres()), Vec.UP, 1);
+        Output.Reading reading =
+                new Output.Reading(output.quantity(), output.reading(), DOWN.times(output.distanceMetres()), Vec.UP, 1);
         Lamp lamp = new Lamp("lamp", new Vec(0, 0, 0), DOWN, source, List.of(reading));
         Field field = Field.of(new Scene(Scene.USUAL_ACCURACY, List.of(lamp), List.of(), List.of()));
         List<Double> distances =

@@ -52,7 +52,9 @@ record SpectrumPlots(List<Pair> plots) {
         Wavelengths all = new Wavelengths(ultraviolet.fromNanometres(), to);
         return new SpectrumPlots(Stream.of(
                         atTheSameUvIndex(lamp, sun, ultraviolet),
-                        to > ULTRAVIOLET_TO ? eachToItsMaximum(lamp.spectrum(), sun.spectrum(), all) : Optional.<Pair>empty())
+                        to > ULTRAVIOLET_TO
+                                ? eachToItsMaximum(lamp.spectrum(), sun.spectrum(), all)
+                                : Optional.<Pair>empty())
                 .flatMap(Optional::stream)
                 .toList());
     }

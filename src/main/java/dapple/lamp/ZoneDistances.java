@@ -57,9 +57,7 @@ class ZoneDistances {
         return new ZoneRow(
                 zone,
                 reach(curve, ceiling.high()),
-                List.of(
-                        reach(curve, basking.high()),
-                        reach(curve, basking.low().orElseThrow())));
+                List.of(reach(curve, basking.high()), reach(curve, basking.low().orElseThrow())));
     }
 
     private Limit limit(UvZone zone, String place) {
@@ -70,7 +68,6 @@ class ZoneDistances {
     }
 
     Reach reach(OutputCurve curve, double uvIndex) {
-        return new Reach(
-                uvIndex, curve.reaches(uvIndex), curve.reachesAtLeast(uvIndex), curve.reachesAtMost(uvIndex));
+        return new Reach(uvIndex, curve.reaches(uvIndex), curve.reachesAtLeast(uvIndex), curve.reachesAtMost(uvIndex));
     }
 }

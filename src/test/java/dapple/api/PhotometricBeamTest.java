@@ -11,7 +11,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Photometric files as beams of a scene. The file is invented, and typed from memory of the structure of LM-63. */
 class PhotometricBeamTest {
-    private static final String ROUND = "nobody's lamp\nTILT=NONE\n1 100 1 3 1 1 2 0 0 0\n1 1 10\n0 45 90\n0\n200 50 0\n";
+    private static final String ROUND =
+            "nobody's lamp\nTILT=NONE\n1 100 1 3 1 1 2 0 0 0\n1 1 10\n0 45 90\n0\n200 50 0\n";
 
     @Test
     void isRelativeToTheIntensityAlongTheAim() {
@@ -21,16 +22,18 @@ class PhotometricBeamTest {
     @Test
     void isRefusedWithTheLineOfTheFile() {
         assertThatThrownBy(() -> read(ROUND.replace("50 0", "-50 0")))
-                .isInstanceOfSatisfying(RefusedException.class, refused -> assertThat(refused.problem().detail())
-                        .startsWith("Line 7: "));
+                .isInstanceOfSatisfying(
+                        RefusedException.class,
+                        refused -> assertThat(refused.problem().detail()).startsWith("Line 7: "));
     }
 
     @Test
     void isRefusedWhereItsLightIsNotRound() {
         String halves = ROUND.replace("3 1 1 2", "3 2 1 2").replace("\n0\n200 50 0", "\n0 180\n200 50 0\n200 90 0");
         assertThatThrownBy(() -> read(halves))
-                .isInstanceOfSatisfying(RefusedException.class, refused -> assertThat(refused.problem().detail())
-                        .startsWith("Beams are round here"));
+                .isInstanceOfSatisfying(
+                        RefusedException.class,
+                        refused -> assertThat(refused.problem().detail()).startsWith("Beams are round here"));
     }
 
     private static Beam read(String file) {

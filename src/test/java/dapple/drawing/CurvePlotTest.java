@@ -78,8 +78,7 @@ class CurvePlotTest {
 
     @Test
     void drawsNoStatedAmountBeyondTheDistances() {
-        Curve curve = new Curve(
-                List.of(new Point(10, 2), new Point(150, 1)), 0, new Point(200, 0.5), Optional.empty());
+        Curve curve = new Curve(List.of(new Point(10, 2), new Point(150, 1)), 0, new Point(200, 0.5), Optional.empty());
         assertThat(CurvePlot.of(curve, PlotSize.NARROW).stated()).isEmpty();
     }
 

@@ -27,7 +27,8 @@ class SpectrumPlotTest {
     }
 
     private static SpectrumPlot plot(double factorOfPeak) {
-        return SpectrumPlot.of(new Scaled(PEAK, factorOfPeak), new Scaled(RAMP, 1), ULTRAVIOLET, Upward.EVENLY, PlotSize.WIDE);
+        return SpectrumPlot.of(
+                new Scaled(PEAK, factorOfPeak), new Scaled(RAMP, 1), ULTRAVIOLET, Upward.EVENLY, PlotSize.WIDE);
     }
 
     /** 580 wide, 54 to 566: 280 nm lies at 54, 400 nm at 566, 310 nm a quarter of the way on, at 182. */
@@ -57,7 +58,10 @@ class SpectrumPlotTest {
                 Upward.BY_FACTORS,
                 PlotSize.WIDE);
         assertThat(plot.lamp()).isEqualTo("M54 140l512 0");
-        assertThat(plot.frame().up()).extracting(PlotFrame.Mark::label).contains("0.001", "1").doesNotContain("0.0001");
+        assertThat(plot.frame().up())
+                .extracting(PlotFrame.Mark::label)
+                .contains("0.001", "1")
+                .doesNotContain("0.0001");
     }
 
     /** Up to the round number above both: 2 with factor 1, 6 of the peak with factor 6. */

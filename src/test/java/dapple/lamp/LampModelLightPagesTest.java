@@ -74,7 +74,10 @@ class LampModelLightPagesTest {
 
     @Test
     void theCurveIsDrawnWithTheStatedReadingAsADisc() throws Exception {
-        assertThat(html(point())).contains("class=\"disc\"").contains("UV index, predicted: 27.0 UVI at 10 cm, falling to 0.120 UVI at 150 cm. Stated: 3 UVI at 0.3 m.");
+        assertThat(html(point()))
+                .contains("class=\"disc\"")
+                .contains(
+                        "UV index, predicted: 27.0 UVI at 10 cm, falling to 0.120 UVI at 150 cm. Stated: 3 UVI at 0.3 m.");
     }
 
     @Test
@@ -88,7 +91,8 @@ class LampModelLightPagesTest {
 
     @Test
     void whatIsPredictedSaysThatItIsNotMeasured() throws Exception {
-        asking.see(point()).andExpect(content().string(containsString("Predicted is not measured: read at the animal")));
+        asking.see(point())
+                .andExpect(content().string(containsString("Predicted is not measured: read at the animal")));
     }
 
     /** 70 % of the voltage, 2900 K: 30 % of the light, 57 % of the power, 2500 K; from the exponents, by hand. */

@@ -96,8 +96,10 @@ class OutputCurveTest {
     @Test
     void isNotDrawnFromInsideAThickTube() {
         LampOutput output = new LampOutput(Quantity.UV_INDEX, 3, 0.02, 0.1, SourceMark.FROM_MEMORY, "for a test");
-        assertThat(OutputCurve.of(output, Optional.of(new LampShape.Cylinder(0.1, 0.03)))).isEmpty();
-        assertThat(OutputCurve.of(output, Optional.of(new LampShape.Cylinder(0.1, 0.2)))).isEmpty();
+        assertThat(OutputCurve.of(output, Optional.of(new LampShape.Cylinder(0.1, 0.03))))
+                .isEmpty();
+        assertThat(OutputCurve.of(output, Optional.of(new LampShape.Cylinder(0.1, 0.2))))
+                .isEmpty();
     }
 
     /** Zone 3: ceiling 8.0, basking 7.4 to 2.9 (2010 study, 2016 paper); a point of 3 at 0.3 m, by the inverse square. */
@@ -108,9 +110,12 @@ class OutputCurveTest {
                         .filter(row -> row.zone().number() == 3)
                         .findFirst()
                         .orElseThrow();
-        assertThat(metres(zone.nearest().metres())).isCloseTo(0.3 * Math.sqrt(3 / 8.0), withPercentage(BETWEEN_PERCENT));
-        assertThat(zone.basking()).extracting(reach -> metres(reach.metres())).satisfiesExactly(
-                near -> assertThat(near).isCloseTo(0.3 * Math.sqrt(3 / 7.4), withPercentage(BETWEEN_PERCENT)),
-                far -> assertThat(far).isCloseTo(0.3 * Math.sqrt(3 / 2.9), withPercentage(BETWEEN_PERCENT)));
+        assertThat(metres(zone.nearest().metres()))
+                .isCloseTo(0.3 * Math.sqrt(3 / 8.0), withPercentage(BETWEEN_PERCENT));
+        assertThat(zone.basking())
+                .extracting(reach -> metres(reach.metres()))
+                .satisfiesExactly(
+                        near -> assertThat(near).isCloseTo(0.3 * Math.sqrt(3 / 7.4), withPercentage(BETWEEN_PERCENT)),
+                        far -> assertThat(far).isCloseTo(0.3 * Math.sqrt(3 / 2.9), withPercentage(BETWEEN_PERCENT)));
     }
 }

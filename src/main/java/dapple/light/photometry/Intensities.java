@@ -139,9 +139,7 @@ public final class Intensities {
 
     /** The mean over φ for each θ: trapezoids, exact for straight lines. */
     private double[] mean() {
-        return IntStream.range(0, thetaDegrees.length)
-                .mapToDouble(this::mean)
-                .toArray();
+        return IntStream.range(0, thetaDegrees.length).mapToDouble(this::mean).toArray();
     }
 
     private double mean(int column) {

@@ -85,7 +85,8 @@ public final class Lm63 {
             if (line.toUpperCase(Locale.ROOT).startsWith("TILT")) {
                 if (!line.replace(" ", "").equalsIgnoreCase("TILT=NONE")) {
                     throw new Lm63Refused(
-                            index + 1, "Light that changes with the lamp's tilt is not read: TILT=NONE must stand here.");
+                            index + 1,
+                            "Light that changes with the lamp's tilt is not read: TILT=NONE must stand here.");
                 }
                 return index;
             }

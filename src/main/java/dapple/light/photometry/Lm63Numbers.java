@@ -7,7 +7,8 @@ import java.util.regex.Pattern;
 
 /** The numbers of a file, one after the other, however they are spread over lines. */
 final class Lm63Numbers {
-    private static final Pattern NUMBER = Pattern.compile("[+-]?([0-9]{1,15}(\\.[0-9]{0,20})?|\\.[0-9]{1,20})([eE][+-]?[0-9]{1,3})?");
+    private static final Pattern NUMBER =
+            Pattern.compile("[+-]?([0-9]{1,15}(\\.[0-9]{0,20})?|\\.[0-9]{1,20})([eE][+-]?[0-9]{1,3})?");
     private static final Pattern BETWEEN = Pattern.compile("\\s*,\\s*|\\s+");
 
     /** No file has as many. */
@@ -54,8 +55,8 @@ final class Lm63Numbers {
         }
         double found = Double.parseDouble(token.text());
         if (!(found >= low && found <= high)) {
-            throw refused(String.format(
-                    Locale.ROOT, "%s must be %s to %s here.", first(what), written(low), written(high)));
+            throw refused(
+                    String.format(Locale.ROOT, "%s must be %s to %s here.", first(what), written(low), written(high)));
         }
         return found;
     }

@@ -42,9 +42,7 @@ public record ClearSky(double ozoneDobsonUnits) {
 
     double ofSine(double sine) {
         return sine > 0
-                ? OVERHEAD
-                        * Math.pow(sine, OF_HEIGHT)
-                        * Math.pow(ozoneDobsonUnits / REFERENCE_DOBSON_UNITS, OF_OZONE)
+                ? OVERHEAD * Math.pow(sine, OF_HEIGHT) * Math.pow(ozoneDobsonUnits / REFERENCE_DOBSON_UNITS, OF_OZONE)
                 : 0;
     }
 }

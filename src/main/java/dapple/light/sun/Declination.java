@@ -21,8 +21,7 @@ final class Declination {
         double node = Math.toRadians(125.04 - 1934.136 * centuries);
         double longitude = meanLongitude(centuries) + ofCentre(centuries) - 0.00569 - 0.00478 * Math.sin(node);
         double obliquity = 23.439291 - 0.0130042 * centuries + 0.00256 * Math.cos(node);
-        return Math.toDegrees(
-                Math.asin(Math.sin(Math.toRadians(obliquity)) * Math.sin(Math.toRadians(longitude))));
+        return Math.toDegrees(Math.asin(Math.sin(Math.toRadians(obliquity)) * Math.sin(Math.toRadians(longitude))));
     }
 
     private static double meanLongitude(double t) {

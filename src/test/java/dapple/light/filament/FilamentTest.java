@@ -48,7 +48,12 @@ class FilamentTest {
     void hasHalfItsPowerBelowTheHandbooksWavelength() {
         Filament filament = new Filament(4107.0 / 3);
         double upTo3000 = Arrays.stream(new SpectralBand[] {
-                    SpectralBand.UVC, SpectralBand.UVB, SpectralBand.UVA, SpectralBand.VISIBLE, SpectralBand.IR_A, SpectralBand.IR_B
+                    SpectralBand.UVC,
+                    SpectralBand.UVB,
+                    SpectralBand.UVA,
+                    SpectralBand.VISIBLE,
+                    SpectralBand.IR_A,
+                    SpectralBand.IR_B
                 })
                 .mapToDouble(filament::share)
                 .sum();
@@ -65,7 +70,8 @@ class FilamentTest {
 
     @Test
     void hasMoreLightAndLessIrBWhenHotter() {
-        assertThat(new Filament(3000).share(SpectralBand.VISIBLE)).isGreaterThan(new Filament(2700).share(SpectralBand.VISIBLE));
+        assertThat(new Filament(3000).share(SpectralBand.VISIBLE))
+                .isGreaterThan(new Filament(2700).share(SpectralBand.VISIBLE));
         assertThat(new Filament(3000).share(SpectralBand.IR_B)).isLessThan(new Filament(2700).share(SpectralBand.IR_B));
     }
 
@@ -99,9 +105,7 @@ class FilamentTest {
     void losesAboutTheLightThatPlancksLawSays(double ratio, double percent) {
         Filament rated = new Filament(2900);
         Dimming dimming = new Dimming(ratio);
-        double byPlanck = dimming.power()
-                * dimming.of(rated).lumensPerWatt(PHOTOPIC)
-                / rated.lumensPerWatt(PHOTOPIC);
+        double byPlanck = dimming.power() * dimming.of(rated).lumensPerWatt(PHOTOPIC) / rated.lumensPerWatt(PHOTOPIC);
         assertThat(dimming.light()).isCloseTo(byPlanck, withPercentage(percent));
     }
 

@@ -87,7 +87,8 @@ class IntensitiesTest {
     /** The mean of cos 2φ is 0, so that the beam is the cosine alone; the file differs from it by ½ sin² θ cos θ, 0.19 at most. */
     @Test
     void asABeamAreTheMeanAroundTheAim() {
-        assertThat(fourQuarters.beam().orElseThrow().towards(Math.cos(Math.toRadians(60)))).isCloseTo(0.5, within(1e-4));
+        assertThat(fourQuarters.beam().orElseThrow().towards(Math.cos(Math.toRadians(60))))
+                .isCloseTo(0.5, within(1e-4));
         assertThat(fourQuarters.unevenness()).isCloseTo(0.192, within(0.001));
     }
 

@@ -45,7 +45,8 @@ class Lm63Test {
         PhotometricFile file = read(resource("diffuse-disc.ies"));
         assertThat(file.edition()).isEqualTo(2002);
         assertThat(file.keywords()).containsEntry("ISSUEDATE", "26-NOV-2026");
-        assertThat(file.keywords().get("LUMINAIRE")).endsWith("cos of the angle; 1000 lm bare, 70 % leave it: 700 lm/pi along the aim");
+        assertThat(file.keywords().get("LUMINAIRE"))
+                .endsWith("cos of the angle; 1000 lm bare, 70 % leave it: 700 lm/pi along the aim");
         assertThat(file.inputWatts()).isEqualTo(12);
         assertThat(file.opening()).isEqualTo(new PhotometricFile.Opening(0.2, 0.2, 0));
     }
@@ -84,7 +85,8 @@ class Lm63Test {
     @ParameterizedTest
     @CsvSource({"IESNA:LM-63-1995, 1995", "iesna91, 1991", "IESNA:LM-63-1991, 1991"})
     void readsTheEditionInTheFirstLine(String first, int edition) {
-        assertThat(read(first + "\n[TEST] x\n[MORE] y\nTILT=NONE\n" + SMALL).edition()).isEqualTo(edition);
+        assertThat(read(first + "\n[TEST] x\n[MORE] y\nTILT=NONE\n" + SMALL).edition())
+                .isEqualTo(edition);
     }
 
     @Test
@@ -95,7 +97,9 @@ class Lm63Test {
 
     @Test
     void takesTheSecondFactorOfOldEditions() {
-        assertThat(read(HEAD_1986 + SMALL.replace("1 1 10", "1 0.5 10")).intensities().candelaAlongAim())
+        assertThat(read(HEAD_1986 + SMALL.replace("1 1 10", "1 0.5 10"))
+                        .intensities()
+                        .candelaAlongAim())
                 .isEqualTo(50);
     }
 
@@ -136,7 +140,8 @@ class Lm63Test {
     @Test
     void refusesASecondFactorInAnEditionWithout() {
         String file = "IESNA:LM-63-1995\nTILT=NONE\n" + SMALL.replace("1 1 10", "1 0.9 10");
-        assertThat(Lm63.read(file)).isEqualTo(new Outcome.Refused(4, "This number has no use in this edition and must be 1."));
+        assertThat(Lm63.read(file))
+                .isEqualTo(new Outcome.Refused(4, "This number has no use in this edition and must be 1."));
     }
 
     @ParameterizedTest

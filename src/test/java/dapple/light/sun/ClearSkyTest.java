@@ -22,7 +22,8 @@ class ClearSkyTest {
     @ParameterizedTest
     @CsvFileSource(resources = "clear-sky-published.csv", useHeadersInDisplayName = true)
     void isTheFormula(double elevationDegrees, double ozoneDobsonUnits, double uvIndex) {
-        assertThat(new ClearSky(ozoneDobsonUnits).at(elevationDegrees).index()).isCloseTo(uvIndex, within(TWO_DECIMALS));
+        assertThat(new ClearSky(ozoneDobsonUnits).at(elevationDegrees).index())
+                .isCloseTo(uvIndex, within(TWO_DECIMALS));
     }
 
     /** 12.5 overhead at 300 Dobson units, and 1.754 at a zenith of 63.63°: worked by hand from the formula. */
@@ -33,14 +34,14 @@ class ClearSkyTest {
     }
 
     /**
-     * A station's readings about noon of a mostly clear day of winter. The formula is stated to be good to some tens of a
-     * percent; the ozone of the day is not known.
+     * A station's readings about noon of a mostly clear day of winter [surfrad2017]: 7 to 12 % less, the ozone and haze of the
+     * day not being known.
      */
     @ParameterizedTest
     @CsvFileSource(resources = "clear-sky-measured.csv", useHeadersInDisplayName = true)
     void isNearWhatAStationMeasured(String time, double zenithDegrees, double uvIndex) {
         if (zenithDegrees < 68) {
-            assertThat(ClearSky.USUAL.at(90 - zenithDegrees).index()).as(time).isCloseTo(uvIndex, withPercentage(20));
+            assertThat(ClearSky.USUAL.at(90 - zenithDegrees).index()).as(time).isCloseTo(uvIndex, withPercentage(13));
         }
     }
 
@@ -68,7 +69,8 @@ class ClearSkyTest {
      */
     @Test
     void ofADayAddsUpAsItsClosedForm() {
-        assertThat(new ClearDay(0, 0, ClearSky.USUAL).uviHours()).isCloseTo(69.5585399406456, withPercentage(100 * OF_THE_SUM));
+        assertThat(new ClearDay(0, 0, ClearSky.USUAL).uviHours())
+                .isCloseTo(69.5585399406456, withPercentage(100 * OF_THE_SUM));
     }
 
     /** At the pole the sun keeps its height: 24 h of one UV index. */
@@ -80,7 +82,8 @@ class ClearSkyTest {
 
     @Test
     void ofAPolarNightIsNothing() {
-        assertThat(ClearDay.on(LocalDate.of(2026, 12, 21), 80, ClearSky.USUAL).uviHours()).isZero();
+        assertThat(ClearDay.on(LocalDate.of(2026, 12, 21), 80, ClearSky.USUAL).uviHours())
+                .isZero();
     }
 
     @Test
@@ -106,7 +109,8 @@ class ClearSkyTest {
 
     @Test
     void fallsWithMoreOzone() {
-        assertThat(new ClearSky(400).at(60).index()).isLessThan(new ClearSky(300).at(60).index());
+        assertThat(new ClearSky(400).at(60).index())
+                .isLessThan(new ClearSky(300).at(60).index());
     }
 
     @ParameterizedTest

@@ -118,7 +118,9 @@ class DaylightTest {
 
     @Test
     void ofMonthsIsTwelve() {
-        assertThat(new HomeDays(25).hoursByMonth(Year.of(2024))).hasSize(12).allMatch(hours -> hours > 10 && hours < 14);
+        assertThat(new HomeDays(25).hoursByMonth(Year.of(2024)))
+                .hasSize(12)
+                .allMatch(hours -> hours > 10 && hours < 14);
     }
 
     /** A month of 28 nights without sun, and one with some days: worked by counting. */

@@ -48,8 +48,7 @@ class SunPositionTest {
     /** By definition: overhead at the equator at the equinox of 20 March 2024, within the half degree of its hour. */
     @Test
     void isOverheadAtTheEquatorAtAnEquinox() {
-        SunPosition sun =
-                SunPosition.at(Instant.parse("2024-03-20T12:07:30Z"), new EarthPlace(0, 0, 0), Air.STANDARD);
+        SunPosition sun = SunPosition.at(Instant.parse("2024-03-20T12:07:30Z"), new EarthPlace(0, 0, 0), Air.STANDARD);
         assertThat(sun.elevationDegrees()).isGreaterThan(89.5);
     }
 
