@@ -1,11 +1,20 @@
 package dapple.api;
 
+import dapple.light.photometry.Intensities;
+import dapple.light.photometry.Lm63;
 import dapple.light.source.Beam;
 import java.util.List;
 
 /** Reads how a beam spreads: by an exponent, a beam angle or a table. */
 final class BeamReader {
     private static final int MOST_ROWS = 2000;
+
+    /** How far light may differ around the aim, over that along it, and still count as round: our own choice. */
+    private static final double MOST_UNEVEN = 0.05;
+
+    private static final String NOT_ROUND =
+            "Beams are round here: this file's light must go along the aim, and around it"
+                    + " differ by at most 5 % of that.";
 
     private BeamReader() {}
 
@@ -16,8 +25,20 @@ final class BeamReader {
             case "exponent" -> new Beam.Power(part.number(0, 100_000));
             case "beamAngle" -> Beam.Power.ofBeamAngle(part.number(0.5, 179.9));
             case "table" -> table(part);
-            default -> throw part.fault("Photometric files are not supported yet. Give a table in place of it.");
+            default -> photometric(part);
         };
+    }
+
+    private static Beam photometric(Part part) {
+        Lm63.Outcome outcome = Lm63.read(part.text());
+        if (outcome instanceof Lm63.Outcome.Refused refused) {
+            throw part.fault((refused.line() == 0 ? "" : "Line " + refused.line() + ": ") + refused.reason());
+        }
+        Intensities intensities = ((Lm63.Outcome.Read) outcome).file().intensities();
+        if (!(intensities.unevenness() <= MOST_UNEVEN)) {
+            throw part.fault(NOT_ROUND);
+        }
+        return intensities.beam().orElseThrow(() -> part.fault(NOT_ROUND));
     }
 
     private static Beam table(Part part) {

@@ -16,11 +16,15 @@ import org.springframework.web.bind.annotation.PathVariable;
 class LampModelController {
     private final Lamps lamps;
     private final SpectrumFiling filing;
+    private final OutputReach reach;
+    private final Filaments filaments;
     private final People people;
 
-    LampModelController(Lamps lamps, SpectrumFiling filing, People people) {
+    LampModelController(Lamps lamps, SpectrumFiling filing, OutputReach reach, Filaments filaments, People people) {
         this.lamps = lamps;
         this.filing = filing;
+        this.reach = reach;
+        this.filaments = filaments;
         this.people = people;
     }
 
@@ -33,6 +37,8 @@ class LampModelController {
         model.addAttribute("lampModel", facts);
         model.addAttribute("dossier", dossier);
         filing.shown(me.siteId(), dossier).ifPresent(shown -> model.addAttribute("shown", shown));
+        model.addAttribute("reach", reach.of(facts));
+        filaments.of(facts.lampClass()).ifPresent(shown -> model.addAttribute("filament", shown));
         model.addAttribute("lamps", ofModel);
         model.addAttribute("names", people.names(me.siteId()));
         model.addAttribute("missing", OutputsMissing.of(facts));

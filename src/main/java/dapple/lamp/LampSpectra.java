@@ -1,5 +1,7 @@
 package dapple.lamp;
 
+import dapple.lamp.SpectrumPlots.Weighed;
+import dapple.light.quantity.UvIndex;
 import dapple.light.spectrum.Range;
 import dapple.light.spectrum.SpectralBand;
 import dapple.light.spectrum.Spectrum;
@@ -8,6 +10,7 @@ import dapple.light.spectrum.SpectrumSummary;
 import dapple.light.spectrum.SpectrumTables;
 import dapple.site.ReferenceSpectra;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
@@ -29,7 +32,17 @@ class LampSpectra {
         SpectrumSummary summary = summary(spectrum);
         Range range = summary.sun().range();
         Stream<FractionRow> rows = SHOWN.stream().map(band -> row(summary, band, range));
-        return new SpectrumShown(summary, SpectrumFigures.of(summary), rows.toList());
+        SpectrumFigures figures = SpectrumFigures.of(summary);
+        return new SpectrumShown(summary, figures, rows.toList(), drawn(spectrum, figures, range));
+    }
+
+    private SpectrumPlots drawn(Spectrum spectrum, SpectrumFigures figures, Range range) {
+        Spectrum sun = tables.sun().spectrum();
+        Optional<UvIndex> ofLamp = Optional.ofNullable(figures.uvIndex()).map(UvIndex::new);
+        return SpectrumPlots.of(
+                new Weighed(spectrum, ofLamp),
+                new Weighed(sun, Optional.of(summary(sun).uvIndex())),
+                range);
     }
 
     private FractionRow row(SpectrumSummary summary, SpectralBand band, Range range) {

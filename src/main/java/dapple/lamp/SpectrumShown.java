@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** A spectrum as the page of a lamp model shows it. */
-record SpectrumShown(SpectrumSummary summary, SpectrumFigures figures, List<FractionRow> rows) {
+record SpectrumShown(SpectrumSummary summary, SpectrumFigures figures, List<FractionRow> rows, SpectrumPlots drawn) {
     public Optional<Double> uvIndex() {
         return Optional.ofNullable(figures.uvIndex());
     }

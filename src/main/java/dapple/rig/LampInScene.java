@@ -3,10 +3,10 @@ package dapple.rig;
 import dapple.lamp.LampFacts;
 import dapple.lamp.LampOutput;
 import dapple.lamp.LampShape;
+import dapple.lamp.ShapeSource;
 import dapple.light.geometry.Solid;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
-import dapple.light.source.Beam;
 import dapple.light.source.Lamp;
 import dapple.light.source.Output;
 import dapple.light.source.Source;
@@ -44,7 +44,7 @@ record LampInScene(LampFacts lamp, Mount mount, Source source, Map<Quantity, Lam
         if (lamp.outputs().isEmpty()) {
             return unseen(lamp, Why.LAMP_WITHOUT_OUTPUT);
         }
-        return source(shape.get(), mount.get().along())
+        return ShapeSource.of(shape.get(), mount.get().along())
                 .map(source -> checked(lamp, mount.get(), source, solids))
                 .orElseGet(() -> unseen(lamp, Why.LAMP_WITHOUT_DIRECTION));
     }
@@ -96,30 +96,6 @@ record LampInScene(LampFacts lamp, Mount mount, Source source, Map<Quantity, Lam
         double half = length() / 2;
         double within = Math.max(-half, Math.min(half, way.dot(along())));
         return way.minus(along().times(within)).length();
-    }
-
-    private static Optional<Source> source(LampShape shape, Optional<Vec> along) {
-        if (shape instanceof LampShape.Line line) {
-            Optional<Source.Reflector> reflector = line.lobe().map(lobe -> new Source.Reflector(lobe, line.spill()));
-            return along.map(way -> new Source.Line(line.lengthMetres(), way, reflector));
-        }
-        if (shape instanceof LampShape.Cylinder cylinder) {
-            return along.map(way -> new Source.Cylinder(cylinder.lengthMetres(), way, cylinder.radiusMetres()));
-        }
-        if (shape instanceof LampShape.Panel panel) {
-            return along.map(way -> new Source.Rectangle(panel.lengthMetres(), way, panel.widthMetres()));
-        }
-        if (shape instanceof LampShape.Disc disc) {
-            return Optional.of(new Source.Disc(disc.radiusMetres()));
-        }
-        return Optional.of(spot((LampShape.Spot) shape));
-    }
-
-    private static Source spot(LampShape.Spot spot) {
-        Beam beam = Beam.Power.ofBeamAngle(spot.beamAngleDegrees());
-        return spot.radiusMetres()
-                .<Source>map(radius -> new Source.Face(beam, radius))
-                .orElse(new Source.Spot(beam));
     }
 
     /** The lamp with what it gives of some quantities. */

@@ -31,6 +31,14 @@ public enum SpectralBand {
         return code;
     }
 
+    public double lowNanometres() {
+        return lowNanometres;
+    }
+
+    public double highNanometres() {
+        return highNanometres;
+    }
+
     /** The name in sentences. */
     String words() {
         return words;
