@@ -46,9 +46,7 @@ public record Lived(
     LightRecord light(ZoneId zone) {
         return new LightRecord(
                 zone,
-                stays.stream()
-                        .flatMap(stay -> Spells.of(stay, changes, plannedOff).stream())
-                        .toList(),
+                Spells.of(stays, changes, plannedOff),
                 new TimedLamps(stays.stream().flatMap(this::timed).toList()),
                 readings.stream().filter(this::counts).map(this::pointReading).toList());
     }

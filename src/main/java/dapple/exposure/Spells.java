@@ -8,9 +8,12 @@ import dapple.light.dose.Spell;
 import dapple.rig.RigChangeFacts;
 import dapple.rig.RigChangeKind;
 import java.time.Instant;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -22,6 +25,32 @@ final class Spells {
             EnumSet.of(RigChangeKind.TIMER_CHANGED, RigChangeKind.FIRST_SET_UP);
 
     private Spells() {}
+
+    /**
+     * Of stays, oldest first. Where one goes on from another in the same enclosure, as after an animal has left its
+     * group there, the light went on too.
+     */
+    static List<Spell> of(List<StayFacts> stays, List<RigChangeFacts> changes, List<PlannedOffTime> plannedOff) {
+        return joined(stays).stream()
+                .flatMap(stay -> of(stay, changes, plannedOff).stream())
+                .toList();
+    }
+
+    private static List<StayFacts> joined(List<StayFacts> stays) {
+        Deque<StayFacts> joined = new ArrayDeque<>();
+        for (StayFacts stay : stays) {
+            Optional<StayFacts> before = Optional.ofNullable(joined.peekLast()).filter(last -> goesOn(last, stay));
+            before.ifPresent(last -> joined.removeLast());
+            Instant from = before.map(StayFacts::from).orElse(stay.from());
+            joined.addLast(new StayFacts(stay.id(), stay.enclosureId(), stay.animal(), from, stay.to()));
+        }
+        return List.copyOf(joined);
+    }
+
+    private static boolean goesOn(StayFacts last, StayFacts next) {
+        return last.enclosureId() == next.enclosureId()
+                && last.to().filter(next.from()::equals).isPresent();
+    }
 
     static List<Spell> of(StayFacts stay, List<RigChangeFacts> changes, List<PlannedOffTime> plannedOff) {
         Span whole = Lived.during(stay);

@@ -27,9 +27,14 @@ class FirstRunController {
         this.attempts = attempts;
     }
 
+    /** Those of places, and UTC: fixed offsets and names of old systems know nothing of a site's summer time. */
     @ModelAttribute("timeZones")
     List<String> timeZones() {
-        return ZoneId.getAvailableZoneIds().stream().sorted().toList();
+        return ZoneId.getAvailableZoneIds().stream()
+                .filter(name -> name.equals("UTC") || name.contains("/"))
+                .filter(name -> !name.startsWith("Etc/") && !name.startsWith("SystemV/"))
+                .sorted()
+                .toList();
     }
 
     @GetMapping(PATH)

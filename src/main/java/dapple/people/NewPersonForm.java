@@ -24,7 +24,7 @@ record NewPersonForm(
     }
 
     static NewPersonForm empty() {
-        return new NewPersonForm("", "", "", Set.of(Role.KEEPER), null);
+        return new NewPersonForm("", "", "", Set.of(), null);
     }
 
     /** The last day of access, if there is one. */

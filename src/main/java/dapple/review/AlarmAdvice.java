@@ -22,13 +22,13 @@ class AlarmAdvice {
     }
 
     @ModelAttribute("alarms")
-    LazyContextVariable<List<AlarmFacts>> alarms(
+    LazyContextVariable<List<EnclosureAlarm>> alarms(
             @AuthenticationPrincipal @Nullable SignedIn me,
             @RequestHeader(name = PART_OF_PAGE, required = false) @Nullable String part) {
         return new LazyContextVariable<>() {
             @Override
-            protected List<AlarmFacts> loadValue() {
-                return me == null || part != null ? List.of() : alarms.unseen(me.siteId());
+            protected List<EnclosureAlarm> loadValue() {
+                return me == null || part != null ? List.of() : EnclosureAlarm.of(alarms.unseen(me.siteId()));
             }
         };
     }

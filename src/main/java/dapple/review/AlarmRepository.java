@@ -22,6 +22,14 @@ interface AlarmRepository extends JpaRepository<Alarm, Long> {
             order by a.raisedAt, a.id""")
     List<AlarmFacts> unseen(long siteId);
 
+    /** What stood in the banner of an enclosure before an alarm. */
+    @Query("""
+            select a from Alarm a
+            where a.siteId = :siteId and a.enclosureId = :enclosureId and a.id < :alarmId and a.seenAt is null
+            and not exists (select 1 from Reading n where n.supersedesId = a.readingId)
+            and not exists (select 1 from ReadingWithdrawal w where w.readingId = a.readingId)""")
+    List<Alarm> shownBefore(long siteId, long enclosureId, long alarmId);
+
     /** A reading that is over the ceiling for somebody and has raised no alarm yet. */
     @Query("""
             select distinct new dapple.review.AlarmRepository$Harm(r.siteId, v.enclosureId, r.pointId, r.id)

@@ -3,6 +3,7 @@ package dapple.review;
 import dapple.reading.ReadingLogged;
 import dapple.site.NotFoundException;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.event.EventListener;
@@ -41,14 +42,17 @@ public class Alarms {
     }
 
     /**
-     * Notes that somebody has seen an alarm; who saw it first stays on record.
+     * Notes that somebody has seen an alarm, and what was shown with it: all before it of the same enclosure. Who saw
+     * each first stays on record.
      *
      * @return the enclosure that it is about
      */
     @Transactional
     public long see(long siteId, long alarmId, long personId) {
         Alarm alarm = alarms.findAtSite(siteId, alarmId).orElseThrow(NotFoundException::new);
-        alarm.see(personId, clock.instant());
+        Instant now = clock.instant();
+        alarm.see(personId, now);
+        alarms.shownBefore(siteId, alarm.enclosureId(), alarmId).forEach(shown -> shown.see(personId, now));
         return alarm.enclosureId();
     }
 }

@@ -35,6 +35,28 @@ class SpellsTest {
         assertThat(Spells.of(STAY, List.of(), List.of())).containsExactly(lamps(1, 28));
     }
 
+    @Test
+    void whoLeavesAGroupStaysUnderTheSameLight() {
+        assertThat(Spells.of(List.of(stay(HERE, 1, 9), stay(HERE, 9, 28)), List.of(), List.of()))
+                .containsExactly(lamps(1, 28));
+    }
+
+    @Test
+    void anotherEnclosureIsAnotherSpell() {
+        assertThat(Spells.of(List.of(stay(HERE, 1, 9), stay(ELSEWHERE, 9, 28)), List.of(), List.of()))
+                .containsExactly(lamps(1, 9), lamps(9, 28));
+    }
+
+    @Test
+    void timeAwayPartsTwoStaysInOneEnclosure() {
+        assertThat(Spells.of(List.of(stay(HERE, 1, 9), stay(HERE, 12, 28)), List.of(), List.of()))
+                .containsExactly(lamps(1, 9), lamps(12, 28));
+    }
+
+    private static StayFacts stay(long enclosureId, int from, int to) {
+        return new StayFacts(from, enclosureId, STAY.animal(), day(from), Optional.of(day(to)));
+    }
+
     @ParameterizedTest
     @EnumSource
     void readingsTellNothingBeyondAChangeOfWhatTheyDependOn(RigChangeKind kind) {

@@ -40,6 +40,7 @@ import org.springframework.test.context.DynamicPropertyRegistry;
 import org.springframework.test.context.DynamicPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
+import org.springframework.util.StringUtils;
 
 @PagesTest
 class AlarmPagesTest {
@@ -179,6 +180,33 @@ class AlarmPagesTest {
     }
 
     @Test
+    void theReadingsOfAnEnclosureStandInOneBanner() throws Exception {
+        read(9.1);
+        read(home.nearest(), 9.8);
+        assertThat(StringUtils.countOccurrencesOf(bodyOf("/"), BANNER)).isEqualTo(1);
+    }
+
+    @Test
+    void whoHasSeenTheLastHasSeenThoseShownWithIt() throws Exception {
+        read(9.1);
+        read(home.nearest(), 9.8);
+        see(supervisor, 1);
+        assertThat(alarms.unseen(site.id())).isEmpty();
+    }
+
+    @Test
+    void whatCameAfterTheAnswerStaysUnseen() throws Exception {
+        read(9.1);
+        read(home.nearest(), 9.8);
+        see(supervisor, 0);
+        assertThat(alarms.unseen(site.id())).hasSize(1);
+    }
+
+    private String bodyOf(String page) throws Exception {
+        return see(page).andReturn().getResponse().getContentAsString();
+    }
+
+    @Test
     void itIsMailedWhereMailIsSetUp() throws Exception {
         MAIL.purgeEmailFromAllMailboxes();
         read(9.1);
@@ -201,7 +229,11 @@ class AlarmPagesTest {
     }
 
     private ResultActions seen(SignedIn person) throws Exception {
-        long alarm = alarms.unseen(site.id()).get(0).id();
+        return see(person, 0);
+    }
+
+    private ResultActions see(SignedIn person, int at) throws Exception {
+        long alarm = alarms.unseen(site.id()).get(at).id();
         return pages.perform(post("/alarms/{id}/seen", alarm).with(csrf()).with(collection.as(person)));
     }
 
