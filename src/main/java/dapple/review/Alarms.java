@@ -1,6 +1,7 @@
 package dapple.review;
 
 import dapple.reading.ReadingLogged;
+import dapple.reading.VisitRejudged;
 import dapple.site.NotFoundException;
 import java.time.Clock;
 import java.time.Instant;
@@ -27,12 +28,20 @@ public class Alarms {
     @EventListener
     @Transactional
     public void raise(ReadingLogged logged) {
-        alarms.harm(logged.readingId()).ifPresent(harm -> {
-            Alarm raised =
-                    new Alarm(harm.siteId(), harm.enclosureId(), harm.pointId(), harm.readingId(), clock.instant());
-            alarms.saveAndFlush(raised);
-            events.publishEvent(new AlarmRaised(harm.siteId(), harm.readingId()));
-        });
+        alarms.harm(logged.readingId()).ifPresent(this::raise);
+    }
+
+    /** A late calibration or target may put over the ceiling what was not; what has been read again since alarms nobody. */
+    @EventListener
+    @Transactional
+    public void raise(VisitRejudged rejudged) {
+        alarms.presentHarms(rejudged.visitId()).forEach(this::raise);
+    }
+
+    private void raise(AlarmRepository.Harm harm) {
+        alarms.saveAndFlush(
+                new Alarm(harm.siteId(), harm.enclosureId(), harm.pointId(), harm.readingId(), clock.instant()));
+        events.publishEvent(new AlarmRaised(harm.siteId(), harm.readingId()));
     }
 
     /** What nobody has seen yet, oldest first. */

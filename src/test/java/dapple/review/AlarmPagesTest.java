@@ -14,6 +14,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.ServerSetup;
 import dapple.enclosure.PointFacts;
+import dapple.meter.MeterFacts;
+import dapple.meter.Meters;
+import dapple.meter.NewCalibration;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.reading.Correction;
@@ -30,6 +33,9 @@ import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import java.time.Clock;
 import java.util.Optional;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.UUID;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -53,6 +59,9 @@ class AlarmPagesTest {
 
     @Autowired
     private ReadingLogging logging;
+
+    @Autowired
+    private Meters meters;
 
     @Autowired
     private ReadingWithdrawing withdrawing;
@@ -104,6 +113,32 @@ class AlarmPagesTest {
     void aReadingUnderTheCeilingAlarmsNobody() throws Exception {
         read(7.0);
         see("/").andExpect(content().string(not(containsString(BANNER))));
+    }
+
+    @Test
+    void aLateCalibrationThatPutsItOverTheCeilingAlarms() throws Exception {
+        MeterFacts meter = collection.meter(site);
+        read(meter, home.basking(), 7.0);
+        calibrate(meter, 1.3);
+        see("/").andExpect(content().string(containsString(BANNER)));
+    }
+
+    @Test
+    void whatHasBeenReadAgainSinceAlarmsNobodyLater() throws Exception {
+        MeterFacts meter = collection.meter(site);
+        read(meter, home.basking(), 7.0);
+        read(home.basking(), 4.0);
+        calibrate(meter, 1.3);
+        see("/").andExpect(content().string(not(containsString(BANNER))));
+    }
+
+    private void calibrate(MeterFacts meter, double factor) {
+        Instant yesterday = clock.instant().minus(Duration.ofDays(1));
+        meters.calibrate(
+                site.id(),
+                meter.id(),
+                new NewCalibration(yesterday, factor, LocalDate.of(2040, 1, 1), "late certificate"),
+                supervisor.personId());
     }
 
     @Test
@@ -242,9 +277,13 @@ class AlarmPagesTest {
     }
 
     private long read(PointFacts point, double uvi) {
+        return read(collection.meter(site), point, uvi);
+    }
+
+    private long read(MeterFacts meter, PointFacts point, double uvi) {
         VisitPlace place = new VisitPlace(UUID.randomUUID(), home.enclosureId(), point.id());
         return logging.log(
                 new Visitor(site.id(), keeper.personId()),
-                new Entry(UUID.randomUUID(), place, collection.meter(site).id(), uvi, clock.instant()));
+                new Entry(UUID.randomUUID(), place, meter.id(), uvi, clock.instant()));
     }
 }
