@@ -14,6 +14,7 @@ import dapple.enclosure.PointFacts;
 import dapple.light.cover.Filter.Rectangle;
 import dapple.light.geometry.Vec;
 import dapple.light.judging.PointRole;
+import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
 import dapple.light.zone.ZoneTarget;
 import dapple.prediction.EnclosureScene;
@@ -26,6 +27,7 @@ import dapple.reading.JudgedReading;
 import dapple.rig.Cover;
 import dapple.rig.FurnitureFacts;
 import dapple.site.Formats;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +38,9 @@ import org.springframework.stereotype.Component;
 @Component
 public class LightDrawings {
     private static final int MOST = 200;
+
+    /** A ratio from 0.8 to 1.25 counts as about the same: it is within what a hand-held meter can tell (ours, no source). */
+    private static final ZoneTarget RATIO = new ZoneTarget(new Interval(0.8, 1.25), 0.5, 2);
 
     private final Lately<Sheet, Drawn> lately = new Lately<>(MOST);
     private final Formats formats;
@@ -90,6 +95,35 @@ public class LightDrawings {
         Optional<Predicted> at(PointFacts point) {
             return light.at(point, quantity);
         }
+    }
+
+    /**
+     * What another rig gives, over what a first one does, on the section: below a half, about the same, above the double.
+     * The words at the lines say it; shares and limits are settings of ours, no source.
+     */
+    Optional<Drawing> difference(EnclosureScene scene, Planes after, Planes before, Quantity quantity) {
+        Shown unlit = new Shown(quantity, new LightInside(Map.of(), Optional.empty(), Optional.empty()), Optional.empty());
+        return scene.size()
+                .filter(size -> after.cut().equals(before.cut()))
+                .map(size -> Drawing.of(
+                        figure(scene, size, unlit, new Newest(List.of())).withoutPoints(),
+                        new Section(after.cut().depthMetres()),
+                        Optional.of(new LightFigure(
+                                after.section().over(before.section(), least(quantity)), RATIO, ratioLabels())),
+                        new Drawing.Words(say("desk.difference"), say("desk.difference.drawn"))));
+    }
+
+    /** Below it both count as dark: a meter shows no more (ours). */
+    private static double least(Quantity quantity) {
+        return quantity == Quantity.UV_INDEX ? 0.05 : 1;
+    }
+
+    private Map<Limit, String> ratioLabels() {
+        return Map.of(
+                Limit.SHADE, say("desk.ratio.half"),
+                Limit.LOW, say("desk.ratio.less"),
+                Limit.HIGH, say("desk.ratio.more"),
+                Limit.CEILING, say("desk.ratio.double"));
     }
 
     private EnclosureFigure figure(EnclosureScene scene, InnerSize size, Shown shown, Newest newest) {

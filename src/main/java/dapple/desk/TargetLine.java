@@ -10,19 +10,30 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One rig in one line: the gravest state at its basking points, at its shade points and under the ceiling anywhere.
+ * One rig in one line: the gravest state at its basking points, at its shade points, and under the ceiling where an animal can be.
  * Empty: not asked or not known.
  */
 public record TargetLine(
-        Optional<State> basking, Optional<State> shade, Optional<State> nearest, Power power, boolean isPredicted) {
+        Optional<State> basking, Optional<State> shade, Optional<State> ceiling, Power power, boolean isPredicted) {
     static TargetLine of(EnclosureScene scene, LightInside light) {
         List<AtPoint> rows = AtPoint.all(scene, light, Quantity.UV_INDEX);
         return new TargetLine(
                 gravest(rows, PointRole.BASKING),
                 gravest(rows, PointRole.SHADE),
-                gravest(rows, PointRole.NEAREST_REACHABLE),
+                ceiling(ZonesShown.of(scene, light), rows),
                 Power.of(scene.rig().rig()),
                 scene.rig().quantities().contains(Quantity.UV_INDEX));
+    }
+
+    /** A ceiling is reached by the brightest place in reach, and by any point. */
+    private static Optional<State> ceiling(Optional<ZonesShown> zones, List<AtPoint> rows) {
+        boolean isReached = zones.flatMap(ZonesShown::ceilingReached).isPresent()
+                || rows.stream().anyMatch(row -> row.state().equals(Optional.of(State.OVER_CEILING)));
+        if (isReached) {
+            return Optional.of(State.OVER_CEILING);
+        }
+        Optional<State> atPoints = gravest(rows, PointRole.NEAREST_REACHABLE);
+        return atPoints.isPresent() ? atPoints : zones.flatMap(ZonesShown::brightest).map(found -> State.ON_TARGET);
     }
 
     private static Optional<State> gravest(List<AtPoint> rows, PointRole role) {

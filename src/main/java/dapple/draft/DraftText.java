@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import dapple.rig.CoverMaterial;
 import dapple.rig.FurnitureShape;
+import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -41,7 +42,8 @@ final class DraftText {
      */
     static DraftRig read(String text) {
         try {
-            return JSON.readValue(text, DraftRig.class);
+            return Optional.ofNullable(JSON.readValue(text, DraftRig.class))
+                    .orElseThrow(() -> new IllegalStateException("a draft must have parts, had none"));
         } catch (JacksonException nonsense) {
             throw new IllegalStateException("the parts of a draft cannot be read", nonsense);
         }

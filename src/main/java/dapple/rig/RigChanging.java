@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
@@ -68,6 +69,16 @@ public class RigChanging {
             fittings.lockAll(change, steps);
             steps.forEach(step -> make(change, step));
         });
+    }
+
+    /**
+     * The change that an entry has made before, if it has; nobody changes the rig of its enclosure for the rest of the
+     * transaction.
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public Optional<Long> madeBefore(RigEntry entry) {
+        enclosures.lock(entry.siteId(), entry.enclosureId());
+        return changes.findByKey(entry.siteId(), entry.key()).map(before -> sameEntry(before, entry));
     }
 
     private static RigChangeKind kind(List<RigStep> steps) {
