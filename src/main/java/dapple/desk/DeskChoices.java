@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /** What the form of a desk offers to choose from. */
@@ -33,7 +34,16 @@ class DeskChoices {
      * @param models of lamps still to be bought
      */
     public record Choices(
-            List<Choice> lamps, List<Choice> models, List<CircuitFacts> circuits, List<SourceMark> marks) {}
+            List<Choice> lamps, List<Choice> models, List<CircuitFacts> circuits, List<SourceMark> marks) {
+        /** What a chosen lamp is called: its tag, or the model that is to be bought; nothing if none is chosen. */
+        public String name(String pick) {
+            return Stream.concat(lamps.stream(), models.stream())
+                    .filter(choice -> choice.pick().equals(pick))
+                    .map(choice -> choice.tag().isEmpty() ? choice.model() : choice.tag())
+                    .findFirst()
+                    .orElse("");
+        }
+    }
 
     /** A lamp or model as the value of a field, and its name. */
     public record Choice(String pick, String tag, String model) {}
