@@ -37,7 +37,8 @@ class DemoDrafts {
         List<DraftCover> coarse = installed.covers().stream()
                 .filter(drafted -> !drafted.cover().name().equals(SECOND_MESH))
                 .toList();
-        List<DraftLamp> lower = installed.lamps().stream().map(DemoDrafts::lowered).toList();
+        List<DraftLamp> lower =
+                installed.lamps().stream().map(DemoDrafts::lowered).toList();
         drafts.make(
                 place,
                 "Lamps 5 cm lower",

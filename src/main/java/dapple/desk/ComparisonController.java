@@ -48,7 +48,8 @@ class ComparisonController {
         model.addAttribute("quantity", shown);
         model.addAttribute("quantities", DeskForm.QUANTITIES);
         if (asked.size() >= 2 && asked.size() <= MOST) {
-            List<Optional<DraftFacts>> rigs = asked.stream().map(name -> rig(desk, name)).toList();
+            List<Optional<DraftFacts>> rigs =
+                    asked.stream().map(name -> rig(desk, name)).toList();
             model.addAttribute("comparison", comparing.of(desk, rigs, shown));
         }
         return "desk/comparison";

@@ -60,7 +60,7 @@ class DeskController {
 
     /** What the form says is computed alone, while it is being changed. */
     @PostMapping("/look")
-    @Allowed(Action.SEE_ENCLOSURES)
+    @Allowed(Action.CHANGE_RIGS)
     String look(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long enclosureId,
@@ -113,7 +113,12 @@ class DeskController {
         }
         try {
             DraftSeen seen = new DraftSeen(draft.id(), form.version());
-            drafts.change(desk.place(), seen, form.field("name").strip(), rig.get(), desk.me().personId());
+            drafts.change(
+                    desk.place(),
+                    seen,
+                    form.field("name").strip(),
+                    rig.get(),
+                    desk.me().personId());
             return "redirect:/enclosures/" + desk.enclosureId() + "/desk/" + draft.id() + "?saved&quantity="
                     + form.quantity();
         } catch (TakenException taken) {

@@ -51,11 +51,11 @@ class DeskReading {
      */
     record Against(DraftRig before, Stock stock, Optional<InnerSize> size) {}
 
-    private record NameForm(@Line @Size(max = 80) String name) {}
+    private record Named(@Line @Size(max = 80) String name) {}
 
     /** The message beside the name, if it is none. */
     Optional<String> wrongName(String name) {
-        return reading.read(NameForm.class, Map.of("name", name)).getFieldErrors().stream()
+        return reading.read(Named.class, Map.of("name", name)).getFieldErrors().stream()
                 .map(error -> messages.getMessage(error, Locale.UK))
                 .findFirst();
     }
@@ -87,8 +87,7 @@ class DeskReading {
                     .findFirst();
             PartFields.Read<Hanging> hanging = fields.hanging(DeskFields.inFull(row), before, against.size());
             tell(row, hanging.wrong(), wrong);
-            pick.ifPresent(lamp ->
-                    hanging.part().ifPresent(read -> lamps.add(new DraftLamp(fitting, lamp, read))));
+            pick.ifPresent(lamp -> hanging.part().ifPresent(read -> lamps.add(new DraftLamp(fitting, lamp, read))));
         }
         return lamps;
     }

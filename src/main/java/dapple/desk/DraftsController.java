@@ -90,7 +90,7 @@ class DraftsController {
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long enclosureId,
             @PathVariable long draftId,
-            @RequestParam long version) {
+            @RequestParam(defaultValue = "-1") long version) {
         DraftSeen seen = new DraftSeen(draftId, version);
         drafts.discard(new DraftPlace(me.siteId(), enclosureId), seen, me.personId());
         return "redirect:/enclosures/" + enclosureId + "/desk?discarded";
@@ -107,7 +107,8 @@ class DraftsController {
                         .filter(DraftFacts::isOpen)
                         .map(draft -> new Listed(draft, line(desk.under(draft.rig()))))
                         .toList());
-        model.addAttribute("closed", all.stream().filter(draft -> !draft.isOpen()).toList());
+        model.addAttribute(
+                "closed", all.stream().filter(draft -> !draft.isOpen()).toList());
         model.addAttribute("names", people.names(desk.me().siteId()));
         return VIEW;
     }

@@ -45,12 +45,7 @@ class InstallController {
     private final Clock clock;
 
     InstallController(
-            DeskOpening opening,
-            Drafts drafts,
-            Installing installing,
-            InstallPage page,
-            Formats formats,
-            Clock clock) {
+            DeskOpening opening, Drafts drafts, Installing installing, InstallPage page, Formats formats, Clock clock) {
         this.opening = opening;
         this.drafts = drafts;
         this.installing = installing;
@@ -67,8 +62,7 @@ class InstallController {
             Model model) {
         Desk desk = opening.of(me, enclosureId);
         DraftFacts draft = drafts.get(desk.place(), draftId);
-        LocalDateTime now =
-                LocalDateTime.ofInstant(clock.instant(), me.zone()).truncatedTo(ChronoUnit.MINUTES);
+        LocalDateTime now = LocalDateTime.ofInstant(clock.instant(), me.zone()).truncatedTo(ChronoUnit.MINUTES);
         model.addAttribute("form", new InstallForm(null, null, null, now, null, null));
         model.addAttribute("entryKey", UUID.randomUUID());
         return page.show(desk, draft, model);

@@ -44,7 +44,8 @@ class InstallPage {
         model.addAttribute("draft", draft);
         model.addAttribute("enclosure", desk.installed().enclosure());
         model.addAttribute("seen", rigs.lastRecorded(desk.me().siteId(), desk.enclosureId()));
-        model.addAttribute("deeds", instructions.of(difference.deeds(), desk.installed().points()));
+        model.addAttribute(
+                "deeds", instructions.of(difference.deeds(), desk.installed().points()));
         model.addAttribute("missing", difference.missing());
         model.addAttribute("elsewhere", elsewhere);
         model.addAttribute("cautions", cautions(installed, under.rig().rig()));

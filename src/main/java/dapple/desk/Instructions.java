@@ -40,7 +40,10 @@ class Instructions {
 
     private String of(Deed deed, List<PointFacts> points) {
         if (deed instanceof Deed.TakeOut out) {
-            return say("take-out", out.fitting().lamp().tag(), out.fitting().hanging().place());
+            return say(
+                    "take-out",
+                    out.fitting().lamp().tag(),
+                    out.fitting().hanging().place());
         }
         if (deed instanceof Deed.Buy buy) {
             return say("buy", buy.lamp().model().name(), buy.hanging().place());
@@ -63,10 +66,18 @@ class Instructions {
             return say("take-off", off.cover().name());
         }
         if (deed instanceof Deed.Put put) {
-            return say("put", put.cover().name(), put.cover().layers(), height(put.cover().heightMetres()));
+            return say(
+                    "put",
+                    put.cover().name(),
+                    put.cover().layers(),
+                    height(put.cover().heightMetres()));
         }
         if (deed instanceof Deed.Layer layer) {
-            return say("layer", layer.before().name(), layer.layers(), layer.before().layers());
+            return say(
+                    "layer",
+                    layer.before().name(),
+                    layer.layers(),
+                    layer.before().layers());
         }
         if (deed instanceof Deed.Exchange exchange) {
             return say(
@@ -105,9 +116,11 @@ class Instructions {
     private String over(Mount mount, List<PointFacts> points) {
         return points.stream()
                 .filter(point -> point.role() != PointRole.KEEPER)
-                .filter(point -> point.position().filter(at -> isUnder(at, mount.centre())).isPresent())
-                .min(Comparator.comparingDouble(
-                        point -> point.position().map(at -> aside(at, mount.centre())).orElse(UNDER_METRES)))
+                .filter(point -> point.position()
+                        .filter(at -> isUnder(at, mount.centre()))
+                        .isPresent())
+                .min(Comparator.comparingDouble(point ->
+                        point.position().map(at -> aside(at, mount.centre())).orElse(UNDER_METRES)))
                 .flatMap(point -> point.position()
                         .map(at -> say(
                                 "over",
@@ -127,9 +140,7 @@ class Instructions {
 
     private String turned(Hanging hanging) {
         Map<String, String> typed = PartFields.typed(hanging);
-        String lean = typed.containsKey("leanTo")
-                ? say("lean", degrees(typed, "lean"), degrees(typed, "leanTo"))
-                : "";
+        String lean = typed.containsKey("leanTo") ? say("lean", degrees(typed, "lean"), degrees(typed, "leanTo")) : "";
         return lean + (typed.containsKey("lengthTo") ? say("length", degrees(typed, "lengthTo")) : "");
     }
 

@@ -22,7 +22,6 @@ import dapple.prediction.Lately;
 import dapple.prediction.LightInside;
 import dapple.prediction.LightInside.Planes;
 import dapple.prediction.Predicted;
-import dapple.prediction.SpeciesNeed;
 import dapple.reading.JudgedReading;
 import dapple.rig.Cover;
 import dapple.rig.FurnitureFacts;
@@ -60,7 +59,11 @@ public class LightDrawings {
      * @param planes one and the same as long as the light is
      */
     private record Sheet(
-            EnclosureFigure figure, EnclosureScene.Cut cut, Quantity quantity, Optional<Planes> planes, Optional<ZoneTarget> target) {
+            EnclosureFigure figure,
+            EnclosureScene.Cut cut,
+            Quantity quantity,
+            Optional<Planes> planes,
+            Optional<ZoneTarget> target) {
         Drawn drawn(LightDrawings by) {
             return new Drawn(
                     by.drawing(this, new Section(cut.depthMetres()), planes.map(Planes::section)),
@@ -102,7 +105,8 @@ public class LightDrawings {
      * The words at the lines say it; shares and limits are settings of ours, no source.
      */
     Optional<Drawing> difference(EnclosureScene scene, Planes after, Planes before, Quantity quantity) {
-        Shown unlit = new Shown(quantity, new LightInside(Map.of(), Optional.empty(), Optional.empty()), Optional.empty());
+        Shown unlit =
+                new Shown(quantity, new LightInside(Map.of(), Optional.empty(), Optional.empty()), Optional.empty());
         return scene.size()
                 .filter(size -> after.cut().equals(before.cut()))
                 .map(size -> Drawing.of(
@@ -165,26 +169,31 @@ public class LightDrawings {
 
     private EnclosureFigure.Point measured(PointFacts point, Vec place, JudgedReading reading) {
         return new EnclosureFigure.Point(
-                point.code(), place, Known.MEASURED, formats.amount(reading.quantity(), reading.amount()), reading.state());
+                point.code(),
+                place,
+                Known.MEASURED,
+                formats.amount(reading.quantity(), reading.amount()),
+                reading.state());
     }
 
-    private EnclosureFigure.Point predicted(
-            PointFacts point, Vec place, Quantity quantity, Predicted predicted) {
+    private EnclosureFigure.Point predicted(PointFacts point, Vec place, Quantity quantity, Predicted predicted) {
         return new EnclosureFigure.Point(
-                point.code(), place, Known.PREDICTED, formats.predicted(quantity, predicted.amount()), Optional.empty());
+                point.code(),
+                place,
+                Known.PREDICTED,
+                formats.predicted(quantity, predicted.amount()),
+                Optional.empty());
     }
 
     private Drawing drawing(Sheet sheet, CutPlane plane, Optional<LitPlane> lit) {
-        Optional<LightFigure> light =
-                lit.flatMap(field -> sheet.target().map(target -> new LightFigure(field, target, labels(sheet.quantity(), target))));
+        Optional<LightFigure> light = lit.flatMap(field ->
+                sheet.target().map(target -> new LightFigure(field, target, labels(sheet.quantity(), target))));
         String kind = plane instanceof Plan ? "plan" : "section";
         double metres =
                 plane instanceof Plan ? sheet.cut().heightMetres() : sheet.cut().depthMetres();
         Drawing.Words words = new Drawing.Words(
                 say("light." + kind, formats.metres(metres)),
-                say(
-                        words(sheet.quantity(), light.isPresent()),
-                        say("quantity." + sheet.quantity())));
+                say(words(sheet.quantity(), light.isPresent()), say("quantity." + sheet.quantity())));
         return Drawing.of(sheet.figure(), plane, light, words);
     }
 

@@ -33,7 +33,9 @@ public record TargetLine(
             return Optional.of(State.OVER_CEILING);
         }
         Optional<State> atPoints = gravest(rows, PointRole.NEAREST_REACHABLE);
-        return atPoints.isPresent() ? atPoints : zones.flatMap(ZonesShown::brightest).map(found -> State.ON_TARGET);
+        return atPoints.isPresent()
+                ? atPoints
+                : zones.flatMap(ZonesShown::brightest).map(found -> State.ON_TARGET);
     }
 
     private static Optional<State> gravest(List<AtPoint> rows, PointRole role) {

@@ -34,7 +34,8 @@ final class LampDifference {
 
     private static boolean isDrafted(FittingFacts fitting, DraftRig draft) {
         return draft.lamps().stream()
-                .anyMatch(lamp -> lamp.lamp().equals(new LampPick.Stock(fitting.lamp().id())));
+                .anyMatch(lamp ->
+                        lamp.lamp().equals(new LampPick.Stock(fitting.lamp().id())));
     }
 
     private static List<Change> lamp(Rig installed, DraftLamp drafted, LampFacts lamp) {
@@ -46,8 +47,8 @@ final class LampDifference {
                 .filter(fitting -> fitting.lamp().id() == lamp.id())
                 .findFirst();
         return before.map(fitting -> changed(fitting, hanging))
-                .orElseGet(() ->
-                        List.of(Change.of(new Deed.Hang(lamp, hanging), new LampStep.Fit(lamp.id(), hanging))));
+                .orElseGet(
+                        () -> List.of(Change.of(new Deed.Hang(lamp, hanging), new LampStep.Fit(lamp.id(), hanging))));
     }
 
     private static List<Change> changed(FittingFacts before, Hanging after) {
@@ -58,7 +59,9 @@ final class LampDifference {
         if (isMoved && isTimed) {
             return List.of(new Change(
                     List.of(new Deed.Rehang(before, after), new Deed.Retime(before, after)),
-                    List.of(new LampStep.TakeOut(before.id()), new LampStep.Fit(before.lamp().id(), after))));
+                    List.of(
+                            new LampStep.TakeOut(before.id()),
+                            new LampStep.Fit(before.lamp().id(), after))));
         }
         if (isMoved) {
             return List.of(Change.of(

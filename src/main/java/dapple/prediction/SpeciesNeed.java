@@ -35,7 +35,8 @@ public record SpeciesNeed(long speciesId, String scientificName, Optional<Target
     /** The same by another quantity; empty where no limit of basking is asked of it. */
     public Optional<ZoneTarget> zones(Quantity quantity) {
         return limits(quantity)
-                .filter(limits -> quantity == Quantity.UV_INDEX || !limits.basking().isOpen())
+                .filter(limits ->
+                        quantity == Quantity.UV_INDEX || !limits.basking().isOpen())
                 .map(SpeciesNeed::zones);
     }
 

@@ -65,8 +65,7 @@ class ComparisonPagesTest {
     void furnish() {
         SiteFacts site = collection.site();
         lead = collection.person(site, Role.SUPERVISOR);
-        SpeciesFacts skink =
-                collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
+        SpeciesFacts skink = collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
         home = homes.lit(site, lead, skink);
         DraftPlace place = new DraftPlace(site.id(), home.enclosureId());
         DraftRig installed = DraftRig.of(rigs.at(site.id(), home.enclosureId(), clock.instant()));

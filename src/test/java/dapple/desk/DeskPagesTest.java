@@ -74,8 +74,7 @@ class DeskPagesTest {
     void furnish() {
         site = collection.site();
         lead = collection.person(site, Role.SUPERVISOR);
-        SpeciesFacts skink =
-                collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
+        SpeciesFacts skink = collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
         home = homes.lit(site, lead, skink);
         place = new DraftPlace(site.id(), home.enclosureId());
         DraftRig installed = DraftRig.of(rigs.at(site.id(), home.enclosureId(), clock.instant()));
@@ -155,7 +154,9 @@ class DeskPagesTest {
 
     @Test
     void anotherQuantityIsListedWithItsUnit() throws Exception {
-        assertThat(shown(Map.of("quantity", "ILLUMINANCE"))).contains("illuminance").doesNotContain("UVI</span>");
+        assertThat(shown(Map.of("quantity", "ILLUMINANCE")))
+                .contains("illuminance")
+                .doesNotContain("UVI</span>");
     }
 
     @Test
@@ -168,7 +169,14 @@ class DeskPagesTest {
     @Test
     void aLampIsMoved() throws Exception {
         save(Map.of("lamps[0].zMetres", "0,60"));
-        assertThat(draft().rig().lamps().get(0).hanging().mount().orElseThrow().centre().z())
+        assertThat(draft().rig()
+                        .lamps()
+                        .get(0)
+                        .hanging()
+                        .mount()
+                        .orElseThrow()
+                        .centre()
+                        .z())
                 .isEqualTo(0.6);
     }
 
@@ -185,15 +193,30 @@ class DeskPagesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "lamps[0].xMetres,left", "lamps[0].xMetres,1e400", "lamps[0].zMetres,NaN", "lamps[0].zMetres,''",
-        "lamps[0].zMetres,-99", "lamps[0].lean,181", "lamps[0].on,25:00", "lamps[0].pick,model:999999",
-        "lamps[0].pick,lamp:0", "lamps[0].place,''", "covers[0].layers,0", "covers[0].layers,x",
-        "covers[0].wireMillimetres,-1", "covers[0].heightMetres,high", "furniture[0].widthMetres,0",
-        "furniture[0].xMetres,NaN", "furniture[0].name,''", "name,''"
+        "lamps[0].xMetres,left",
+        "lamps[0].xMetres,1e400",
+        "lamps[0].zMetres,NaN",
+        "lamps[0].zMetres,''",
+        "lamps[0].zMetres,-99",
+        "lamps[0].lean,181",
+        "lamps[0].on,25:00",
+        "lamps[0].pick,model:999999",
+        "lamps[0].pick,lamp:0",
+        "lamps[0].place,''",
+        "covers[0].layers,0",
+        "covers[0].layers,x",
+        "covers[0].wireMillimetres,-1",
+        "covers[0].heightMetres,high",
+        "furniture[0].widthMetres,0",
+        "furniture[0].xMetres,NaN",
+        "furniture[0].name,''",
+        "name,''"
     })
     void whatCannotBeIsNotSaved(String field, String typed) throws Exception {
         DraftRig before = draft().rig();
-        save(Map.of(field, typed)).andExpect(status().isOk()).andExpect(content().string(containsString("aria-invalid")));
+        save(Map.of(field, typed))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("aria-invalid")));
         assertThat(draft()).extracting(DraftFacts::name, DraftFacts::rig).containsExactly("Plan A", before);
     }
 
@@ -224,8 +247,7 @@ class DeskPagesTest {
 
     @Test
     void aDraftOfAnotherEnclosureIsNotFound() throws Exception {
-        SpeciesFacts species =
-                collection.species(site, lead, "Pogona vitticeps", new UvZone(3, LightMethod.SUNBEAM));
+        SpeciesFacts species = collection.species(site, lead, "Pogona vitticeps", new UvZone(3, LightMethod.SUNBEAM));
         Home other = homes.unlit(site, lead, species);
         send(get("/enclosures/" + other.enclosureId() + "/desk/" + draftId)).andExpect(status().isNotFound());
     }
@@ -311,13 +333,16 @@ class DeskPagesTest {
         DeskForm form = DeskFields.of(draft(), Quantity.UV_INDEX);
         Map<String, String> fields = new LinkedHashMap<>(form.fields());
         List.of(form.lamps(), form.covers(), form.furniture())
-                .forEach(rows -> rows.forEach(
-                        row -> row.typed().forEach((field, typed) -> fields.put(row.name(field), typed))));
+                .forEach(rows ->
+                        rows.forEach(row -> row.typed().forEach((field, typed) -> fields.put(row.name(field), typed))));
         return fields;
     }
 
     private String shown(Map<String, String> changed) throws Exception {
-        return send(with(post(page() + "/look"), changed)).andReturn().getResponse().getContentAsString();
+        return send(with(post(page() + "/look"), changed))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
     }
 
     private ResultActions save(Map<String, String> changed) throws Exception {

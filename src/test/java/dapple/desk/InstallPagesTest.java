@@ -147,7 +147,11 @@ class InstallPagesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "2999-01-01T10:00", "yesterday", "''", "1900-01-01T10:00", "2024-02-31T10:00",
+        "2999-01-01T10:00",
+        "yesterday",
+        "''",
+        "1900-01-01T10:00",
+        "2024-02-31T10:00",
     })
     void aTimeThatCannotBeComesBack(String at) throws Exception {
         Form form = form();

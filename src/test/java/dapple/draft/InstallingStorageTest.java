@@ -164,9 +164,12 @@ class InstallingStorageTest {
         long id = drafts.make(place, "Plan A", altered(), lead.personId());
         DraftRig rig = draft(id).rig();
         install(id);
-        assertThat(RigDifference.between(now(), DraftRig.of(now()), drafts.stock(site.id())).isEmpty())
+        assertThat(RigDifference.between(now(), DraftRig.of(now()), drafts.stock(site.id()))
+                        .isEmpty())
                 .isTrue();
-        assertThat(now().fittings()).extracting(fitting -> fitting.lamp().id()).hasSize(rig.lamps().size());
+        assertThat(now().fittings())
+                .extracting(fitting -> fitting.lamp().id())
+                .hasSize(rig.lamps().size());
     }
 
     @Test
@@ -190,8 +193,8 @@ class InstallingStorageTest {
         long other = drafts.make(place, "Plan B", lower(), lead.personId());
         RigEntry first = entry();
         RigEntry second = entry();
-        List<Throwable> thrown = Together.run(
-                () -> installing.install(seen(one), first), () -> installing.install(seen(other), second));
+        List<Throwable> thrown =
+                Together.run(() -> installing.install(seen(one), first), () -> installing.install(seen(other), second));
         assertThat(thrown).singleElement().isInstanceOf(StaleRigException.class);
         assertThat(drafts.of(place)).filteredOn(DraftFacts::isOpen).hasSize(1);
     }
@@ -201,8 +204,8 @@ class InstallingStorageTest {
         long id = drafts.make(place, "Plan A", altered(), lead.personId());
         RigEntry first = entry();
         RigEntry second = entry();
-        List<Throwable> thrown = Together.run(
-                () -> installing.install(seen(id), first), () -> installing.install(seen(id), second));
+        List<Throwable> thrown =
+                Together.run(() -> installing.install(seen(id), first), () -> installing.install(seen(id), second));
         assertThat(thrown).singleElement().isInstanceOf(ConflictException.class);
     }
 
@@ -230,8 +233,8 @@ class InstallingStorageTest {
 
     @Test
     void aLampStillToBeBoughtCannotHang() {
-        DraftLamp bought = new DraftLamp(
-                Optional.empty(), new LampPick.Model(free.model().id()), hanging(0.5));
+        DraftLamp bought =
+                new DraftLamp(Optional.empty(), new LampPick.Model(free.model().id()), hanging(0.5));
         DraftRig rig = new DraftRig(List.of(bought), List.of(), List.of());
         long id = drafts.make(place, "Plan A", rig, lead.personId());
         assertThatThrownBy(() -> install(id)).isInstanceOf(ConflictException.class);
@@ -241,10 +244,12 @@ class InstallingStorageTest {
     void aLampIsHungOtherwiseAndTimedAtOnce() {
         DraftLamp before = DraftRig.of(now()).lamps().get(0);
         Hanging hanging = new Hanging("elsewhere", hanging(0.5).mount(), Optional.empty(), Optional.empty());
-        DraftRig rig = new DraftRig(List.of(new DraftLamp(before.fittingId(), before.lamp(), hanging)), List.of(), List.of());
+        DraftRig rig =
+                new DraftRig(List.of(new DraftLamp(before.fittingId(), before.lamp(), hanging)), List.of(), List.of());
         install(drafts.make(place, "Plan A", rig, lead.personId()));
-        assertThat(now().fittings()).singleElement().satisfies(fitting -> assertThat(fitting.hanging())
-                .isEqualTo(hanging));
+        assertThat(now().fittings())
+                .singleElement()
+                .satisfies(fitting -> assertThat(fitting.hanging()).isEqualTo(hanging));
     }
 
     private void assertSameLight(Map<String, Double> foreseen, Map<String, Double> given) {
@@ -257,8 +262,8 @@ class InstallingStorageTest {
         Map<String, Double> light = new TreeMap<>();
         outlook.of(scene)
                 .atPoints()
-                .forEach((point, amounts) -> amounts.forEach((quantity, predicted) ->
-                        light.put(point + " " + quantity, predicted.amount())));
+                .forEach((point, amounts) -> amounts.forEach(
+                        (quantity, predicted) -> light.put(point + " " + quantity, predicted.amount())));
         return light;
     }
 
@@ -267,8 +272,7 @@ class InstallingStorageTest {
     }
 
     private EnclosureScene under(DraftRig rig) {
-        return installed()
-                .under(RigScene.of(rig.rig(home.enclosureId(), drafts.stock(site.id()), clock.instant())));
+        return installed().under(RigScene.of(rig.rig(home.enclosureId(), drafts.stock(site.id()), clock.instant())));
     }
 
     /** The tube hangs lower, another comes, the mesh is doubled, the slab goes, a branch comes. */
