@@ -29,6 +29,9 @@ class DemoData implements SmartInitializingSingleton {
 
     private static final String GIVEN = "E04";
 
+    /** What other rigs have been thought of for. */
+    private static final String DRAFTED = "E07";
+
     private final DemoClock clock;
     private final DemoTeam team;
     private final DemoRounds rounds;
@@ -39,6 +42,7 @@ class DemoData implements SmartInitializingSingleton {
     private final DemoLamps lamps;
     private final DemoRigs rigs;
     private final DemoDesk desk;
+    private final DemoDrafts drafts;
 
     DemoData(
             DemoClock clock,
@@ -50,7 +54,8 @@ class DemoData implements SmartInitializingSingleton {
             DemoAnimals animals,
             DemoLamps lamps,
             DemoRigs rigs,
-            DemoDesk desk) {
+            DemoDesk desk,
+            DemoDrafts drafts) {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
@@ -61,6 +66,7 @@ class DemoData implements SmartInitializingSingleton {
         this.lamps = lamps;
         this.rigs = rigs;
         this.desk = desk;
+        this.drafts = drafts;
     }
 
     @Override
@@ -98,6 +104,7 @@ class DemoData implements SmartInitializingSingleton {
         }
         desk.accept(members, Given.of(byCode.get(ACCEPTED)), now);
         desk.give(members, Given.of(byCode.get(GIVEN)), now);
+        drafts.think(members, Given.of(byCode.get(DRAFTED)), now);
     }
 
     private Map<String, SpeciesFacts> species(DemoTeam.Members members, DemoRows rows) {

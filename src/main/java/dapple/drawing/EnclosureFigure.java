@@ -33,6 +33,10 @@ public record EnclosureFigure(
         points = List.copyOf(points);
     }
 
+    public EnclosureFigure withoutPoints() {
+        return new EnclosureFigure(inside, lids, lamps, furniture, restingPlaces, List.of());
+    }
+
     /** A level cover. */
     public record Lid(double heightMetres, Filter.Rectangle within) {}
 

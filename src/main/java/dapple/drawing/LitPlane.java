@@ -104,6 +104,26 @@ public final class LitPlane {
         return count == 0 ? Double.NaN : sum / count;
     }
 
+    /**
+     * This over another, place by place: 1 where both are dark, below the least amount that counts.
+     *
+     * @param base on the same grid
+     * @param least that counts, above 0, in the unit of both
+     */
+    public LitPlane over(LitPlane base, double least) {
+        if (!grid.equals(base.grid)) {
+            throw new IllegalArgumentException("planes must have one grid, had " + grid + " and " + base.grid);
+        }
+        double[][] ratios = new double[grid.rows()][grid.columns()];
+        for (int row = 0; row < grid.rows(); row++) {
+            for (int column = 0; column < grid.columns(); column++) {
+                ratios[row][column] =
+                        Math.max(least, amounts[row][column]) / Math.max(least, base.amounts[row][column]);
+            }
+        }
+        return new LitPlane(grid, ratios);
+    }
+
     Grid grid() {
         return grid;
     }

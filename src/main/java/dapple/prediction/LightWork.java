@@ -29,8 +29,6 @@ import java.util.Optional;
 
 /** The work on the light of one enclosure. */
 final class LightWork {
-    private static final List<Quantity> UV_INDEX = List.of(Quantity.UV_INDEX);
-
     /** The amount of work is bounded by {@link Mesh}, so that no deadline is needed. */
     private static final Crew ONE = Crew.ofOne(() -> {});
 
@@ -44,10 +42,9 @@ final class LightWork {
 
     LightInside done() {
         Map<String, Map<Quantity, Predicted>> atPoints = atPoints();
-        boolean isDrawn = rig.quantities().contains(Quantity.UV_INDEX);
         return new LightInside(
                 atPoints,
-                isDrawn ? scene.size().map(this::planes) : Optional.empty(),
+                planes(Quantity.UV_INDEX),
                 scene.zones()
                         .flatMap(needs -> scene.lattice().map(lattice -> zones(needs, lattice, factors(atPoints)))));
     }
@@ -80,20 +77,29 @@ final class LightWork {
         return new Zones(lattice.stepMetres(), found, within);
     }
 
-    private Planes planes(InnerSize size) {
-        Cut cut = scene.cut(size);
-        PlainLight light = new PlainLight(rig.scene(), rig.scene().lamps(), UV_INDEX, ONE);
-        return new Planes(
-                cut,
-                plane(light, new Section(cut.depthMetres()), new Place(size.widthMetres(), size.heightMetres())),
-                plane(light, new Plan(cut.heightMetres()), new Place(size.widthMetres(), size.depthMetres())));
+    /** Empty without the enclosure's size, or where the quantity is not predicted. */
+    Optional<Planes> planes(Quantity quantity) {
+        return rig.quantities().contains(quantity)
+                ? scene.size().map(size -> planes(size, quantity))
+                : Optional.empty();
     }
 
-    private static LitPlane plane(PlainLight light, CutPlane plane, Place far) {
+    private Planes planes(InnerSize size, Quantity quantity) {
+        Cut cut = scene.cut(size);
+        PlainLight light = new PlainLight(rig.scene(), rig.scene().lamps(), List.of(quantity), ONE);
+        Place inFront = new Place(size.widthMetres(), size.heightMetres());
+        Place above = new Place(size.widthMetres(), size.depthMetres());
+        return new Planes(
+                cut,
+                plane(light, quantity, new Section(cut.depthMetres()), inFront),
+                plane(light, quantity, new Plan(cut.heightMetres()), above));
+    }
+
+    private static LitPlane plane(PlainLight light, Quantity quantity, CutPlane plane, Place far) {
         double step = Mesh.drawnMetres(far.acrossMetres(), far.upMetres());
         Grid grid = Grid.over(new Place(0, 0), far, step);
         int columns = grid.columns();
-        double[] amounts = light.at(UV_INDEX, columns * grid.rows(), index -> place(grid, plane, index))[0];
+        double[] amounts = light.at(List.of(quantity), columns * grid.rows(), index -> place(grid, plane, index))[0];
         return LitPlane.of(grid, at -> amounts[index(grid, at)]);
     }
 

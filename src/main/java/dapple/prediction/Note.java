@@ -17,7 +17,7 @@ import java.lang.annotation.Target;
 @Constraint(validatedBy = {})
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.FIELD, ElementType.PARAMETER})
-@interface Note {
+public @interface Note {
     String message() default "{rig.note.wrong}";
 
     Class<?>[] groups() default {};

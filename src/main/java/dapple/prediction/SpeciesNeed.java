@@ -29,7 +29,15 @@ public record SpeciesNeed(long speciesId, String scientificName, Optional<Target
      * so that every amount lies in one zone. A basking range without lower end begins where shade ends.
      */
     public Optional<ZoneTarget> zones() {
-        return limits(Quantity.UV_INDEX).map(SpeciesNeed::zones);
+        return zones(Quantity.UV_INDEX);
+    }
+
+    /** The same by another quantity; empty where no limit of basking is asked of it. */
+    public Optional<ZoneTarget> zones(Quantity quantity) {
+        return limits(quantity)
+                .filter(limits ->
+                        quantity == Quantity.UV_INDEX || !limits.basking().isOpen())
+                .map(SpeciesNeed::zones);
     }
 
     private static ZoneTarget zones(Limits limits) {

@@ -78,6 +78,11 @@ class DemoIds {
         return id("select max(id) from " + table + " where to_at is null and enclosure_id = ?", enclosure(enclosure));
     }
 
+    /** The newest draft of an enclosure. */
+    long draft(String enclosure) {
+        return id("select max(id) from draft where enclosure_id = ?", enclosure(enclosure));
+    }
+
     /** The model of a lamp. */
     long lampModel(String tag) {
         return id("select lamp_model_id from lamp where tag = ?", tag);

@@ -62,6 +62,16 @@ final class DemoViews {
                 View.of("/enclosures/{enclosureId}/points/{pointId}/history", "supervisor", point() + "/history"),
                 View.of("/enclosures/{enclosureId}/rig", "supervisor", enclosure + "/rig"),
                 View.of("/enclosures/{enclosureId}/light", "supervisor", enclosure + "/light"),
+                View.of("/enclosures/{enclosureId}/desk", "supervisor", enclosure + "/desk"),
+                View.of("/enclosures/{enclosureId}/desk/{draftId}", "supervisor", draft()),
+                View.of(
+                        "/enclosures/{enclosureId}/desk/{draftId}/installation",
+                        "supervisor",
+                        draft() + "/installation"),
+                View.of(
+                        "/enclosures/{enclosureId}/desk/comparison",
+                        "supervisor",
+                        enclosure + "/desk/comparison?rig=installed&rig=" + ids.draft("E07")),
                 View.of("/enclosures/{enclosureId}/lamps", "supervisor", enclosure + "/lamps"),
                 View.of("/enclosures/{enclosureId}/residents", "supervisor", enclosure + "/residents"),
                 View.of("/enclosures/{enclosureId}/course", "supervisor", enclosure + "/course"),
@@ -305,6 +315,10 @@ final class DemoViews {
 
     private String enclosure(String code) {
         return "/enclosures/" + ids.enclosure(code);
+    }
+
+    private String draft() {
+        return enclosure("E07") + "/desk/" + ids.draft("E07");
     }
 
     private String part(String things, String table) {

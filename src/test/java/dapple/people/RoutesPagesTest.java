@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import dapple.animal.Animals;
+import dapple.draft.DraftPlace;
+import dapple.draft.DraftRig;
+import dapple.draft.Drafts;
 import dapple.enclosure.Enclosures;
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
@@ -92,6 +95,9 @@ class RoutesPagesTest {
     @Autowired
     private Circuits circuits;
 
+    @Autowired
+    private Drafts drafts;
+
     private SiteFacts site;
     private Map<String, String> values = Map.of();
 
@@ -122,6 +128,8 @@ class RoutesPagesTest {
         values.put("alarmId", "999");
         values.putAll(stock(keeper));
         values.putAll(partsOfRig());
+        DraftPlace desk = new DraftPlace(site.id(), home.enclosureId());
+        values.put("draftId", String.valueOf(drafts.make(desk, "Plan A", DraftRig.empty(), keeper.personId())));
     }
 
     private Map<String, String> animalValues(Home home) {
