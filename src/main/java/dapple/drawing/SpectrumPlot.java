@@ -73,8 +73,8 @@ public record SpectrumPlot(PlotFrame frame, String lamp, String sun) {
             return List.of();
         }
         double from = Math.max(drawn.fromNanometres(), samples.get(0).wavelengthNanometres());
-        double to = Math.min(
-                drawn.toNanometres(), samples.get(samples.size() - 1).wavelengthNanometres());
+        double to =
+                Math.min(drawn.toNanometres(), samples.get(samples.size() - 1).wavelengthNanometres());
         return from < to ? places(scaled, new Wavelengths(from, to)) : List.of();
     }
 

@@ -43,7 +43,8 @@ class SpectrumPlotTest {
     @Test
     void drawsNoLineWhereALampWasNotMeasuredAtAll() {
         Scaled visible = new Scaled(spectrum(420, 1, 700, 1), 1);
-        assertThat(SpectrumPlot.of(visible, new Scaled(RAMP, 1), ULTRAVIOLET, Upward.EVENLY, PlotSize.WIDE).lamp())
+        assertThat(SpectrumPlot.of(visible, new Scaled(RAMP, 1), ULTRAVIOLET, Upward.EVENLY, PlotSize.WIDE)
+                        .lamp())
                 .isEmpty();
     }
 
