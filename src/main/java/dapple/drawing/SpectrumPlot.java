@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 /**
  * A lamp's spectrum as a line over the sun's as an area, upward from 0, in units of the drawing.
  *
- * @param lamp data of a path, open
+ * @param lamp data of a path, open; only where the lamp was sampled, and empty where it was not at all
  * @param sun data of a path, closed
  */
 public record SpectrumPlot(PlotFrame frame, String lamp, String sun) {
@@ -35,7 +35,7 @@ public record SpectrumPlot(PlotFrame frame, String lamp, String sun) {
     }
 
     public static SpectrumPlot of(Scaled lamp, Scaled sun, Wavelengths drawn, Upward upward, PlotSize size) {
-        List<Sample> ofLamp = places(lamp, drawn);
+        List<Sample> ofLamp = sampled(lamp, drawn);
         List<Sample> ofSun = places(sun, drawn);
         double highest = Stream.concat(ofLamp.stream(), ofSun.stream())
                 .mapToDouble(Sample::wattsPerSquareMetrePerNanometre)
@@ -48,7 +48,7 @@ public record SpectrumPlot(PlotFrame frame, String lamp, String sun) {
         area.add(new Spot(across.to(), size.bottom()));
         return new SpectrumPlot(
                 size.frame(across, up.marks(NUMBERS_UP)),
-                PathText.open(List.of(spots(ofLamp, across, up))),
+                ofLamp.isEmpty() ? "" : PathText.open(List.of(spots(ofLamp, across, up))),
                 PathText.closed(List.of(area)));
     }
 
@@ -64,6 +64,18 @@ public record SpectrumPlot(PlotFrame frame, String lamp, String sun) {
                 .mapToDouble(Sample::wattsPerSquareMetrePerNanometre)
                 .max()
                 .orElse(0);
+    }
+
+    /** Only where the spectrum says anything. */
+    private static List<Sample> sampled(Scaled scaled, Wavelengths drawn) {
+        List<Sample> samples = scaled.spectrum().samples();
+        if (samples.size() < 2) {
+            return List.of();
+        }
+        double from = Math.max(drawn.fromNanometres(), samples.get(0).wavelengthNanometres());
+        double to =
+                Math.min(drawn.toNanometres(), samples.get(samples.size() - 1).wavelengthNanometres());
+        return from < to ? places(scaled, new Wavelengths(from, to)) : List.of();
     }
 
     private static List<Spot> spots(List<Sample> places, PlotScale across, PlotScale up) {

@@ -31,21 +31,26 @@ class SpectrumPlotTest {
                 new Scaled(PEAK, factorOfPeak), new Scaled(RAMP, 1), ULTRAVIOLET, Upward.EVENLY, PlotSize.WIDE);
     }
 
-    /** 580 wide, 54 to 566: 280 nm lies at 54, 400 nm at 566, 310 nm a quarter of the way on, at 182. */
+    /**
+     * 580 wide, 54 to 566: 300 nm lies at 139.3 and 310 nm at 182; the peak reaches from 250 to the top at 30. Beyond its
+     * samples, from 300 to 320 nm, there is no line: what was not measured is not nothing.
+     */
     @Test
-    void drawsThePeakAtItsWavelength() {
-        assertThat(plot(2).lamp()).startsWith("M54 250").contains("l85.3 0 42.7-220 42.7 220");
+    void drawsThePeakAtItsWavelengthAndNothingBesideIt() {
+        assertThat(plot(2).lamp()).isEqualTo("M139.3 250l42.7-220 42.7 220");
+    }
+
+    @Test
+    void drawsNoLineWhereALampWasNotMeasuredAtAll() {
+        Scaled visible = new Scaled(spectrum(420, 1, 700, 1), 1);
+        assertThat(SpectrumPlot.of(visible, new Scaled(RAMP, 1), ULTRAVIOLET, Upward.EVENLY, PlotSize.WIDE)
+                        .lamp())
+                .isEmpty();
     }
 
     @Test
     void drawsTheSunAsAnAreaFromTheBaseAndBackToIt() {
         assertThat(plot(1).sun()).startsWith("M54 250").endsWith("z");
-    }
-
-    /** What is outside its samples is nothing: the line lies on the base there. */
-    @Test
-    void drawsNothingWhereASpectrumSaysNothing() {
-        assertThat(plot(1).lamp()).endsWith(" 341.3 0");
     }
 
     /** By factors from 2e-4, so from 0.0002, to 2: 0.02 lies in the middle, at 140. */
