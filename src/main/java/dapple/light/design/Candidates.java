@@ -101,6 +101,24 @@ final class Candidates {
         return same < all.get(more).lamp().count();
     }
 
+    /** The number of mixes of a size from some candidates, as far as there are so many of each lamp. */
+    double mixes(int[] rows, int size) {
+        double[] ways = new double[size + 1];
+        ways[0] = 1;
+        for (int option = 0; option < task.options().size(); option++) {
+            int of = option;
+            double hung = IntStream.of(rows).filter(row -> all.get(row).option() == of).count();
+            for (int total = size; total > 0; total--) {
+                double chosen = 1;
+                for (int more = 1; more <= Math.min(total, task.options().get(option).count()); more++) {
+                    chosen *= Math.max(0, hung - more + 1) / more;
+                    ways[total] += chosen * ways[total - more];
+                }
+            }
+        }
+        return ways[size];
+    }
+
     /** For each lamp that must hang, the ways in which it may. */
     List<List<Integer>> required() {
         return IntStream.range(0, task.options().size())

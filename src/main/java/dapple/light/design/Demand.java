@@ -53,8 +53,12 @@ public record Demand(String name, Kind kind, Quantity quantity, List<Receiver> r
     }
 
     public boolean isMetBy(double amount) {
-        boolean isBelow = kind == Kind.CEILING ? amount < band.high() : amount <= band.high();
-        return amount >= band.low() && isBelow;
+        return amount >= band.low() && amount <= mostAllowed();
+    }
+
+    /** The largest amount that meets the demand. */
+    double mostAllowed() {
+        return kind == Kind.CEILING ? Math.nextDown(band.high()) : band.high();
     }
 
     /**

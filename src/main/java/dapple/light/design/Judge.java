@@ -9,6 +9,8 @@ final class Judge {
     private final Candidates candidates;
     private final Frame frame;
     private final double[] amounts;
+    private final double[] lows;
+    private final double[] highs;
 
     Judge(ProposalTask task, Cells cells, Candidates candidates) {
         this.demands = task.demands();
@@ -16,13 +18,19 @@ final class Judge {
         this.cells = cells;
         this.candidates = candidates;
         this.amounts = new double[cells.count()];
+        this.lows = new double[cells.wayStart()];
+        this.highs = new double[cells.wayStart()];
+        for (int cell = 0; cell < lows.length; cell++) {
+            Demand demand = demands.get(cells.get(cell).demand());
+            lows[cell] = demand.band().low();
+            highs[cell] = demand.mostAllowed();
+        }
     }
 
     /** Whether light that can only grow has passed no high limit yet. */
     boolean isBelowLimits(LightTable table, int[] mix, int size) {
-        for (int cell = 0; cell < cells.wayStart(); cell++) {
-            Demand demand = demands.get(cells.get(cell).demand());
-            if (table.amount(mix, size, cell) > demand.band().high()) {
+        for (int cell = 0; cell < highs.length; cell++) {
+            if (table.amount(mix, size, cell) > highs[cell]) {
                 return false;
             }
         }
@@ -31,8 +39,8 @@ final class Judge {
 
     /** Whether so many more lamps as bright as the brightest could bring every cell to its low limit. */
     boolean mayReachLimits(LightTable table, int[] mix, int size, double[] brightest, int more) {
-        for (int cell = 0; cell < cells.wayStart(); cell++) {
-            double low = demands.get(cells.get(cell).demand()).band().low();
+        for (int cell = 0; cell < lows.length; cell++) {
+            double low = lows[cell];
             if (low > 0 && table.most(mix, size, cell) + more * brightest[cell] < low) {
                 return false;
             }
@@ -42,8 +50,9 @@ final class Judge {
 
     /** Whether every demand is met, as far as the table knows. */
     boolean isMet(LightTable table, int[] mix, int size) {
-        for (int cell = 0; cell < cells.wayStart(); cell++) {
-            if (!demands.get(cells.get(cell).demand()).isMetBy(table.amount(mix, size, cell))) {
+        for (int cell = 0; cell < lows.length; cell++) {
+            double amount = table.amount(mix, size, cell);
+            if (!(amount >= lows[cell] && amount <= highs[cell])) {
                 return false;
             }
         }

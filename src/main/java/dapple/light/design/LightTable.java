@@ -19,6 +19,8 @@ final class LightTable {
     private final ProposalTask task;
     private final Cells cells;
     private final List<Integer> layering;
+    private final int[] starts;
+    private final boolean[] vectors;
     private final double[][] light;
     private final double[][] own;
 
@@ -31,6 +33,12 @@ final class LightTable {
         this.task = task;
         this.cells = cells;
         this.layering = layering;
+        this.starts = new int[cells.count()];
+        this.vectors = new boolean[cells.count()];
+        for (int cell = 0; cell < starts.length; cell++) {
+            starts[cell] = cells.get(cell).start();
+            vectors[cell] = cells.get(cell).isVector();
+        }
         this.light = new double[rows][];
         this.own = new double[rows][];
     }
@@ -84,11 +92,10 @@ final class LightTable {
 
     /** What some candidates give together in a cell, those that stay included. */
     double amount(int[] mix, int size, int index) {
-        Cell cell = cells.get(index);
-        int start = cell.start();
+        int start = starts[index];
         double[] base = light[light.length - 1];
         double x = base[start];
-        if (!cell.isVector()) {
+        if (!vectors[index]) {
             for (int slot = 0; slot < size; slot++) {
                 x += light[mix[slot]][start];
             }

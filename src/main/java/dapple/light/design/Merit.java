@@ -14,6 +14,9 @@ public enum Merit {
     /** So much more than any loss a step of the merit itself weighs, so that the loss decides between equals alone. */
     private static final double STEP = 1000;
 
+    /** What a change weighs where all else is equal. */
+    private static final double TIE = 1e-9;
+
     /** Steps of power, W. */
     private static final double POWER_STEP = 0.1;
 
@@ -28,6 +31,6 @@ public enum Merit {
             case BEST_GRADIENT -> Math.rint(score.unevenness() / GRADIENT_STEP);
             case WELL_INSIDE -> 0;
         };
-        return Double.isNaN(primary) ? Double.POSITIVE_INFINITY : STEP * primary + score.loss();
+        return Double.isNaN(primary) ? Double.POSITIVE_INFINITY : STEP * primary + score.loss() + TIE * score.changes();
     }
 }

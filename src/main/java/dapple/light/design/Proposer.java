@@ -18,6 +18,7 @@ public final class Proposer {
     private static final double WANDERED = 0.95;
 
     private final ProposalTask task;
+    private final Effort effort;
     private final Crew crew;
     private final Cells cells;
     private final Candidates candidates;
@@ -25,8 +26,9 @@ public final class Proposer {
     private final Progress progress;
     private boolean isExhaustive = true;
 
-    private Proposer(ProposalTask task, Crew crew, DoubleConsumer listener) {
+    private Proposer(ProposalTask task, Effort effort, Crew crew, DoubleConsumer listener) {
         this.task = task;
+        this.effort = effort;
         this.crew = crew;
         this.cells = Cells.of(task);
         this.candidates = new Candidates(task);
@@ -43,7 +45,11 @@ public final class Proposer {
      * @param progress hears the share that is done, from 0 to 1, from any of the crew's threads
      */
     public static ProposalAnswer propose(ProposalTask task, Crew crew, DoubleConsumer progress) {
-        return new Proposer(task, crew, progress).answer();
+        return propose(task, Effort.USUAL, crew, progress);
+    }
+
+    static ProposalAnswer propose(ProposalTask task, Effort effort, Crew crew, DoubleConsumer progress) {
+        return new Proposer(task, effort, crew, progress).answer();
     }
 
     private ProposalAnswer answer() {
@@ -77,13 +83,13 @@ public final class Proposer {
     }
 
     private void search(SearchSpace space, Shortlists found) {
-        TreeSearch tree = new TreeSearch(space, true);
+        TreeSearch tree = new TreeSearch(space, effort, true);
         for (int size = 0; size <= candidates.most() && isExhaustive; size++) {
             isExhaustive = tree.search(size, crew, found);
         }
         progress.tell(SEARCHED);
         if (!isExhaustive) {
-            new WanderSearch(space, found).search(crew, found);
+            new WanderSearch(space, effort, found).search(crew, found);
         }
         progress.tell(WANDERED);
     }
@@ -94,12 +100,12 @@ public final class Proposer {
 
     /** The mixes that the first search left out because they cannot meet the demands are now looked at too. */
     private ProposalAnswer none(SearchSpace space, Shortlists found) {
-        TreeSearch tree = new TreeSearch(space, false);
+        TreeSearch tree = new TreeSearch(space, effort, false);
         boolean isWhole = true;
         for (int size = 0; size <= candidates.most() && isWhole; size++) {
             isWhole = tree.search(size, crew, found);
         }
-        new WanderSearch(space, found).search(crew, found);
+        new WanderSearch(space, effort, found).search(crew, found);
         List<Mix> mixes = new ArrayList<>(found.nearest());
         mixes.addAll(found.best());
         List<Verified> near = verified(space, mixes);

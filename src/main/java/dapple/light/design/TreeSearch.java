@@ -13,30 +13,32 @@ import java.util.stream.IntStream;
  * whole, after a count of mixes and not of time, so that it always finds the same.
  */
 final class TreeSearch {
-    /** Mixes of one size that are looked at for all, shared out among their first lamps. */
-    private static final double MOST_MIXES = 3e6;
-
     /** So many times more are begun, in the hope that limits cut most of them. */
-    private static final double HOPE = 30;
+    private static final double HOPE = 20;
+
+    /** What it costs to find that two lamps cannot hang together, in mixes. */
+    private static final double CONFLICT = 0.05;
 
     private final SearchSpace space;
+    private final Effort effort;
     private final boolean isPruned;
-    private final List<List<Integer>> usable = new ArrayList<>();
+    private final List<int[]> usable = new ArrayList<>();
     private final List<double[]> brightest = new ArrayList<>();
 
     /** @param isPruned whether mixes that cannot meet the demands are left out */
-    TreeSearch(SearchSpace space, boolean isPruned) {
+    TreeSearch(SearchSpace space, Effort effort, boolean isPruned) {
         this.space = space;
+        this.effort = effort;
         this.isPruned = isPruned;
         for (LightTable table : space.tables()) {
-            List<Integer> rows = usable(table);
+            int[] rows = usable(table);
             usable.add(rows);
             brightest.add(brightest(table, rows));
         }
     }
 
     /** The most that any candidate gives, cell by cell. */
-    private double[] brightest(LightTable table, List<Integer> rows) {
+    private double[] brightest(LightTable table, int[] rows) {
         double[] most = new double[space.cells().count()];
         for (int cell = 0; cell < most.length; cell++) {
             for (int row : rows) {
@@ -46,26 +48,19 @@ final class TreeSearch {
         return most;
     }
 
-    private List<Integer> usable(LightTable table) {
+    private int[] usable(LightTable table) {
         Judge judge = space.judge();
         return IntStream.range(0, space.candidates().size())
                 .filter(table::isKnown)
                 .filter(row -> !isPruned || judge.isBelowLimits(table, new int[] {row}, 1))
-                .boxed()
-                .toList();
+                .toArray();
     }
 
-    /** How many mixes of a size there are, whatever hangs in conflict. */
+    /** How many mixes of a size there are, wherever their lamps hang. */
     private double count(int size) {
-        double mixes = 0;
-        for (List<Integer> rows : usable) {
-            double ways = 1;
-            for (int slot = 0; slot < size; slot++) {
-                ways *= (double) Math.max(0, rows.size() - slot) / (slot + 1);
-            }
-            mixes += ways;
-        }
-        return mixes;
+        return usable.stream()
+                .mapToDouble(rows -> space.candidates().mixes(rows, size))
+                .sum();
     }
 
     /**
@@ -75,17 +70,17 @@ final class TreeSearch {
      */
     boolean search(int size, Crew crew, Shortlists into) {
         double hope = isPruned && size > 1 ? HOPE : 1;
-        if (count(size) > hope * MOST_MIXES) {
+        if (count(size) > hope * effort.mostMixes()) {
             return false;
         }
         List<Integer> firsts = new ArrayList<>();
         for (int layering = 0; layering < usable.size(); layering++) {
-            int ways = size == 0 ? 1 : usable.get(layering).size();
+            int ways = size == 0 ? 1 : usable.get(layering).length;
             firsts.addAll(Collections.nCopies(ways, layering));
         }
         AtomicBoolean isWhole = new AtomicBoolean(true);
         List<Hand> hands = Collections.synchronizedList(new ArrayList<>());
-        double budget = size * MOST_MIXES / Math.max(1, firsts.size());
+        double budget = size * effort.mostMixes() / Math.max(1, firsts.size());
         crew.each(
                 firsts.size(),
                 () -> {
@@ -128,8 +123,9 @@ final class TreeSearch {
         }
 
         private void put(int depth, int at) {
-            int candidate = usable.get(layering).get(at);
+            int candidate = usable.get(layering)[at];
             if (!(left > 0) || !space.candidates().fits(mix, depth, candidate)) {
+                left -= CONFLICT;
                 return;
             }
             mix[depth] = candidate;
@@ -137,7 +133,7 @@ final class TreeSearch {
             if (depth + 1 == size) {
                 look();
             } else if (!isPruned || mayBeMet(depth + 1)) {
-                for (int next = at + 1; next < usable.get(layering).size(); next++) {
+                for (int next = at + 1; next < usable.get(layering).length; next++) {
                     put(depth + 1, next);
                 }
             }

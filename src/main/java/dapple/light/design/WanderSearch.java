@@ -13,7 +13,6 @@ import java.util.stream.IntStream;
  * from seeds, so that it always finds the same.
  */
 final class WanderSearch {
-    private static final int STARTS = 96;
     private static final int MOST_STEPS = 30;
 
     /** Candidates that are tried for one step; of more, some drawn from the seed. */
@@ -26,11 +25,13 @@ final class WanderSearch {
     private static final double UNMET = 1e12;
 
     private final SearchSpace space;
+    private final Effort effort;
     private final List<Mix> known;
     private final List<Integer> usable;
 
-    WanderSearch(SearchSpace space, Shortlists found) {
+    WanderSearch(SearchSpace space, Effort effort, Shortlists found) {
         this.space = space;
+        this.effort = effort;
         List<Mix> starts = new ArrayList<>(found.best());
         starts.addAll(found.nearest());
         this.known = starts;
@@ -43,7 +44,7 @@ final class WanderSearch {
     void search(Crew crew, Shortlists into) {
         List<Walk> hands = Collections.synchronizedList(new ArrayList<>());
         crew.each(
-                STARTS,
+                effort.starts(),
                 () -> {
                     Walk hand = new Walk();
                     hands.add(hand);
