@@ -177,7 +177,9 @@ class HeightSolverTest {
     }
 
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, 30);
+        return LongStream.iterate(1, seed -> seed + 1)
+                .filter(HeightSolverTest::isLit)
+                .limit(8);
     }
 
     /** What a height really gives is asked for, so that there is an answer; it must read back. */
@@ -187,15 +189,25 @@ class HeightSolverTest {
         check(seed);
     }
 
+    private static HeightTask task(long seed) {
+        return SeededEnclosure.of(seed).lifting(seed % 2 == 0 ? "tube" : "spot");
+    }
+
+    private static double planted(long seed) {
+        return SeededEnclosure.between(new Random(seed), 0.35, 0.85);
+    }
+
+    /** Whether the lamp may hang at the planted height, and light comes to the receiver then. */
+    static boolean isLit(long seed) {
+        HeightTask task = task(seed);
+        return task.isFree(planted(seed)) && amount(task, planted(seed)) > 1e-3;
+    }
+
     static void check(long seed) {
-        HeightTask task = SeededEnclosure.of(seed).lifting(seed % 2 == 0 ? "tube" : "spot");
-        double planted = SeededEnclosure.between(new Random(seed), 0.35, 0.85);
-        double wanted = amount(task, planted);
-        if (!task.isFree(planted) || !(wanted > 1e-3)) {
-            return;
-        }
+        HeightTask task = task(seed);
+        double wanted = amount(task, planted(seed));
         List<Double> found = heights(task, wanted);
-        assertThat(found).anySatisfy(height -> assertThat(height).isCloseTo(planted, within(0.02)));
+        assertThat(found).anySatisfy(height -> assertThat(height).isCloseTo(planted(seed), within(0.02)));
         assertThat(found).allSatisfy(height -> assertThat(amount(task, height))
                 .isCloseTo(wanted, withPercentage(READ_BACK)));
     }

@@ -13,6 +13,7 @@ import dapple.light.judging.Band;
 import dapple.light.quantity.Quantity;
 import dapple.light.source.Lamp;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,6 +36,7 @@ record PlantedTask(ProposalTask task, Scene planted) {
     /** What places and options there are. */
     record Size(int along, int across, int heights, int most) {
         static final Size SMALL = new Size(5, 2, 2, 2);
+        static final Size MIDDLE = new Size(6, 2, 3, 3);
         static final Size LARGE = new Size(9, 3, 4, 4);
     }
 
@@ -94,7 +96,7 @@ record PlantedTask(ProposalTask task, Scene planted) {
         PlantedTask make() {
             int count = 1 + random.nextInt(size.most());
             List<Integer> order = new ArrayList<>(List.of(0, 1, 2, 3));
-            java.util.Collections.shuffle(order, random);
+            Collections.shuffle(order, random);
             List<Lamp> lamps = IntStream.range(0, count)
                     .mapToObj(slot -> options.get(order.get(slot)).poses().get(0))
                     .map(pose -> pose.at(places.get(random.nextInt(places.size())).at()))

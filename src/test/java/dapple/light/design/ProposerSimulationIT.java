@@ -1,0 +1,104 @@
+package dapple.light.design;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dapple.light.design.PlantedTask.Size;
+import dapple.light.field.Facing;
+import dapple.light.geometry.Vec;
+import dapple.light.survey.Crew;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.LongPredicate;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+
+/** As in ProposerTest, in many seeded enclosures, and against every rig looked at one by one. */
+class ProposerSimulationIT {
+    private static final Facing LEVEL = new Facing.Direction(Vec.UP);
+    private static final int ENCLOSURES = 100;
+
+    /** In so many of a hundred a rig that is known to be there must be found. */
+    private static final int FOUND = 95;
+
+    /** How much worse the score may be than the best of all, as a factor, and beside 0. */
+    private static final double WORSE = 1.05;
+
+    private static final double BESIDE_ZERO = 0.002;
+
+    /** Nothing is looked at one by one, so that wandering alone must find what there is. */
+    private static final Effort WANDERING = new Effort(0, Effort.USUAL.starts());
+
+    private static ProposalAnswer propose(PlantedTask planted, Effort effort) {
+        return Proposer.propose(planted.task(), effort, Crew.ofOne(() -> {}), share -> {});
+    }
+
+    private static long count(LongPredicate isGood) {
+        return LongStream.rangeClosed(1, ENCLOSURES).parallel().filter(isGood).count();
+    }
+
+    private static List<PlannedRig> rigs(ProposalAnswer answer) {
+        return answer instanceof ProposalAnswer.Found found
+                ? found.proposals().stream().map(Proposal::rig).toList()
+                : List.of();
+    }
+
+    private static boolean isFound(PlantedTask planted) {
+        List<PlannedRig> rigs = rigs(propose(planted, Effort.USUAL));
+        return !rigs.isEmpty() && rigs.stream().allMatch(PlannedRig::isMet);
+    }
+
+    @Test
+    void findsWhatIsPlantedOnLevelReceivers() {
+        assertThat(count(seed -> isFound(PlantedTask.of(seed, Size.MIDDLE, LEVEL))))
+                .isGreaterThanOrEqualTo(FOUND);
+    }
+
+    @Test
+    void findsWhatIsPlantedWhereReceiversFaceTheLight() {
+        assertThat(count(seed -> isFound(PlantedTask.of(seed, Size.MIDDLE, new Facing.Maximum()))))
+                .isGreaterThanOrEqualTo(FOUND);
+    }
+
+    @Test
+    void findsWhatIsPlantedAmongTooManyToLookAt() {
+        assertThat(count(seed -> isFound(PlantedTask.of(seed, Size.LARGE, LEVEL))))
+                .isGreaterThanOrEqualTo(FOUND);
+    }
+
+    private static boolean isAsGood(double loss, double best) {
+        return loss <= WORSE * best + BESIDE_ZERO;
+    }
+
+    private static boolean isAsGoodAsTheBest(PlantedTask planted, Effort effort) {
+        List<PlannedRig> rigs = rigs(propose(planted, effort));
+        if (rigs.isEmpty()) {
+            return false;
+        }
+        OneByOne.Best best = OneByOne.of(planted.task());
+        PlannedRig fewest = rigs.stream()
+                .min(Comparator.comparingInt(PlannedRig::changes).thenComparingDouble(PlannedRig::loss))
+                .get();
+        PlannedRig least = rigs.stream()
+                .min(Comparator.comparingDouble((PlannedRig rig) -> rig.powerWatts().orElse(1e9))
+                        .thenComparingDouble(PlannedRig::loss))
+                .get();
+        double loss = rigs.stream().mapToDouble(PlannedRig::loss).min().orElse(1e9);
+        return isAsGood(loss, best.loss())
+                && fewest.changes() == best.changes()
+                && isAsGood(fewest.loss(), best.lossOfFewest())
+                && least.powerWatts().orElse(1e9) <= best.watts() + 1e-6
+                && isAsGood(least.loss(), best.lossOfLeast());
+    }
+
+    @Test
+    void isAsGoodAsEveryRigOneByOne() {
+        assertThat(count(seed -> isAsGoodAsTheBest(PlantedTask.of(seed, Size.MIDDLE, LEVEL), Effort.USUAL)))
+                .isEqualTo(ENCLOSURES);
+    }
+
+    @Test
+    void isNearlyAsGoodByWanderingAlone() {
+        assertThat(count(seed -> isAsGoodAsTheBest(PlantedTask.of(seed, Size.MIDDLE, LEVEL), WANDERING)))
+                .isGreaterThanOrEqualTo(FOUND);
+    }
+}
