@@ -69,7 +69,8 @@ final class Candidates {
 
     private boolean areInConflict(Candidate one, Candidate other) {
         boolean isSameLamp = one.option() == other.option() && one.lamp().count() == 1;
-        return isSameLamp || !isApart(one.centre(), other.centre());
+        boolean areBothKept = one.deed() == Deed.KEPT && other.deed() == Deed.KEPT;
+        return isSameLamp || (!areBothKept && !isApart(one.centre(), other.centre()));
     }
 
     int size() {
@@ -117,18 +118,6 @@ final class Candidates {
             }
         }
         return ways[size];
-    }
-
-    /** For each lamp that must hang, the ways in which it may. */
-    List<List<Integer>> required() {
-        return IntStream.range(0, task.options().size())
-                .filter(option -> task.options().get(option).mustHang()
-                        && !task.options().get(option).stays())
-                .mapToObj(option -> IntStream.range(0, all.size())
-                        .filter(index -> all.get(index).option() == option)
-                        .boxed()
-                        .toList())
-                .toList();
     }
 
     /** Whether every lamp that must hang does. */

@@ -30,12 +30,4 @@ public sealed interface ProposalAnswer {
             bindings = List.copyOf(bindings);
         }
     }
-
-    /** There is no rig at all: a lamp that must hang can hang nowhere. */
-    record NoRig() implements ProposalAnswer {
-        @Override
-        public boolean isExhaustive() {
-            return true;
-        }
-    }
 }

@@ -11,11 +11,11 @@ import java.util.function.DoubleConsumer;
  * all mixes are looked at if they are few enough, else many; and what is shown is asked of the engine as a whole.
  */
 public final class Proposer {
-    /** Shares of the work that are done after the tables, the search and the wandering. */
+    /** Shares of the work that are done after the tables, the search and the placing. */
     private static final double TABLES = 0.6;
 
     private static final double SEARCHED = 0.8;
-    private static final double WANDERED = 0.95;
+    private static final double PLACED = 0.95;
 
     private final ProposalTask task;
     private final Effort effort;
@@ -83,15 +83,22 @@ public final class Proposer {
     }
 
     private void search(SearchSpace space, Shortlists found) {
-        TreeSearch tree = new TreeSearch(space, effort, true);
-        for (int size = 0; size <= candidates.most() && isExhaustive; size++) {
-            isExhaustive = tree.search(size, crew, found);
-        }
+        int done = lookedAt(new TreeSearch(space, effort, true), found);
+        isExhaustive = done == candidates.most();
         progress.tell(SEARCHED);
         if (!isExhaustive) {
-            new WanderSearch(space, effort, found).search(crew, found);
+            new PlacingSearch(space, effort, done + 1).search(crew, found);
         }
-        progress.tell(WANDERED);
+        progress.tell(PLACED);
+    }
+
+    /** Looks at all mixes, the small ones first; the largest size of which all were looked at. */
+    private int lookedAt(TreeSearch tree, Shortlists found) {
+        int size = 0;
+        while (size <= candidates.most() && tree.search(size, crew, found)) {
+            size++;
+        }
+        return size - 1;
     }
 
     private List<Verified> verified(SearchSpace space, List<Mix> mixes) {
@@ -100,12 +107,10 @@ public final class Proposer {
 
     /** The mixes that the first search left out because they cannot meet the demands are now looked at too. */
     private ProposalAnswer none(SearchSpace space, Shortlists found) {
-        TreeSearch tree = new TreeSearch(space, effort, false);
-        boolean isWhole = true;
-        for (int size = 0; size <= candidates.most() && isWhole; size++) {
-            isWhole = tree.search(size, crew, found);
+        int done = lookedAt(new TreeSearch(space, effort, false), found);
+        if (done < candidates.most()) {
+            new PlacingSearch(space, effort, done + 1).search(crew, found);
         }
-        new WanderSearch(space, effort, found).search(crew, found);
         List<Mix> mixes = new ArrayList<>(found.nearest());
         mixes.addAll(found.best());
         List<Verified> near = verified(space, mixes);
@@ -113,6 +118,9 @@ public final class Proposer {
         if (!met.isEmpty()) {
             return new ProposalAnswer.Found(Choosing.of(met), isExhaustive);
         }
-        return near.isEmpty() ? new ProposalAnswer.NoRig() : new Obstacles(space, near).answer(isExhaustive);
+        if (near.isEmpty()) {
+            throw new IllegalArgumentException("a receiver lies on a lamp that must hang");
+        }
+        return new Obstacles(space, near).answer(isExhaustive);
     }
 }

@@ -8,6 +8,8 @@ import dapple.light.geometry.Vec;
 import dapple.light.survey.Crew;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.LongPredicate;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -25,8 +27,10 @@ class ProposerSimulationIT {
 
     private static final double BESIDE_ZERO = 0.002;
 
-    /** Nothing is looked at one by one, so that wandering alone must find what there is. */
-    private static final Effort WANDERING = new Effort(0, Effort.USUAL.starts());
+    /** Only single lamps are looked at one by one, so that places must be found for more. */
+    private static final Effort PLACING = new Effort(300, Effort.USUAL.descents());
+
+    private static final Map<Long, OneByOne.Best> BEST = new ConcurrentHashMap<>();
 
     private static ProposalAnswer propose(PlantedTask planted, Effort effort) {
         return Proposer.propose(planted.task(), effort, Crew.ofOne(() -> {}), share -> {});
@@ -42,26 +46,26 @@ class ProposerSimulationIT {
                 : List.of();
     }
 
-    private static boolean isFound(PlantedTask planted) {
-        List<PlannedRig> rigs = rigs(propose(planted, Effort.USUAL));
+    private static boolean isFound(PlantedTask planted, Effort effort) {
+        List<PlannedRig> rigs = rigs(propose(planted, effort));
         return !rigs.isEmpty() && rigs.stream().allMatch(PlannedRig::isMet);
     }
 
     @Test
     void findsWhatIsPlantedOnLevelReceivers() {
-        assertThat(count(seed -> isFound(PlantedTask.of(seed, Size.MIDDLE, LEVEL))))
+        assertThat(count(seed -> isFound(PlantedTask.of(seed, Size.MIDDLE, LEVEL), Effort.USUAL)))
                 .isGreaterThanOrEqualTo(FOUND);
     }
 
     @Test
     void findsWhatIsPlantedWhereReceiversFaceTheLight() {
-        assertThat(count(seed -> isFound(PlantedTask.of(seed, Size.MIDDLE, new Facing.Maximum()))))
+        assertThat(count(seed -> isFound(PlantedTask.of(seed, Size.MIDDLE, new Facing.Maximum()), Effort.USUAL)))
                 .isGreaterThanOrEqualTo(FOUND);
     }
 
     @Test
     void findsWhatIsPlantedAmongTooManyToLookAt() {
-        assertThat(count(seed -> isFound(PlantedTask.of(seed, Size.LARGE, LEVEL))))
+        assertThat(count(seed -> isFound(PlantedTask.of(seed, Size.LARGE, LEVEL), PLACING)))
                 .isGreaterThanOrEqualTo(FOUND);
     }
 
@@ -69,12 +73,13 @@ class ProposerSimulationIT {
         return loss <= WORSE * best + BESIDE_ZERO;
     }
 
-    private static boolean isAsGoodAsTheBest(PlantedTask planted, Effort effort) {
+    private static boolean isAsGoodAsTheBest(long seed, Effort effort) {
+        PlantedTask planted = PlantedTask.of(seed, Size.MIDDLE, LEVEL);
         List<PlannedRig> rigs = rigs(propose(planted, effort));
         if (rigs.isEmpty()) {
             return false;
         }
-        OneByOne.Best best = OneByOne.of(planted.task());
+        OneByOne.Best best = BEST.computeIfAbsent(seed, unused -> OneByOne.of(planted.task()));
         PlannedRig fewest = rigs.stream()
                 .min(Comparator.comparingInt(PlannedRig::changes).thenComparingDouble(PlannedRig::loss))
                 .get();
@@ -92,13 +97,13 @@ class ProposerSimulationIT {
 
     @Test
     void isAsGoodAsEveryRigOneByOne() {
-        assertThat(count(seed -> isAsGoodAsTheBest(PlantedTask.of(seed, Size.MIDDLE, LEVEL), Effort.USUAL)))
+        assertThat(count(seed -> isAsGoodAsTheBest(seed, Effort.USUAL)))
                 .isEqualTo(ENCLOSURES);
     }
 
     @Test
-    void isNearlyAsGoodByWanderingAlone() {
-        assertThat(count(seed -> isAsGoodAsTheBest(PlantedTask.of(seed, Size.MIDDLE, LEVEL), WANDERING)))
+    void isNearlyAsGoodByPlacing() {
+        assertThat(count(seed -> isAsGoodAsTheBest(seed, PLACING)))
                 .isGreaterThanOrEqualTo(FOUND);
     }
 }
