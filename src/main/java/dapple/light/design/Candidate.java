@@ -13,7 +13,12 @@ import java.util.Optional;
 record Candidate(int option, LampOption lamp, Optional<HangingPlace> place, Pose pose, Vec centre, Deed deed) {
     static Candidate kept(int option, LampOption lamp, Origin.Hung hung) {
         return new Candidate(
-                option, lamp, Optional.empty(), new Pose(hung.lamp()), hung.lamp().centre(), Deed.KEPT);
+                option,
+                lamp,
+                Optional.empty(),
+                new Pose(hung.lamp()),
+                hung.lamp().centre(),
+                Deed.KEPT);
     }
 
     static Candidate hung(int option, LampOption lamp, HangingPlace place, Pose pose) {

@@ -108,10 +108,14 @@ final class Candidates {
         ways[0] = 1;
         for (int option = 0; option < task.options().size(); option++) {
             int of = option;
-            double hung = IntStream.of(rows).filter(row -> all.get(row).option() == of).count();
+            double hung = IntStream.of(rows)
+                    .filter(row -> all.get(row).option() == of)
+                    .count();
             for (int total = size; total > 0; total--) {
                 double chosen = 1;
-                for (int more = 1; more <= Math.min(total, task.options().get(option).count()); more++) {
+                for (int more = 1;
+                        more <= Math.min(total, task.options().get(option).count());
+                        more++) {
                     chosen *= Math.max(0, hung - more + 1) / more;
                     ways[total] += chosen * ways[total - more];
                 }

@@ -22,13 +22,30 @@ final class Choices {
         this.tables = space.tables();
     }
 
-    /** Those of some sizes. */
+    /** Those of a size or more. */
     static List<Choice> of(SearchSpace space, int leastSize) {
         Choices choices = new Choices(space);
         for (int layering = 0; layering < choices.tables.size(); layering++) {
             choices.choose(layering, choices.groups(choices.tables.get(layering)), 0, leastSize, List.of());
         }
         return choices.found;
+    }
+
+    /** Whether the brightest places of all its lamps together would bring every cell to its low limit. */
+    static boolean isHopeful(SearchSpace space, Choice choice) {
+        LightTable table = space.tables().get(choice.layering());
+        return IntStream.range(0, space.cells().wayStart())
+                .allMatch(cell -> space.low(cell) <= most(table, choice, cell, space.candidates().size()));
+    }
+
+    private static double most(LightTable table, Choice choice, int cell, int stayingRow) {
+        return table.own(stayingRow, cell)
+                + choice.groups().stream()
+                        .mapToDouble(group -> group.stream()
+                                .mapToDouble(row -> table.own(row, cell))
+                                .max()
+                                .orElse(0))
+                        .sum();
     }
 
     /** The candidates of each lamp; of each so many times as it may hang. */
@@ -38,9 +55,11 @@ final class Choices {
                 .filter(table::isKnown)
                 .boxed()
                 .toList();
-        usable.stream().map(this::kind).distinct().forEach(kind -> groups.add(usable.stream()
-                .filter(row -> kind(row) == kind)
-                .toList()));
+        usable.stream()
+                .map(this::kind)
+                .distinct()
+                .forEach(kind -> groups.add(
+                        usable.stream().filter(row -> kind(row) == kind).toList()));
         return groups;
     }
 

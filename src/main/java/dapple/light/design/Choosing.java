@@ -64,7 +64,8 @@ final class Choosing {
     }
 
     private static boolean isAlike(Verified one, Verified other) {
-        return options(one).equals(options(other)) && one.rig().covers().equals(other.rig().covers());
+        return options(one).equals(options(other))
+                && one.rig().covers().equals(other.rig().covers());
     }
 
     private static List<String> options(Verified rig) {

@@ -8,9 +8,14 @@ package dapple.light.design;
  */
 record Effort(double mostMixes, int descents) {
     private static final int LEAST_DESCENTS = 3;
-    private static final int MOST_DESCENTS = 48;
+    private static final int MOST_DESCENTS = 24;
 
     static final Effort USUAL = new Effort(3e6, 6000);
+
+    /** As many mixes, and the fewest descents. */
+    Effort least() {
+        return new Effort(mostMixes, 0);
+    }
 
     /** The descents for each of some choices of lamps. */
     int descentsEach(int choices) {

@@ -24,7 +24,8 @@ public record Frame(double accuracy, List<CoverChoice> covers, List<Solid> solid
         Check.within("accuracy", accuracy, 1e-6, 0.05, "");
         covers = List.copyOf(covers);
         solids = List.copyOf(solids);
-        double ways = covers.stream().mapToDouble(cover -> cover.layers().size()).reduce(1, (one, more) -> one * more);
+        double ways =
+                covers.stream().mapToDouble(cover -> cover.layers().size()).reduce(1, (one, more) -> one * more);
         Check.within("ways to lay the covers", ways, 1, MOST_LAYERINGS, "");
     }
 

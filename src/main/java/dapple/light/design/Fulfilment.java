@@ -13,12 +13,7 @@ public record Fulfilment(
         Demand demand, Receiver worst, double amount, boolean isMet, double missingFactor, double loss) {
     static Fulfilment of(Demand demand, Receiver receiver, double amount) {
         return new Fulfilment(
-                demand,
-                receiver,
-                amount,
-                demand.isMetBy(amount),
-                demand.missingFactor(amount),
-                demand.loss(amount));
+                demand, receiver, amount, demand.isMetBy(amount), demand.missingFactor(amount), demand.loss(amount));
     }
 
     /** Of two receivers the one where the same demand is met worse. */

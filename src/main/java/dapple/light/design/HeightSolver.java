@@ -66,7 +66,8 @@ public final class HeightSolver {
         }
         Comparator<AmountAtHeight> byAmount = Comparator.comparingDouble(AmountAtHeight::amount);
         Optional<Double> leap = leaps.stream().findFirst();
-        return new HeightAnswer.OutOfReach(seen.stream().min(byAmount).get(), seen.stream().max(byAmount).get(), leap);
+        return new HeightAnswer.OutOfReach(
+                seen.stream().min(byAmount).get(), seen.stream().max(byAmount).get(), leap);
     }
 
     /** The samples, parted where the lamp cannot hang; each part goes as far as it can. */

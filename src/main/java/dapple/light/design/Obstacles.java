@@ -41,7 +41,8 @@ final class Obstacles {
                 binding(demand).ifPresent(bindings::add);
             }
         }
-        bindings.sort(Comparator.comparingDouble(binding -> binding.missingFactor().orElse(0.0)));
+        bindings.sort(
+                Comparator.comparingDouble(binding -> binding.missingFactor().orElse(0.0)));
         return bindings;
     }
 
@@ -76,7 +77,8 @@ final class Obstacles {
         return IntStream.range(0, space.cells().count())
                 .filter(cell -> space.cells().get(cell).demand() == demand)
                 .allMatch(cell -> space.tables().stream()
-                        .anyMatch(table -> IntStream.rangeClosed(0, space.candidates().size())
+                        .anyMatch(table -> IntStream.rangeClosed(
+                                        0, space.candidates().size())
                                 .anyMatch(row -> table.own(row, cell) > 0)));
     }
 

@@ -25,14 +25,29 @@ final class PlacingSearch {
     private final int descents;
     private final List<Merit> merits;
 
-    /** @param leastSize fewest lamps of the mixes that are looked for */
-    PlacingSearch(SearchSpace space, Effort effort, int leastSize) {
+    private PlacingSearch(SearchSpace space, Effort effort, List<Choice> choices) {
         this.space = space;
-        this.choices = Choices.of(space, leastSize);
+        this.choices = choices;
         this.descents = effort.descentsEach(choices.size());
         this.merits = space.task().way().isPresent()
                 ? List.of(Merit.WELL_INSIDE, Merit.BEST_GRADIENT)
                 : List.of(Merit.WELL_INSIDE);
+    }
+
+    /** Looks at the choices that may meet the demands. */
+    static PlacingSearch hopeful(SearchSpace space, Effort effort, int leastSize) {
+        List<Choice> choices = Choices.of(space, leastSize).stream()
+                .filter(choice -> Choices.isHopeful(space, choice))
+                .toList();
+        return new PlacingSearch(space, effort, choices);
+    }
+
+    /** Looks at those that cannot, and at those that were left to be looked at one by one, for what comes nearest. */
+    static PlacingSearch others(SearchSpace space, Effort effort, int leastSize, int hopefulSize) {
+        List<Choice> choices = Choices.of(space, leastSize).stream()
+                .filter(choice -> choice.groups().size() < hopefulSize || !Choices.isHopeful(space, choice))
+                .toList();
+        return new PlacingSearch(space, effort.least(), choices);
     }
 
     void search(Crew crew, Shortlists into) {

@@ -57,12 +57,7 @@ public record Pose(Lamp lamp) {
     private static boolean holds(Bounds room, Vec place) {
         Vec above = place.minus(room.least());
         Vec below = room.greatest().minus(place);
-        return above.x() >= 0
-                && above.y() >= 0
-                && above.z() >= 0
-                && below.x() >= 0
-                && below.y() >= 0
-                && below.z() >= 0;
+        return above.x() >= 0 && above.y() >= 0 && above.z() >= 0 && below.x() >= 0 && below.y() >= 0 && below.z() >= 0;
     }
 
     /** How near a place is to the middle line of what emits, m. */

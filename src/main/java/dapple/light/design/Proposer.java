@@ -24,7 +24,9 @@ public final class Proposer {
     private final Candidates candidates;
     private final List<LightTable> tables = new ArrayList<>();
     private final Progress progress;
-    private boolean isExhaustive = true;
+
+    /** The largest size of which every mix that may meet the demands was looked at. */
+    private int done = -1;
 
     private Proposer(ProposalTask task, Effort effort, Crew crew, DoubleConsumer listener) {
         this.task = task;
@@ -61,7 +63,7 @@ public final class Proposer {
                 .filter(rig -> rig.score().isMet())
                 .toList();
         ProposalAnswer answer =
-                met.isEmpty() ? none(space, found) : new ProposalAnswer.Found(Choosing.of(met), isExhaustive);
+                met.isEmpty() ? none(space, found) : new ProposalAnswer.Found(Choosing.of(met), isExhaustive());
         progress.tell(1);
         return answer;
     }
@@ -83,13 +85,16 @@ public final class Proposer {
     }
 
     private void search(SearchSpace space, Shortlists found) {
-        int done = lookedAt(new TreeSearch(space, effort, true), found);
-        isExhaustive = done == candidates.most();
+        done = lookedAt(new TreeSearch(space, effort, true), found);
         progress.tell(SEARCHED);
-        if (!isExhaustive) {
-            new PlacingSearch(space, effort, done + 1).search(crew, found);
+        if (!isExhaustive()) {
+            PlacingSearch.hopeful(space, effort, done + 1).search(crew, found);
         }
         progress.tell(PLACED);
+    }
+
+    private boolean isExhaustive() {
+        return done == candidates.most();
     }
 
     /** Looks at all mixes, the small ones first; the largest size of which all were looked at. */
@@ -107,20 +112,20 @@ public final class Proposer {
 
     /** The mixes that the first search left out because they cannot meet the demands are now looked at too. */
     private ProposalAnswer none(SearchSpace space, Shortlists found) {
-        int done = lookedAt(new TreeSearch(space, effort, false), found);
-        if (done < candidates.most()) {
-            new PlacingSearch(space, effort, done + 1).search(crew, found);
+        int seen = lookedAt(new TreeSearch(space, effort, false), found);
+        if (seen < candidates.most()) {
+            PlacingSearch.others(space, effort, seen + 1, done + 1).search(crew, found);
         }
         List<Mix> mixes = new ArrayList<>(found.nearest());
         mixes.addAll(found.best());
         List<Verified> near = verified(space, mixes);
         List<Verified> met = near.stream().filter(rig -> rig.score().isMet()).toList();
         if (!met.isEmpty()) {
-            return new ProposalAnswer.Found(Choosing.of(met), isExhaustive);
+            return new ProposalAnswer.Found(Choosing.of(met), isExhaustive());
         }
         if (near.isEmpty()) {
             throw new IllegalArgumentException("a receiver lies on a lamp that must hang");
         }
-        return new Obstacles(space, near).answer(isExhaustive);
+        return new Obstacles(space, near).answer(isExhaustive());
     }
 }

@@ -8,6 +8,11 @@ record SearchSpace(ProposalTask task, Cells cells, Candidates candidates, List<L
         return new Judge(task, cells, candidates);
     }
 
+    /** The low limit of a cell of a demand; 0 for none. */
+    double low(int cell) {
+        return task.demands().get(cells.get(cell).demand()).band().low();
+    }
+
     Shortlists shortlists() {
         return new Shortlists(task.demands().size());
     }

@@ -48,8 +48,7 @@ public record SwapAnswer(List<SwapChoice> choices) {
         return new SwapAnswer(choices);
     }
 
-    private static SwapChoice choice(
-            SwapTask task, String optionId, Scene scene, List<Map<Quantity, Double>> before) {
+    private static SwapChoice choice(SwapTask task, String optionId, Scene scene, List<Map<Quantity, Double>> before) {
         List<Map<Quantity, Double>> after = task.light(scene);
         Set<Quantity> changed = EnumSet.noneOf(Quantity.class);
         double logs = 0;

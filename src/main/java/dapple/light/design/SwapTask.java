@@ -22,7 +22,8 @@ public record SwapTask(Scene scene, String lampId, List<LampOption> options, Lis
     public SwapTask {
         options = List.copyOf(options);
         demands = List.copyOf(demands);
-        if (demands.isEmpty() || scene.lamps().stream().noneMatch(lamp -> lamp.id().equals(lampId))) {
+        if (demands.isEmpty()
+                || scene.lamps().stream().noneMatch(lamp -> lamp.id().equals(lampId))) {
             throw new IllegalArgumentException("a swap must have demands and a lamp, was " + lampId);
         }
     }
@@ -50,9 +51,7 @@ public record SwapTask(Scene scene, String lampId, List<LampOption> options, Lis
     /** What falls on every receiver. */
     List<Map<Quantity, Double>> light(Scene of) {
         Field field = Field.of(of);
-        return receivers().stream()
-                .map(receiver -> field.at(receiver).values())
-                .toList();
+        return receivers().stream().map(receiver -> field.at(receiver).values()).toList();
     }
 
     static Set<Quantity> quantities(List<Map<Quantity, Double>> one, List<Map<Quantity, Double>> other) {

@@ -36,8 +36,7 @@ final class Verifier {
     Verified verify(Mix mix) {
         List<PlannedLamp> lamps = lamps(mix);
         List<Integer> layering = space.tables().get(mix.layering()).layering();
-        Scene scene = task.frame()
-                .scene(lamps.stream().map(PlannedLamp::lamp).toList(), layering);
+        Scene scene = task.frame().scene(lamps.stream().map(PlannedLamp::lamp).toList(), layering);
         double[] amounts = amounts(scene);
         int changes = space.candidates().changes(mix.lamps(), mix.size())
                 + task.frame().changes(layering);
@@ -71,9 +70,8 @@ final class Verifier {
     /** Each lamp has an id of its own: that of its option, with a number from the second on. */
     private static PlannedLamp planned(Candidate candidate, List<PlannedLamp> before) {
         String option = candidate.lamp().id();
-        long same = before.stream()
-                .filter(lamp -> lamp.optionId().equals(option))
-                .count();
+        long same =
+                before.stream().filter(lamp -> lamp.optionId().equals(option)).count();
         Lamp lamp = candidate.lamp(same == 0 ? option : option + " #" + (same + 1));
         return new PlannedLamp(option, candidate.place().map(HangingPlace::id), candidate.deed(), lamp);
     }

@@ -38,8 +38,8 @@ class HeightSolverTest {
     private static final Interval HEIGHTS = new Interval(0.05, 2);
 
     private static HeightTask alone(Source source, Receiver receiver, Filter... filters) {
-        Lamp lamp = new Lamp(
-                "lamp", new Vec(0, 0, 1), DOWN, source, List.of(new Output.Emission(Quantity.UV_INDEX, 1, 1)));
+        Lamp lamp =
+                new Lamp("lamp", new Vec(0, 0, 1), DOWN, source, List.of(new Output.Emission(Quantity.UV_INDEX, 1, 1)));
         Scene scene = new Scene(1e-4, List.of(lamp), List.of(filters), List.of());
         return new HeightTask(scene, "lamp", receiver, Quantity.UV_INDEX, HEIGHTS);
     }
@@ -58,8 +58,10 @@ class HeightSolverTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.3, 1, 4, 100})
     void findsUnderASpotTheRootOfTheRatio(double wanted) {
-        assertThat(heights(spot(FLOOR), wanted)).singleElement().satisfies(height -> assertThat(height)
-                .isCloseTo(Math.sqrt(1 / wanted), withPercentage(READ_BACK / 2)));
+        assertThat(heights(spot(FLOOR), wanted))
+                .singleElement()
+                .satisfies(
+                        height -> assertThat(height).isCloseTo(Math.sqrt(1 / wanted), withPercentage(READ_BACK / 2)));
     }
 
     /** Near a long thin line π I′/(2h) [simons2001]; 60 m of it, so that its ends take less than 0.001 %. */
@@ -67,8 +69,9 @@ class HeightSolverTest {
     @ValueSource(doubles = {1, 3, 10})
     void findsUnderALongLineTheRatio(double wanted) {
         HeightTask line = alone(new Source.Line(60, new Vec(1, 0, 0), Optional.empty()), FLOOR);
-        assertThat(heights(line, wanted)).singleElement().satisfies(height -> assertThat(height)
-                .isCloseTo(Math.PI / (2 * wanted), withPercentage(READ_BACK)));
+        assertThat(heights(line, wanted))
+                .singleElement()
+                .satisfies(height -> assertThat(height).isCloseTo(Math.PI / (2 * wanted), withPercentage(READ_BACK)));
     }
 
     /**
@@ -124,8 +127,8 @@ class HeightSolverTest {
         assertThat(HeightSolver.solve(task, 0.8))
                 .isInstanceOfSatisfying(
                         HeightAnswer.OutOfReach.class,
-                        out -> assertThat(out.leapAtMetres()).hasValueSatisfying(at -> assertThat(at)
-                                .isCloseTo(1, within(1e-6))));
+                        out -> assertThat(out.leapAtMetres())
+                                .hasValueSatisfying(at -> assertThat(at).isCloseTo(1, within(1e-6))));
     }
 
     private static Filter halving() {
@@ -136,8 +139,9 @@ class HeightSolverTest {
     /** 1/h² = 0.4 only above the sheet: √(0.5/0.4). */
     @Test
     void findsTheHeightBeyondALeap() {
-        assertThat(heights(spot(FLOOR, halving()), 0.4)).singleElement().satisfies(height -> assertThat(height)
-                .isCloseTo(Math.sqrt(0.5 / 0.4), withPercentage(READ_BACK)));
+        assertThat(heights(spot(FLOOR, halving()), 0.4))
+                .singleElement()
+                .satisfies(height -> assertThat(height).isCloseTo(Math.sqrt(0.5 / 0.4), withPercentage(READ_BACK)));
     }
 
     @Test
@@ -208,8 +212,8 @@ class HeightSolverTest {
         double wanted = amount(task, planted(seed));
         List<Double> found = heights(task, wanted);
         assertThat(found).anySatisfy(height -> assertThat(height).isCloseTo(planted(seed), within(0.02)));
-        assertThat(found).allSatisfy(height -> assertThat(amount(task, height))
-                .isCloseTo(wanted, withPercentage(READ_BACK)));
+        assertThat(found)
+                .allSatisfy(height -> assertThat(amount(task, height)).isCloseTo(wanted, withPercentage(READ_BACK)));
     }
 
     private static double amount(HeightTask task, double height) {

@@ -52,10 +52,15 @@ final class OneByOne {
             List<Hung> hung = new ArrayList<>();
             for (HangingPlace place : task.places()) {
                 Lamp lamp = option.poses().get(0).at(place.at());
-                hung.add(new Hung(place.id(), light(lamp, layers), changes(option), option.powerWatts().orElse(0.0)));
+                hung.add(new Hung(
+                        place.id(),
+                        light(lamp, layers),
+                        changes(option),
+                        option.powerWatts().orElse(0.0)));
             }
             if (option.origin() instanceof Origin.Hung now) {
-                hung.add(new Hung("now", light(now.lamp(), layers), 0, option.powerWatts().orElse(0.0)));
+                hung.add(new Hung(
+                        "now", light(now.lamp(), layers), 0, option.powerWatts().orElse(0.0)));
             }
             ways.add(hung);
         }

@@ -85,8 +85,14 @@ record PlantedTask(ProposalTask task, Scene planted) {
             return List.of(
                     option(hung, 24, new Origin.Hung(hung, Origin.Freedom.MAY_GO)),
                     option(SeededEnclosure.tube("tube", corner, between(random, 2, 6), 3000), 39, new Origin.AtHand()),
-                    option(SeededEnclosure.spot("spot", corner, between(random, 1, 4), 20_000), 80, new Origin.AtHand()),
-                    option(SeededEnclosure.spot("halide", corner, between(random, 3, 8), 45_000), 70, new Origin.ToBuy()));
+                    option(
+                            SeededEnclosure.spot("spot", corner, between(random, 1, 4), 20_000),
+                            80,
+                            new Origin.AtHand()),
+                    option(
+                            SeededEnclosure.spot("halide", corner, between(random, 3, 8), 45_000),
+                            70,
+                            new Origin.ToBuy()));
         }
 
         private static LampOption option(Lamp lamp, double watts, Origin origin) {
@@ -99,12 +105,16 @@ record PlantedTask(ProposalTask task, Scene planted) {
             Collections.shuffle(order, random);
             List<Lamp> lamps = IntStream.range(0, count)
                     .mapToObj(slot -> options.get(order.get(slot)).poses().get(0))
-                    .map(pose -> pose.at(places.get(random.nextInt(places.size())).at()))
+                    .map(pose ->
+                            pose.at(places.get(random.nextInt(places.size())).at()))
                     .toList();
             Scene planted = frame.scene(lamps, List.of(1 + random.nextInt(2)));
             boolean isFree = lamps.stream().map(Lamp::centre).distinct().count() == count;
             return isFree && light(planted, basking()).getOrDefault(Quantity.UV_INDEX, 0.0) > 0.2
-                    ? new PlantedTask(new ProposalTask(frame, options, places, demands(planted), Optional.empty(), size.most(), 0), planted)
+                    ? new PlantedTask(
+                            new ProposalTask(
+                                    frame, options, places, demands(planted), Optional.empty(), size.most(), 0),
+                            planted)
                     : make();
         }
 
@@ -123,7 +133,8 @@ record PlantedTask(ProposalTask task, Scene planted) {
                     .orElse(0);
             return List.of(
                     Demand.basking("basking UV", Quantity.UV_INDEX, basking(), band(planted, Quantity.UV_INDEX)),
-                    Demand.basking("basking light", Quantity.ILLUMINANCE, basking(), band(planted, Quantity.ILLUMINANCE)),
+                    Demand.basking(
+                            "basking light", Quantity.ILLUMINANCE, basking(), band(planted, Quantity.ILLUMINANCE)),
                     Demand.shade(
                             "shade",
                             Quantity.UV_INDEX,

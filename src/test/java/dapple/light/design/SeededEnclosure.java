@@ -65,9 +65,7 @@ record SeededEnclosure(Scene scene, Receiver receiver) {
                 centre,
                 DOWN,
                 source,
-                List.of(
-                        read(Quantity.UV_INDEX, uvIndex, centre, 0.3),
-                        read(Quantity.ILLUMINANCE, lux, centre, 0.3)));
+                List.of(read(Quantity.UV_INDEX, uvIndex, centre, 0.3), read(Quantity.ILLUMINANCE, lux, centre, 0.3)));
     }
 
     static Output read(Quantity quantity, double reading, Vec centre, double distance) {

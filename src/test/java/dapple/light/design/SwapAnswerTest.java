@@ -51,7 +51,10 @@ class SwapAnswerTest {
     /** √(6/3 · 20000/20000) by hand. */
     @Test
     void saysTheMeanFactor() {
-        assertThat(swap(new Band(3, 4), spot("half", 3, 20_000)).choices().get(0).meanFactor())
+        assertThat(swap(new Band(3, 4), spot("half", 3, 20_000))
+                        .choices()
+                        .get(0)
+                        .meanFactor())
                 .isCloseTo(Math.sqrt(2), within(1e-3));
     }
 
@@ -65,9 +68,9 @@ class SwapAnswerTest {
     @Test
     void countsAQuantityThatGoes() {
         Lamp dark = SeededEnclosure.lamp("dark", new Vec(0, 0, 0), OLD.source(), 3.5, 1);
-        Lamp bare = new Lamp("dark", dark.centre(), dark.aim(), dark.source(), dark.outputs().subList(0, 1));
-        LampOption option =
-                new LampOption("dark", List.of(new Pose(bare)), Optional.empty(), new Origin.ToBuy(), 1);
+        Lamp bare = new Lamp(
+                "dark", dark.centre(), dark.aim(), dark.source(), dark.outputs().subList(0, 1));
+        LampOption option = new LampOption("dark", List.of(new Pose(bare)), Optional.empty(), new Origin.ToBuy(), 1);
         assertThat(swap(new Band(3, 4), option).choices().get(0).changed()).contains(Quantity.ILLUMINANCE);
     }
 
