@@ -35,7 +35,8 @@ final class Choices {
     static boolean isHopeful(SearchSpace space, Choice choice) {
         LightTable table = space.tables().get(choice.layering());
         return IntStream.range(0, space.cells().wayStart())
-                .allMatch(cell -> space.low(cell) <= most(table, choice, cell, space.candidates().size()));
+                .allMatch(cell -> space.low(cell)
+                        <= most(table, choice, cell, space.candidates().size()));
     }
 
     private static double most(LightTable table, Choice choice, int cell, int stayingRow) {

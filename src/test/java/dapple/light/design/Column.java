@@ -45,8 +45,7 @@ final class Column {
         return new Frame(0.001, List.of(covers), List.of(), Optional.empty());
     }
 
-    static ProposalTask task(
-            Frame frame, List<LampOption> options, List<HangingPlace> places, Demand... demands) {
+    static ProposalTask task(Frame frame, List<LampOption> options, List<HangingPlace> places, Demand... demands) {
         return new ProposalTask(frame, options, places, List.of(demands), Optional.empty(), 2, 0.05);
     }
 
