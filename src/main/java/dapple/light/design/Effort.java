@@ -8,7 +8,7 @@ package dapple.light.design;
  */
 record Effort(double mostMixes, int descents) {
     private static final int LEAST_DESCENTS = 3;
-    private static final int MOST_DESCENTS = 24;
+    private static final int MOST_DESCENTS = 48;
 
     static final Effort USUAL = new Effort(3e6, 6000);
 

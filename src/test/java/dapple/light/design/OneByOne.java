@@ -44,7 +44,7 @@ final class OneByOne {
     }
 
     /** A lamp at a place: what it gives at every receiver of every demand, in order. */
-    private record Hung(String place, double[][] light, int changes, double watts) {}
+    private record Hung(String place, List<double[]> light, int changes, double watts) {}
 
     private void search(int layers) {
         List<List<Hung>> ways = new ArrayList<>();
@@ -72,14 +72,14 @@ final class OneByOne {
         return option.origin() instanceof Origin.ToBuy ? 2 : 1;
     }
 
-    private double[][] light(Lamp lamp, int layers) {
+    private List<double[]> light(Lamp lamp, int layers) {
         return task.demands().stream()
                 .map(demand -> demand.receivers().stream()
                         .mapToDouble(receiver -> amount(
                                 PlantedTask.light(task.frame().scene(List.of(lamp), List.of(layers)), receiver),
                                 demand.quantity()))
                         .toArray())
-                .toArray(double[][]::new);
+                .toList();
     }
 
     private static double amount(Map<Quantity, Double> light, Quantity quantity) {
@@ -117,7 +117,7 @@ final class OneByOne {
             for (int receiver = 0; receiver < wanted.receivers().size(); receiver++) {
                 double amount = 0;
                 for (Hung lamp : hung) {
-                    amount += lamp.light()[demand][receiver];
+                    amount += lamp.light().get(demand)[receiver];
                 }
                 if (!wanted.isMetBy(amount)) {
                     return;

@@ -29,7 +29,7 @@ class ProposerSimulationIT {
     private static final double BESIDE_ZERO = 0.002;
 
     /** Only single lamps are looked at one by one, so that places must be found for more. */
-    private static final Effort PLACING = new Effort(300, 1200);
+    private static final Effort PLACING = new Effort(300, Effort.USUAL.descents());
 
     private static final Effort ROUGH = new Effort(300, 200);
 
