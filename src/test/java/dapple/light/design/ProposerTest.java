@@ -151,7 +151,8 @@ class ProposerTest {
     @Test
     void findsTheMostEvenFallOfLight() {
         List<HangingPlace> row = IntStream.range(0, 12)
-                .mapToObj(step -> new HangingPlace("at " + step, new Vec(0.1 * (step % 6), 0, 0.5 + (step < 6 ? 0 : 0.4))))
+                .mapToObj(step ->
+                        new HangingPlace("at " + step, new Vec(0.1 * (step % 6), 0, 0.5 + (step < 6 ? 0 : 0.4))))
                 .toList();
         Way way = new Way(
                 Quantity.UV_INDEX,
