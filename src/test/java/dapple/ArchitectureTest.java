@@ -38,6 +38,7 @@ class ArchitectureTest {
             List.of("animal", "rig", "approval", "confirmation"),
             List.of("order"),
             List.of("housing", "prediction"),
+            List.of("check"),
             List.of("reading"),
             List.of("review", "exposure"),
             List.of("overview"),

@@ -33,4 +33,13 @@ interface TargetVersionRepository extends JpaRepository<TargetVersion, Long> {
     /** Fetches the day lengths of versions that are at hand already. */
     @Query("select distinct t from TargetVersion t left join fetch t.dayLengths where t in :versions")
     List<TargetVersion> withDayLengths(Collection<TargetVersion> versions);
+
+    /** What the versions in force say of the light of one month; a version without a photoperiod is missing. */
+    @Query("""
+            select new dapple.target.LightHours(t.speciesId, d.lightHours, t.photoperiodMark, t.photoperiodSource)
+            from DayLength d join d.version t
+            where t.siteId = :siteId and t.speciesId in :speciesIds and d.monthNumber = :month and t.approvedAt =
+              (select max(n.approvedAt) from TargetVersion n where n.speciesId = t.speciesId and n.approvedAt <= :at)
+            order by t.number""")
+    List<LightHours> lightHours(long siteId, Collection<Long> speciesIds, Instant at, int month);
 }

@@ -5,6 +5,7 @@ import dapple.species.SpeciesFacts;
 import dapple.species.SpeciesKeeping;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -73,6 +74,13 @@ public class Targets {
         return versions.inForce(siteId, speciesIds, at).stream()
                 .map(TargetVersion::target)
                 .collect(Collectors.toMap(Target::speciesId, target -> target, (older, newer) -> newer));
+    }
+
+    /** The hours of light a day that targets in force ask for in the month of a day, by species. */
+    @Transactional(readOnly = true)
+    public Map<Long, LightHours> lightHours(long siteId, Collection<Long> speciesIds, Instant at, LocalDate day) {
+        return versions.lightHours(siteId, speciesIds, at, day.getMonthValue()).stream()
+                .collect(Collectors.toMap(LightHours::speciesId, hours -> hours, (older, newer) -> newer));
     }
 
     /** The same with who approved them and why. */

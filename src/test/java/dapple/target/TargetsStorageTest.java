@@ -22,6 +22,7 @@ import dapple.testing.TestCollection;
 import dapple.testing.Together;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -137,6 +138,34 @@ class TargetsStorageTest {
     void refusesToFollowAVersionThatIsNoMore() {
         approve(ZONE_2);
         assertThatThrownBy(() -> approveAfter(0, ZONE_3)).isInstanceOf(ConflictException.class);
+    }
+
+    /** Of the newer of two versions, and of those of this site alone. */
+    @Test
+    void tellsTheHoursOfLightOfAMonth() {
+        Photoperiod rising = new Photoperiod(
+                List.of(1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 11.0, 12.0),
+                SourceMark.COMMON_PRACTICE,
+                "for a test");
+        approve(ZONE_2);
+        targets.approve(
+                site.id(),
+                new Approval(
+                        species.id(), ZONE_3, zoneLimits.of(ZONE_3), Optional.of(rising), approver.personId(), "test"));
+        Instant now = clock.instant();
+        LocalDate november = LocalDate.of(2026, 11, 20);
+        assertThat(targets.lightHours(site.id(), List.of(species.id()), now, november))
+                .containsEntry(
+                        species.id(), new LightHours(species.id(), 11, SourceMark.COMMON_PRACTICE, "for a test"));
+        assertThat(targets.lightHours(collection.site().id(), List.of(species.id()), now, november))
+                .isEmpty();
+    }
+
+    @Test
+    void aVersionWithoutPhotoperiodTellsNoHours() {
+        approve(ZONE_2);
+        assertThat(targets.lightHours(site.id(), List.of(species.id()), clock.instant(), LocalDate.of(2026, 11, 20)))
+                .isEmpty();
     }
 
     @Test
