@@ -31,10 +31,10 @@ class ChecksForeseen implements BesideForeseen {
     public Map<String, Object> say(SignedIn me, long enclosureId, Rig then) {
         Instant at = clock.instant();
         EnclosureScene now = scenes.at(me.siteId(), enclosureId, at, Optional.empty(), Optional.empty());
-        return Map.of("checksChanged", ChangedChecks.between(checked(me, now, at), checked(me, now.with(then), at)));
+        return Map.of("checksChanged", ChangedChecks.between(checked(me, now), checked(me, now.with(then))));
     }
 
-    private Checks checked(SignedIn me, EnclosureScene scene, Instant at) {
-        return checks.of(scene, outlook.of(scene), checks.known(me, scene, at));
+    private Checks checked(SignedIn me, EnclosureScene scene) {
+        return checks.of(scene, outlook.of(scene), checks.known(me, scene));
     }
 }

@@ -43,22 +43,18 @@ final class SeasonRule {
         }
         double lit = litHours(lamps);
         Optional<SpeciesNeed> worst = seen.scene().needs().stream()
-                .filter(need -> wanted(need).isPresent())
+                .filter(need -> need.light().isPresent())
                 .max(Comparator.comparingDouble(need -> off(need, lit)));
         return worst.map(need -> checked(need, lit))
                 .orElseGet(() -> Checked.unknown(TradeCheck.SEASON, "no-photoperiod", hours(lit)));
     }
 
-    private Optional<LightHours> wanted(SpeciesNeed need) {
-        return Optional.ofNullable(seen.known().lightHours().get(need.speciesId()));
-    }
-
-    private double off(SpeciesNeed need, double lit) {
-        return wanted(need).map(wanted -> Math.abs(lit - wanted.hours())).orElse(0.0);
+    private static double off(SpeciesNeed need, double lit) {
+        return need.light().map(wanted -> Math.abs(lit - wanted.hours())).orElse(0.0);
     }
 
     private Checked checked(SpeciesNeed need, double lit) {
-        LightHours wanted = wanted(need).orElseThrow();
+        LightHours wanted = need.light().orElseThrow();
         String[] words = {hours(lit), hours(wanted.hours()), need.scientificName()};
         Checked said = off(need, lit) <= MOST_OFF_HOURS
                 ? Checked.holds(TradeCheck.SEASON, "right", words)

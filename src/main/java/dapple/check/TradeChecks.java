@@ -1,26 +1,17 @@
 package dapple.check;
 
-import dapple.lamp.LampFacts;
+import dapple.lamp.LampModelFacts;
 import dapple.lamp.SpectralHazards;
 import dapple.people.SignedIn;
 import dapple.prediction.EnclosureScene;
 import dapple.prediction.Lately;
 import dapple.prediction.LightInside;
 import dapple.prediction.SpeciesNeed;
-import dapple.rig.FittingFacts;
 import dapple.rig.Rig;
 import dapple.site.Formats;
-import dapple.target.LightHours;
-import dapple.target.Targets;
-import java.time.Instant;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 
 /** Checks rigs, installed or only thought of, and remembers what came of it as long as nothing changes. */
@@ -46,12 +37,10 @@ public class TradeChecks {
             KeeperRule::of);
 
     private final Lately<Question, Checks> lately = new Lately<>(MOST);
-    private final Targets targets;
     private final SpectralHazards hazards;
     private final Formats formats;
 
-    TradeChecks(Targets targets, SpectralHazards hazards, Formats formats) {
-        this.targets = targets;
+    TradeChecks(SpectralHazards hazards, Formats formats) {
         this.hazards = hazards;
         this.formats = formats;
     }
@@ -63,17 +52,12 @@ public class TradeChecks {
      */
     private record Question(Rig rig, List<Object> scene, Known known) {}
 
-    /** What is known of the season and of the lamps at an instant; it serves every rig of these lamps. */
-    public Known known(SignedIn me, EnclosureScene scene, Instant at) {
-        Set<Long> species =
-                scene.needs().stream().map(SpeciesNeed::speciesId).collect(Collectors.toSet());
-        Map<Long, LightHours> hours = species.isEmpty()
-                ? Map.of()
-                : targets.lightHours(me.siteId(), species, at, LocalDate.ofInstant(at, me.zone()));
-        Stream<LampFacts> lamps = scene.rig().rig().fittings().stream().map(FittingFacts::lamp);
-        return new Known(
-                hours,
-                hazards.actinicPerUvIndex(me.siteId(), lamps.map(LampFacts::model).toList()));
+    /** What is known of the lamps of a scene. */
+    public Known known(SignedIn me, EnclosureScene scene) {
+        List<LampModelFacts> models = scene.rig().rig().fittings().stream()
+                .map(fitting -> fitting.lamp().model())
+                .toList();
+        return new Known(hazards.actinicPerUvIndex(me.siteId(), models));
     }
 
     /**

@@ -68,7 +68,7 @@ class LightController {
         model.addAttribute("compared", Compared.rows(scene, light, newest, settings));
         model.addAttribute("settings", settings);
         model.addAttribute("fractions", FractionRow.all(scene, light, newest));
-        model.addAttribute("checks", checks.of(scene, light, checks.known(me, scene, now)));
+        model.addAttribute("checks", checks.of(scene, light, checks.known(me, scene)));
         model.addAttribute("mixed", MixedExhibit.of(scene, newest));
         return "overview/light";
     }

@@ -7,4 +7,4 @@ import dapple.site.SourceMark;
  *
  * @param hours 0 to 24 h
  */
-public record LightHours(long speciesId, double hours, SourceMark mark, String source) {}
+public record LightHours(double hours, SourceMark mark, String source) {}

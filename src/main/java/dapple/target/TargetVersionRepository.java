@@ -1,5 +1,6 @@
 package dapple.target;
 
+import jakarta.persistence.Tuple;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -34,12 +35,12 @@ interface TargetVersionRepository extends JpaRepository<TargetVersion, Long> {
     @Query("select distinct t from TargetVersion t left join fetch t.dayLengths where t in :versions")
     List<TargetVersion> withDayLengths(Collection<TargetVersion> versions);
 
-    /** What the versions in force say of the light of one month; a version without a photoperiod is missing. */
+    /** The versions in force with the hours of light of one month, null where a version has no photoperiod. */
     @Query("""
-            select new dapple.target.LightHours(t.speciesId, d.lightHours, t.photoperiodMark, t.photoperiodSource)
-            from DayLength d join d.version t
-            where t.siteId = :siteId and t.speciesId in :speciesIds and d.monthNumber = :month and t.approvedAt =
+            select t as version, d.lightHours as hours from TargetVersion t join fetch t.limits
+            left join DayLength d on d.version = t and d.monthNumber = :month
+            where t.siteId = :siteId and t.speciesId in :speciesIds and t.approvedAt =
               (select max(n.approvedAt) from TargetVersion n where n.speciesId = t.speciesId and n.approvedAt <= :at)
             order by t.number""")
-    List<LightHours> lightHours(long siteId, Collection<Long> speciesIds, Instant at, int month);
+    List<Tuple> inForceInMonth(long siteId, Collection<Long> speciesIds, Instant at, int month);
 }

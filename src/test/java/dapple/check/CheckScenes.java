@@ -34,6 +34,7 @@ import dapple.site.Formats;
 import dapple.site.SourceMark;
 import dapple.species.LightMethod;
 import dapple.species.UvZone;
+import dapple.target.LightHours;
 import dapple.target.LimitPlace;
 import dapple.target.SourcedLimit;
 import dapple.target.Target;
@@ -49,7 +50,7 @@ import java.util.Set;
  * not have 3; everything invented.
  */
 final class CheckScenes {
-    static final Known NOTHING = new Known(Map.of(), Map.of());
+    static final Known NOTHING = new Known(Map.of());
     static final LampShape SPOT = new LampShape.Spot(40, Optional.empty());
     static final LampShape TUBE = new LampShape.Line(0.55, Optional.empty(), 0);
 
@@ -127,6 +128,17 @@ final class CheckScenes {
         EnclosureFacts enclosure = new EnclosureFacts(sized.id(), "E1", 1, "Room", Optional.empty(), Optional.empty());
         return new EnclosureScene(
                 enclosure, scene.rig(), scene.points(), scene.occupants(), scene.needs(), scene.shown());
+    }
+
+    /** The same, where the target asks for so many hours of light a day. */
+    static EnclosureScene lit(EnclosureScene scene, double hours) {
+        LightHours light = new LightHours(hours, SourceMark.COMMON_PRACTICE, "invented for a test");
+        List<SpeciesNeed> needs = scene.needs().stream()
+                .map(need -> new SpeciesNeed(
+                        need.speciesId(), need.scientificName(), need.target(), need.order(), Optional.of(light)))
+                .toList();
+        return new EnclosureScene(
+                scene.enclosure(), scene.rig(), scene.points(), scene.occupants(), needs, scene.shown());
     }
 
     private static Target target() {

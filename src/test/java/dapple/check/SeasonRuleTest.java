@@ -4,6 +4,7 @@ import static dapple.check.CheckScenes.SPOT;
 import static dapple.check.CheckScenes.checks;
 import static dapple.check.CheckScenes.hung;
 import static dapple.check.CheckScenes.lamp;
+import static dapple.check.CheckScenes.lit;
 import static dapple.check.CheckScenes.scene;
 import static dapple.check.CheckScenes.timed;
 import static dapple.rig.RigExamples.rig;
@@ -13,9 +14,6 @@ import static org.assertj.core.api.Assertions.within;
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.rig.Rig;
-import dapple.site.SourceMark;
-import dapple.target.LightHours;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -87,8 +85,6 @@ class SeasonRuleTest {
     }
 
     private static Checked season(Rig rig, double hours) {
-        LightHours wanted = new LightHours(1, hours, SourceMark.COMMON_PRACTICE, "invented for a test");
-        return checks(scene(rig, Optional.empty()), new Known(Map.of(1L, wanted), Map.of()))
-                .of(TradeCheck.SEASON);
+        return checks(lit(scene(rig, Optional.empty()), hours)).of(TradeCheck.SEASON);
     }
 }

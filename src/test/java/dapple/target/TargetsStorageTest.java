@@ -22,7 +22,6 @@ import dapple.testing.TestCollection;
 import dapple.testing.Together;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -152,20 +151,31 @@ class TargetsStorageTest {
                 site.id(),
                 new Approval(
                         species.id(), ZONE_3, zoneLimits.of(ZONE_3), Optional.of(rising), approver.personId(), "test"));
-        Instant now = clock.instant();
-        LocalDate november = LocalDate.of(2026, 11, 20);
-        assertThat(targets.lightHours(site.id(), List.of(species.id()), now, november))
-                .containsEntry(
-                        species.id(), new LightHours(species.id(), 11, SourceMark.COMMON_PRACTICE, "for a test"));
-        assertThat(targets.lightHours(collection.site().id(), List.of(species.id()), now, november))
-                .isEmpty();
+        assertThat(lightIn(site, "2030-11-20T12:00:00Z"))
+                .containsExactly(Optional.of(new LightHours(11, SourceMark.COMMON_PRACTICE, "for a test")));
+        assertThat(lightIn(collection.site(), "2030-11-20T12:00:00Z")).isEmpty();
     }
 
     @Test
     void aVersionWithoutPhotoperiodTellsNoHours() {
         approve(ZONE_2);
-        assertThat(targets.lightHours(site.id(), List.of(species.id()), clock.instant(), LocalDate.of(2026, 11, 20)))
-                .isEmpty();
+        assertThat(lightIn(site, "2030-11-20T12:00:00Z")).containsExactly(Optional.empty());
+    }
+
+    @Test
+    void theTargetOfAMonthIsTheTargetInForce() {
+        approve(ZONE_2);
+        Instant at = Instant.parse("2030-11-20T12:00:00Z");
+        assertThat(targets.inForceInMonth(site.id(), List.of(species.id()), at).values())
+                .extracting(TargetInMonth::target)
+                .containsExactlyElementsOf(
+                        targets.inForce(site.id(), List.of(species.id()), at).values());
+    }
+
+    private List<Optional<LightHours>> lightIn(SiteFacts where, String at) {
+        return targets.inForceInMonth(where.id(), List.of(species.id()), Instant.parse(at)).values().stream()
+                .map(TargetInMonth::light)
+                .toList();
     }
 
     @Test
