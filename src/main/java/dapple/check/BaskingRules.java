@@ -37,11 +37,14 @@ final class BaskingRules {
     }
 
     private static Checked together(Case seen, Sample sunniest, Sample brightest) {
-        Optional<Sample> warmest = Optional.of(Quantity.IR_A).filter(seen::isWhole).flatMap(seen.resting()::most);
+        Optional<Sample> warmest =
+                Optional.of(Quantity.IR_A).filter(seen::isWhole).flatMap(seen.resting()::most);
         double ultraviolet = share(brightest, sunniest, Quantity.UV_INDEX);
         double light = share(sunniest, brightest, Quantity.ILLUMINANCE);
-        double heat = warmest.map(place -> share(sunniest, place, Quantity.IR_A)).orElse(1.0);
-        double warmUltraviolet = warmest.map(place -> share(place, sunniest, Quantity.UV_INDEX)).orElse(1.0);
+        double heat =
+                warmest.map(place -> share(sunniest, place, Quantity.IR_A)).orElse(1.0);
+        double warmUltraviolet =
+                warmest.map(place -> share(place, sunniest, Quantity.UV_INDEX)).orElse(1.0);
         if (!(ultraviolet >= LEAST_TOGETHER)) {
             return said(seen, "no-ultraviolet", ultraviolet, brightest);
         }
@@ -55,16 +58,12 @@ final class BaskingRules {
             return said(seen, "hot-without", warmUltraviolet, warmest.orElseThrow());
         }
         double least = Math.min(Math.min(ultraviolet, light), Math.min(heat, warmUltraviolet));
-        return Checked.holds(
-                        TradeCheck.TOGETHER,
-                        warmest.isPresent() ? "all" : "without-heat",
-                        seen.percent(least))
+        return Checked.holds(TradeCheck.TOGETHER, warmest.isPresent() ? "all" : "without-heat", seen.percent(least))
                 .by(least);
     }
 
     private static Checked said(Case seen, String what, double share, Sample where) {
-        return Checked.fails(
-                        TradeCheck.TOGETHER, what, seen.percent(share), seen.place(where.place()))
+        return Checked.fails(TradeCheck.TOGETHER, what, seen.percent(share), seen.place(where.place()))
                 .by(share);
     }
 
@@ -82,11 +81,14 @@ final class BaskingRules {
             return Checked.unknown(TradeCheck.BACKGROUND, "no-place");
         }
         List<Sample> away = away(seen.resting().samples(), basking.get());
-        double all = away.stream().mapToDouble(sample -> sample.amount(Quantity.ILLUMINANCE)).sum();
+        double all = away.stream()
+                .mapToDouble(sample -> sample.amount(Quantity.ILLUMINANCE))
+                .sum();
         if (!(all > 0)) {
             return Checked.fails(TradeCheck.BACKGROUND, "dark").by(0);
         }
-        double share = away.stream().mapToDouble(sample -> ofBackground(seen, sample)).sum() / all;
+        double share =
+                away.stream().mapToDouble(sample -> ofBackground(seen, sample)).sum() / all;
         String lux = seen.formats().predicted(Quantity.ILLUMINANCE, all / away.size());
         String percent = seen.percent(share);
         Checked found = share >= LEAST_BACKGROUND
@@ -97,7 +99,10 @@ final class BaskingRules {
 
     /** The places in the farther half, as far as the farthest is away. */
     private static List<Sample> away(List<Sample> samples, Vec from) {
-        double farthest = samples.stream().mapToDouble(sample -> distance(sample, from)).max().orElse(0);
+        double farthest = samples.stream()
+                .mapToDouble(sample -> distance(sample, from))
+                .max()
+                .orElse(0);
         return samples.stream()
                 .filter(sample -> distance(sample, from) >= farthest / 2)
                 .toList();

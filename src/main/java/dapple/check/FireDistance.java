@@ -12,14 +12,15 @@ import java.util.Optional;
  * @param coverMetres empty: they may lie on a cover
  */
 record FireDistance(LampClass lampClass, double furnitureMetres, Optional<Double> coverMetres) {
-    private static final List<FireDistance> ALL =
-            ReferenceTable.rows("shared/fire-distances.csv", FireDistance::row);
+    private static final List<FireDistance> ALL = ReferenceTable.rows("shared/fire-distances.csv", FireDistance::row);
 
     private static FireDistance row(NamedCsvRecord row) {
         return new FireDistance(
                 LampClass.valueOf(row.getField("lamp_class")),
                 metres(row.getField("furniture_cm")),
-                Optional.of(row.getField("cover_cm")).filter(text -> !text.isEmpty()).map(FireDistance::metres));
+                Optional.of(row.getField("cover_cm"))
+                        .filter(text -> !text.isEmpty())
+                        .map(FireDistance::metres));
     }
 
     private static double metres(String centimetres) {

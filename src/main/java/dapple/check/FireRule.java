@@ -73,9 +73,10 @@ final class FireRule {
                 .map(FurnitureFacts::furniture)
                 .forEach(item -> gaps.add(
                         new Gap(tag, item.name(), body.get().distance(item.shape()), asked.furnitureMetres())));
-        asked.coverMetres().ifPresent(least -> seen.scene().rig().rig().covers().stream()
-                .map(CoverFacts::cover)
-                .forEach(cover -> look(tag, body.get(), cover, least)));
+        asked.coverMetres()
+                .ifPresent(least -> seen.scene().rig().rig().covers().stream()
+                        .map(CoverFacts::cover)
+                        .forEach(cover -> look(tag, body.get(), cover, least)));
     }
 
     private void look(String tag, LampBody body, Cover cover, double least) {

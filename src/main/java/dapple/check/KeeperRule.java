@@ -91,9 +91,10 @@ final class KeeperRule {
         String what = face.limit().binding().map(KeeperRule::code).orElse("all-day");
         String minutes = String.format(Locale.ROOT, "%.0f", face.minutes());
         String uvIndexMinutes = String.format(Locale.ROOT, "%.0f", face.minutes() * face.uvIndex());
-        List<String> words = List.of(
-                face.where(), seen.formats().uvi(face.uvIndex()), minutes, uvIndexMinutes, WORK_MINUTES_SAID);
-        Checked found = new Checked(TradeCheck.KEEPER, outcome, outcome + "-" + what + basis(), words, Optional.empty());
+        List<String> words =
+                List.of(face.where(), seen.formats().uvi(face.uvIndex()), minutes, uvIndexMinutes, WORK_MINUTES_SAID);
+        Checked found =
+                new Checked(TradeCheck.KEEPER, outcome, outcome + "-" + what + basis(), words, Optional.empty());
         return face.limit().minutes().isPresent() ? found.by(face.minutes()) : found;
     }
 
@@ -157,8 +158,8 @@ final class KeeperRule {
 
     private Optional<Double> hazard(Lamp lamp) {
         return Optional.ofNullable(byTag.get(lamp.id()))
-                .flatMap(facts ->
-                        Optional.ofNullable(seen.known().hazards().get(facts.model().id())));
+                .flatMap(facts -> Optional.ofNullable(
+                        seen.known().hazards().get(facts.model().id())));
     }
 
     private static double assumed() {

@@ -114,7 +114,8 @@ record LampBody(List<Vec> places, double radiusMetres) {
     }
 
     private static double distance(Vec place, Post post) {
-        double aside = Math.hypot(place.x() - post.base().x(), place.y() - post.base().y());
+        double aside =
+                Math.hypot(place.x() - post.base().x(), place.y() - post.base().y());
         return Math.hypot(
                 outside(aside, 0, post.radiusMetres()),
                 outside(place.z(), post.base().z(), post.base().z() + post.heightMetres()));

@@ -34,8 +34,7 @@ final class LampRules {
         List<FittingFacts> lamps = seen.fittings(LampClass::emitsUltraviolet);
         List<FittingFacts> faulty = those(lamps, lamp -> lamp.model().hasShortWaves());
         List<FittingFacts> without = those(lamps, lamp -> lamp.model().lacksSpectrum());
-        List<FittingFacts> waived =
-                those(lamps, lamp -> lamp.model().evidence() instanceof SpectrumEvidence.Waived);
+        List<FittingFacts> waived = those(lamps, lamp -> lamp.model().evidence() instanceof SpectrumEvidence.Waived);
         if (lamps.isEmpty()) {
             return Checked.holds(TradeCheck.SPECTRUM, "no-lamp");
         }

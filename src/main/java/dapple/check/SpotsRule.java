@@ -82,9 +82,9 @@ final class SpotsRule {
     private Optional<Overlap> largest(List<Lamp> spots) {
         return seen.scene()
                 .size()
-                .flatMap(size -> seen.scene().shown().flatMap(SpeciesNeed::zones).map(target -> needs(size, target)))
-                .flatMap(needs -> overlaps(spots, needs).stream()
-                        .max(Comparator.comparingDouble(Overlap::share)));
+                .flatMap(
+                        size -> seen.scene().shown().flatMap(SpeciesNeed::zones).map(target -> needs(size, target)))
+                .flatMap(needs -> overlaps(spots, needs).stream().max(Comparator.comparingDouble(Overlap::share)));
     }
 
     private Needs needs(InnerSize size, ZoneTarget target) {

@@ -42,12 +42,21 @@ final class ZoneRules {
         String limit = seen.formats().limit(ceiling);
         String amount = seen.formats().uvi(most.get().amount());
         if (most.get().amount() >= ceiling) {
-            return Checked.fails(TradeCheck.CEILING, "over", amount, limit, most.get().where())
+            return Checked.fails(
+                            TradeCheck.CEILING,
+                            "over",
+                            amount,
+                            limit,
+                            most.get().where())
                     .by(most.get().amount());
         }
         if (most.get().high() >= ceiling) {
             return Checked.unknown(
-                            TradeCheck.CEILING, "may", amount, seen.formats().uvi(most.get().high()), limit)
+                            TradeCheck.CEILING,
+                            "may",
+                            amount,
+                            seen.formats().uvi(most.get().high()),
+                            limit)
                     .by(most.get().high());
         }
         if (!seen.isWhole(Quantity.UV_INDEX)) {
@@ -64,10 +73,7 @@ final class ZoneRules {
     }
 
     private static String names(List<SpeciesNeed> needs) {
-        return needs.stream()
-                .map(SpeciesNeed::scientificName)
-                .distinct()
-                .collect(Collectors.joining(", "));
+        return needs.stream().map(SpeciesNeed::scientificName).distinct().collect(Collectors.joining(", "));
     }
 
     /** Of the places in reach that were looked at, and of the points. */
@@ -110,8 +116,7 @@ final class ZoneRules {
             return Checked.fails(TradeCheck.SHADE, "none", shadeLimit(seen)).by(0);
         }
         if (forBody(found).filter(body -> !body.wayOut()).isPresent()) {
-            return Checked.fails(
-                            TradeCheck.SHADE, "no-room", seen.formats().percent(share), body(seen))
+            return Checked.fails(TradeCheck.SHADE, "no-room", seen.formats().percent(share), body(seen))
                     .by(share);
         }
         return seen.isWhole(Quantity.UV_INDEX)
@@ -143,10 +148,8 @@ final class ZoneRules {
         if (!seen.isWhole(Quantity.UV_INDEX)) {
             return Checked.unknown(TradeCheck.PATCH, "least", seen.missing(Quantity.UV_INDEX));
         }
-        Optional<FoundZones.Patch> patch = seen.light()
-                .zones()
-                .flatMap(zones -> zones.found().onSurface())
-                .flatMap(OnSurface::patch);
+        Optional<FoundZones.Patch> patch =
+                seen.light().zones().flatMap(zones -> zones.found().onSurface()).flatMap(OnSurface::patch);
         if (patch.isEmpty()) {
             return Checked.fails(TradeCheck.PATCH, "none").by(0);
         }
@@ -168,7 +171,11 @@ final class ZoneRules {
             return Checked.holds(TradeCheck.PATCH, "fits", wide, body).by(disc);
         }
         return found.variation().isPresent()
-                ? Checked.fails(TradeCheck.PATCH, "uneven", body, seen.formats().percent(found.variation().getAsDouble()))
+                ? Checked.fails(
+                                TradeCheck.PATCH,
+                                "uneven",
+                                body,
+                                seen.formats().percent(found.variation().getAsDouble()))
                         .by(disc)
                 : Checked.fails(TradeCheck.PATCH, "small", wide, body).by(disc);
     }

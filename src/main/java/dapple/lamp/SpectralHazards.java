@@ -39,7 +39,9 @@ public class SpectralHazards {
     }
 
     private Optional<Double> ratio(long siteId, long spectrumId) {
-        return spectra.content(siteId, spectrumId).map(SpectrumText::read).flatMap(SpectralHazards::spectrum)
+        return spectra.content(siteId, spectrumId)
+                .map(SpectrumText::read)
+                .flatMap(SpectralHazards::spectrum)
                 .map(lampSpectra::summary)
                 .flatMap(SpectralHazards::ratio);
     }

@@ -91,7 +91,8 @@ public class Targets {
     private static TargetInMonth inMonth(Tuple row) {
         TargetVersion version = row.get("version", TargetVersion.class);
         return new TargetInMonth(
-                version.target(), Optional.ofNullable(row.get("hours", Double.class)).flatMap(version::light));
+                version.target(),
+                Optional.ofNullable(row.get("hours", Double.class)).flatMap(version::light));
     }
 
     /** The same with who approved them and why. */
