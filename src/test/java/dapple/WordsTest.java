@@ -27,7 +27,9 @@ class WordsTest {
         "outcome., Outcomes of a point that was not read",
         "method., Methods",
         "place., Places of limits",
-        "mark., Source marks of limits"
+        "mark., Source marks of limits",
+        "check.outcome., Outcomes of checks",
+        "check.name., Checks of the trade"
     })
     void everyWordOfAKindHasARow(String prefix, String heading) throws IOException {
         List<String> words = messages(key -> key.startsWith(prefix));

@@ -1,5 +1,6 @@
 package dapple.overview;
 
+import dapple.check.TradeChecks;
 import dapple.desk.LightDrawings;
 import dapple.desk.Newest;
 import dapple.desk.Unpredicted;
@@ -15,6 +16,7 @@ import dapple.prediction.Outlook;
 import dapple.reading.Readings;
 import dapple.site.Settings;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Optional;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -31,13 +33,21 @@ class LightController {
     private final Outlook outlook;
     private final Readings readings;
     private final LightDrawings drawings;
+    private final TradeChecks checks;
     private final Clock clock;
 
-    LightController(EnclosureScenes scenes, Outlook outlook, Readings readings, LightDrawings drawings, Clock clock) {
+    LightController(
+            EnclosureScenes scenes,
+            Outlook outlook,
+            Readings readings,
+            LightDrawings drawings,
+            TradeChecks checks,
+            Clock clock) {
         this.scenes = scenes;
         this.outlook = outlook;
         this.readings = readings;
         this.drawings = drawings;
+        this.checks = checks;
         this.clock = clock;
     }
 
@@ -48,7 +58,8 @@ class LightController {
             @RequestParam Optional<Long> species,
             @RequestParam Optional<Long> animal,
             Model model) {
-        EnclosureScene scene = scenes.at(me.siteId(), enclosureId, clock.instant(), species, animal);
+        Instant now = clock.instant();
+        EnclosureScene scene = scenes.at(me.siteId(), enclosureId, now, species, animal);
         LightInside light = outlook.of(scene);
         Newest newest = new Newest(readings.newestIn(me.siteId(), enclosureId));
         Settings settings = me.settings();
@@ -61,6 +72,7 @@ class LightController {
         model.addAttribute("compared", Compared.rows(scene, light, newest, settings));
         model.addAttribute("settings", settings);
         model.addAttribute("fractions", FractionRow.all(scene, light, newest));
+        model.addAttribute("checks", checks.of(scene, light, checks.known(me, scene)));
         model.addAttribute("mixed", MixedExhibit.of(scene, newest));
         return "overview/light";
     }

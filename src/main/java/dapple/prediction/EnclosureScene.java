@@ -10,6 +10,7 @@ import dapple.light.quantity.Quantity;
 import dapple.light.survey.Needs;
 import dapple.light.zone.Body;
 import dapple.light.zone.Lattice;
+import dapple.rig.Rig;
 import dapple.rig.RigScene;
 import dapple.rig.SceneDocument;
 import dapple.rig.ZoneQuestion;
@@ -44,6 +45,11 @@ public record EnclosureScene(
 
     public Optional<InnerSize> size() {
         return enclosure.size();
+    }
+
+    /** The same enclosure with another rig. */
+    public EnclosureScene with(Rig other) {
+        return new EnclosureScene(enclosure, RigScene.of(other), points, occupants, needs, shown);
     }
 
     /** The first basking point with coordinates. */

@@ -4,7 +4,7 @@ import dapple.animal.Occupant;
 import dapple.order.OrderFacts;
 import dapple.order.VetOrders;
 import dapple.prediction.SpeciesNeed.UnderOrder;
-import dapple.target.Target;
+import dapple.target.TargetInMonth;
 import dapple.target.Targets;
 import java.time.Instant;
 import java.util.Collection;
@@ -42,7 +42,7 @@ class ResidentNeeds {
                 .map(occupant -> occupant.animal().speciesId())
                 .collect(Collectors.toSet());
         Collection<Long> ids = occupants.stream().map(Occupant::id).toList();
-        Map<Long, Target> inForce = targets.inForce(siteId, living, at);
+        Map<Long, TargetInMonth> inForce = targets.inForceInMonth(siteId, living, at);
         Map<Long, OrderFacts> ordered = orders.inForceOf(siteId, ids, at);
         return occupants.stream()
                 .map(occupant -> need(
@@ -54,11 +54,12 @@ class ResidentNeeds {
                 .toList();
     }
 
-    private static SpeciesNeed need(Occupant occupant, Optional<Target> target, Optional<OrderFacts> order) {
+    private static SpeciesNeed need(Occupant occupant, Optional<TargetInMonth> target, Optional<OrderFacts> order) {
         return new SpeciesNeed(
                 occupant.animal().speciesId(),
                 occupant.scientificName(),
-                target,
-                order.map(found -> new UnderOrder(occupant.animal(), found)));
+                target.map(TargetInMonth::target),
+                order.map(found -> new UnderOrder(occupant.animal(), found)),
+                target.flatMap(TargetInMonth::light));
     }
 }

@@ -20,6 +20,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -39,6 +40,7 @@ class RigDesk {
     private final Enclosures enclosures;
     private final LimitsInForce limits;
     private final Formats formats;
+    private final List<BesideForeseen> beside;
     private final Clock clock;
 
     RigDesk(
@@ -49,6 +51,7 @@ class RigDesk {
             Enclosures enclosures,
             LimitsInForce limits,
             Formats formats,
+            List<BesideForeseen> beside,
             Clock clock) {
         this.rigs = rigs;
         this.changing = changing;
@@ -57,6 +60,7 @@ class RigDesk {
         this.enclosures = enclosures;
         this.limits = limits;
         this.formats = formats;
+        this.beside = List.copyOf(beside);
         this.clock = clock;
     }
 
@@ -122,6 +126,7 @@ class RigDesk {
                 .addAttribute(
                         "foreseen",
                         Foresight.compare(place.rig(), then, enclosures.pointsOf(siteId, enclosureId), inForce));
+        beside.forEach(one -> exchange.model().addAllAttributes(one.say(place.me(), enclosureId, then)));
         return show(sheet, exchange.model());
     }
 

@@ -6,6 +6,7 @@ import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
 import dapple.light.zone.ZoneTarget;
 import dapple.order.OrderFacts;
+import dapple.target.LightHours;
 import dapple.target.Target;
 import java.util.Optional;
 
@@ -14,8 +15,19 @@ import java.util.Optional;
  *
  * @param target in force; empty: none yet
  * @param order in force for one animal or group; empty: what those of the species need that are under none
+ * @param light that its target asks for in this month; empty: it says nothing of that
  */
-public record SpeciesNeed(long speciesId, String scientificName, Optional<Target> target, Optional<UnderOrder> order) {
+public record SpeciesNeed(
+        long speciesId,
+        String scientificName,
+        Optional<Target> target,
+        Optional<UnderOrder> order,
+        Optional<LightHours> light) {
+    /** Nothing is said of the length of the day. */
+    public SpeciesNeed(long speciesId, String scientificName, Optional<Target> target, Optional<UnderOrder> order) {
+        this(speciesId, scientificName, target, order, Optional.empty());
+    }
+
     /** What is asked of a quantity: a vet's order speaks of the UV index alone. */
     public Optional<Limits> limits(Quantity quantity) {
         Optional<Limits> ofSpecies = target.flatMap(found -> found.limits(quantity));

@@ -87,6 +87,13 @@ class TargetVersion {
                 limits.stream().map(TargetLimit::sourced).toList());
     }
 
+    /** What it says of a month of so many hours of light. */
+    Optional<LightHours> light(double hours) {
+        return photoperiodMark == null || photoperiodSource == null
+                ? Optional.empty()
+                : Optional.of(new LightHours(hours, photoperiodMark, photoperiodSource));
+    }
+
     VersionDetails details() {
         return new VersionDetails(target(), photoperiod(), approvedBy, reason);
     }

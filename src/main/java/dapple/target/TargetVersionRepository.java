@@ -1,5 +1,6 @@
 package dapple.target;
 
+import jakarta.persistence.Tuple;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -39,4 +40,13 @@ interface TargetVersionRepository extends JpaRepository<TargetVersion, Long> {
     /** Fetches the day lengths of versions that are at hand already. */
     @Query("select distinct t from TargetVersion t left join fetch t.dayLengths where t in :versions")
     List<TargetVersion> withDayLengths(Collection<TargetVersion> versions);
+
+    /** The versions in force with the hours of light of one month, null where a version has no photoperiod. */
+    @Query("""
+            select t as version, d.lightHours as hours from TargetVersion t join fetch t.limits
+            left join DayLength d on d.version = t and d.monthNumber = :month
+            where t.siteId = :siteId and t.speciesId in :speciesIds and t.approvedAt =
+              (select max(n.approvedAt) from TargetVersion n where n.speciesId = t.speciesId and n.approvedAt <= :at)
+            order by t.number""")
+    List<Tuple> inForceInMonth(long siteId, Collection<Long> speciesIds, Instant at, int month);
 }

@@ -3,12 +3,15 @@ package dapple.target;
 import dapple.site.ConflictException;
 import dapple.species.SpeciesFacts;
 import dapple.species.SpeciesKeeping;
+import jakarta.persistence.Tuple;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -73,6 +76,23 @@ public class Targets {
         return versions.inForce(siteId, speciesIds, at).stream()
                 .map(TargetVersion::target)
                 .collect(Collectors.toMap(Target::speciesId, target -> target, (older, newer) -> newer));
+    }
+
+    /** The same with the hours of light in the month of an instant; months begin by UTC. */
+    @Transactional(readOnly = true)
+    public Map<Long, TargetInMonth> inForceInMonth(long siteId, Collection<Long> speciesIds, Instant at) {
+        int month = at.atZone(ZoneOffset.UTC).getMonthValue();
+        return versions.inForceInMonth(siteId, speciesIds, at, month).stream()
+                .map(Targets::inMonth)
+                .collect(Collectors.toMap(
+                        found -> found.target().speciesId(), Function.identity(), (older, newer) -> newer));
+    }
+
+    private static TargetInMonth inMonth(Tuple row) {
+        TargetVersion version = row.get("version", TargetVersion.class);
+        return new TargetInMonth(
+                version.target(),
+                Optional.ofNullable(row.get("hours", Double.class)).flatMap(version::light));
     }
 
     /** The same with who approved them and why. */

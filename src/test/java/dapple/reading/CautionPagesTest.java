@@ -135,6 +135,13 @@ class CautionPagesTest {
                         Caution.MAINS));
     }
 
+    /** Where the ultraviolet is not known it may be too much. */
+    @Test
+    void whoReadsChecksThatCannotBeSaidIsWarnedOfUltraviolet() throws Exception {
+        assertThat(cautions("/enclosures/" + home.enclosureId() + "/light"))
+                .isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.VET));
+    }
+
     private long read(double uvi) {
         VisitPlace place = new VisitPlace(
                 UUID.randomUUID(), home.enclosureId(), home.basking().id());

@@ -139,6 +139,45 @@ class TargetsStorageTest {
         assertThatThrownBy(() -> approveAfter(0, ZONE_3)).isInstanceOf(ConflictException.class);
     }
 
+    /** Of the newer of two versions, and of those of this site alone. */
+    @Test
+    void tellsTheHoursOfLightOfAMonth() {
+        Photoperiod rising = new Photoperiod(
+                List.of(1.0, 2.0, 3.0, 4.0, 5.0, 6.0, 7.0, 8.0, 9.0, 10.0, 11.0, 12.0),
+                SourceMark.COMMON_PRACTICE,
+                "for a test");
+        approve(ZONE_2);
+        targets.approve(
+                site.id(),
+                new Approval(
+                        species.id(), ZONE_3, zoneLimits.of(ZONE_3), Optional.of(rising), approver.personId(), "test"));
+        assertThat(lightIn(site, "2030-11-20T12:00:00Z"))
+                .containsExactly(Optional.of(new LightHours(11, SourceMark.COMMON_PRACTICE, "for a test")));
+        assertThat(lightIn(collection.site(), "2030-11-20T12:00:00Z")).isEmpty();
+    }
+
+    @Test
+    void aVersionWithoutPhotoperiodTellsNoHours() {
+        approve(ZONE_2);
+        assertThat(lightIn(site, "2030-11-20T12:00:00Z")).containsExactly(Optional.empty());
+    }
+
+    @Test
+    void theTargetOfAMonthIsTheTargetInForce() {
+        approve(ZONE_2);
+        Instant at = Instant.parse("2030-11-20T12:00:00Z");
+        assertThat(targets.inForceInMonth(site.id(), List.of(species.id()), at).values())
+                .extracting(TargetInMonth::target)
+                .containsExactlyElementsOf(
+                        targets.inForce(site.id(), List.of(species.id()), at).values());
+    }
+
+    private List<Optional<LightHours>> lightIn(SiteFacts where, String at) {
+        return targets.inForceInMonth(where.id(), List.of(species.id()), Instant.parse(at)).values().stream()
+                .map(TargetInMonth::light)
+                .toList();
+    }
+
     @Test
     void keepsHoursOfLightByMonth() {
         Photoperiod year = new Photoperiod(

@@ -13,7 +13,7 @@ import java.util.stream.DoubleStream;
  */
 public record KeeperLimit(OptionalDouble actinicMinutes, OptionalDouble uvaEyeMinutes) {
     /** Weighted radiant exposure of skin and eyes in 8 hours: 30 J/m² [icnirp2004, directive2006]. */
-    static final double ACTINIC_JOULES_PER_SQUARE_METRE = 30;
+    public static final double ACTINIC_JOULES_PER_SQUARE_METRE = 30;
 
     /** Radiant exposure of the eyes, 315 to 400 nm, in 8 hours: 10,000 J/m² [icnirp2004, directive2006]. */
     static final double UVA_EYE_JOULES_PER_SQUARE_METRE = 10_000;
@@ -38,7 +38,13 @@ public record KeeperLimit(OptionalDouble actinicMinutes, OptionalDouble uvaEyeMi
         }
     }
 
-    static KeeperLimit of(double actinicWattsPerSquareMetre, double uvaWattsPerSquareMetre) {
+    /**
+     * What light allows.
+     *
+     * @param actinicWattsPerSquareMetre weighted for skin and eyes, at least 0
+     * @param uvaWattsPerSquareMetre 315 to 400 nm, unweighted, at least 0
+     */
+    public static KeeperLimit of(double actinicWattsPerSquareMetre, double uvaWattsPerSquareMetre) {
         return new KeeperLimit(
                 minutes(ACTINIC_JOULES_PER_SQUARE_METRE, actinicWattsPerSquareMetre),
                 minutes(UVA_EYE_JOULES_PER_SQUARE_METRE, uvaWattsPerSquareMetre));

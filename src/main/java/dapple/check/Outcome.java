@@ -1,0 +1,8 @@
+package dapple.check;
+
+/** What comes of a check, what asks for somebody first. */
+public enum Outcome {
+    FAILS,
+    UNKNOWN,
+    HOLDS
+}

@@ -1,0 +1,111 @@
+package dapple.check;
+
+import static dapple.check.CheckScenes.SPOT;
+import static dapple.check.CheckScenes.TUBE;
+import static dapple.check.CheckScenes.check;
+import static dapple.check.CheckScenes.hung;
+import static dapple.check.CheckScenes.lamp;
+import static dapple.rig.RigExamples.rig;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dapple.lamp.LampClass;
+import dapple.lamp.LampFacts;
+import dapple.lamp.SpectrumEvidence;
+import dapple.lamp.SpectrumFigures;
+import dapple.rig.FittingFacts;
+import dapple.rig.Rig;
+import dapple.rig.RigExamples;
+import java.time.LocalDate;
+import org.junit.jupiter.api.Test;
+
+/** What is on file of lamps, and their classes; which classes need a ballast or have a filament is common practice. */
+class LampRulesTest {
+    private static final SpectrumEvidence REPORT =
+            new SpectrumEvidence.Report("Report 12", LocalDate.of(2026, 2, 3), "a laboratory");
+    private static final SpectrumEvidence WAIVED =
+            new SpectrumEvidence.Waived("Ada Reyes", "for a week", RigExamples.SOME_DAY);
+
+    @Test
+    void anUltravioletLampWithoutSpectrumFails() {
+        Checked spectrum = check(TradeCheck.SPECTRUM, rig(tube("L1", new SpectrumEvidence.Missing())));
+        assertThat(spectrum.outcome()).isEqualTo(Outcome.FAILS);
+        assertThat(spectrum.words()).containsExactly("L1");
+    }
+
+    @Test
+    void aReportIsEnough() {
+        assertThat(check(TradeCheck.SPECTRUM, rig(tube("L1", REPORT))).said()).isEqualTo("filed");
+    }
+
+    @Test
+    void whoSignedAWaiverIsSaid() {
+        Checked spectrum = check(TradeCheck.SPECTRUM, rig(tube("L1", WAIVED)));
+        assertThat(spectrum.outcome()).isEqualTo(Outcome.HOLDS);
+        assertThat(spectrum.words()).containsExactly("L1", "Ada Reyes");
+    }
+
+    /** Nothing below 290 nm reaches the ground [gardiner2009]. */
+    @Test
+    void aSpectrumWithShortWavesFails() {
+        SpectrumFigures figures = new SpectrumFigures(4.0, 1000.0, 1.0, null, null, 0.01);
+        SpectrumEvidence faulty = new SpectrumEvidence.OnFile(1, "maker", RigExamples.SOME_DAY, figures);
+        assertThat(check(TradeCheck.SPECTRUM, rig(tube("L1", faulty))).said()).isEqualTo("short-waves");
+    }
+
+    @Test
+    void aLampForLightNeedsNoSpectrum() {
+        assertThat(check(TradeCheck.SPECTRUM, rig(hung(lamp("L1", LampClass.LED_SPOT, SPOT), 0.6, 0.3, 0.9)))
+                        .said())
+                .isEqualTo("no-lamp");
+    }
+
+    @Test
+    void aMetalHalideAloneDoesNotLast() {
+        Checked lasting = check(TradeCheck.LASTING, rig(spot("L1", LampClass.METAL_HALIDE)));
+        assertThat(lasting.outcome()).isEqualTo(Outcome.FAILS);
+    }
+
+    @Test
+    void aTubeBesideItDoes() {
+        Rig both = rig(spot("L1", LampClass.MERCURY_VAPOUR), tube("L2", REPORT));
+        assertThat(check(TradeCheck.LASTING, both).words()).containsExactly("L2");
+    }
+
+    @Test
+    void whetherATubeHasItsBallastCannotBeSaid() {
+        Checked ballast = check(TradeCheck.BALLAST, rig(tube("L1", REPORT)));
+        assertThat(ballast.outcome()).isEqualTo(Outcome.UNKNOWN);
+        assertThat(ballast.words()).containsExactly("L1");
+    }
+
+    @Test
+    void aLampThatBringsItsBallastHolds() {
+        assertThat(check(TradeCheck.BALLAST, rig(spot("L1", LampClass.MERCURY_VAPOUR)))
+                        .outcome())
+                .isEqualTo(Outcome.HOLDS);
+    }
+
+    /** By the handbook exponents, from memory: 81.6 % of the voltage gives half the light, and takes 0.816^1.6 = 72 % power. */
+    @Test
+    void whatADimmerWouldDoToAFilamentIsTold() {
+        Checked dimmer = check(TradeCheck.DIMMER, rig(spot("L1", LampClass.TUNGSTEN_HALOGEN)));
+        assertThat(dimmer.outcome()).isEqualTo(Outcome.UNKNOWN);
+        assertThat(dimmer.figure().orElseThrow()).isCloseTo(0.722, within(0.001));
+        assertThat(dimmer.words()).containsExactly("L1", "72\u00a0%", "92\u00a0%");
+    }
+
+    @Test
+    void aTubeHasNoFilamentToDim() {
+        assertThat(check(TradeCheck.DIMMER, rig(tube("L1", REPORT))).outcome()).isEqualTo(Outcome.HOLDS);
+    }
+
+    private static FittingFacts spot(String tag, LampClass kind) {
+        return hung(lamp(tag, kind, SPOT), 0.6, 0.3, 0.9);
+    }
+
+    private static FittingFacts tube(String tag, SpectrumEvidence evidence) {
+        LampFacts lamp = lamp(tag, LampClass.TUBE_T5, TUBE, evidence);
+        return hung(lamp, 0.6, 0.3, 0.9);
+    }
+}
