@@ -173,8 +173,7 @@ final class Sketch {
         List<Solid> solids = figure.furniture();
         return IntStream.range(0, solids.size())
                 .filter(index -> isDrawn.test(solids.get(index)))
-                .mapToObj(
-                        index -> new Shape(path(ring.apply(solids.get(index))), Grips.at(grips.furniture(), index)))
+                .mapToObj(index -> new Shape(path(ring.apply(solids.get(index))), Grips.at(grips.furniture(), index)))
                 .toList();
     }
 

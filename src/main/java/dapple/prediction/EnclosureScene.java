@@ -9,7 +9,6 @@ import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
 import dapple.light.survey.Needs;
 import dapple.light.zone.Body;
-import dapple.light.zone.Lattice;
 import dapple.rig.RigScene;
 import dapple.rig.SceneDocument;
 import dapple.rig.ZoneQuestion;
@@ -70,13 +69,19 @@ public record EnclosureScene(
 
     /** What its animals need of the UV index; empty where no target is in force, or none is predicted. */
     Optional<Needs> zones() {
-        if (!rig.quantities().contains(Quantity.UV_INDEX)) {
+        return zones(Quantity.UV_INDEX);
+    }
+
+    /** What its animals need of a quantity. */
+    Optional<Needs> zones(Quantity quantity) {
+        if (!rig.quantities().contains(quantity)) {
             return Optional.empty();
         }
-        return size().flatMap(size -> shown.flatMap(SpeciesNeed::zones).map(target -> {
-            Needs needs = Needs.of(Quantity.UV_INDEX, target).restingOn(rig.restingSurfaces(size), body());
-            return reachMetres().map(needs::reaching).orElse(needs);
-        }));
+        return size().flatMap(size -> shown.flatMap(need -> need.zones(quantity))
+                .map(target -> {
+                    Needs needs = Needs.of(quantity, target).restingOn(rig.restingSurfaces(size), body());
+                    return reachMetres().map(needs::reaching).orElse(needs);
+                }));
     }
 
     private Optional<Body> body() {
@@ -97,12 +102,13 @@ public record EnclosureScene(
     public String document() {
         Optional<ZoneQuestion> question = zones().flatMap(needs -> needs.body()
                 .flatMap(body -> size().map(size -> new ZoneQuestion(
-                        size, Mesh.stepMetres(size), needs.quantity(), needs.target(), body, needs.reachMetres()))));
+                        size,
+                        Mesh.FINE.stepMetres(size),
+                        needs.quantity(),
+                        needs.target(),
+                        body,
+                        needs.reachMetres()))));
         return SceneDocument.of(rig, points, question);
-    }
-
-    Optional<Lattice> lattice() {
-        return size().map(Mesh::lattice);
     }
 
     /**

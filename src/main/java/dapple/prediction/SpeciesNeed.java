@@ -32,6 +32,20 @@ public record SpeciesNeed(long speciesId, String scientificName, Optional<Target
         return limits(Quantity.UV_INDEX).map(SpeciesNeed::zones);
     }
 
+    /**
+     * The limits of the zones by a quantity. Of all but the UV index each place may be limited alone: empty without a
+     * basking range, and where nothing is asked of shade only darkness is shade.
+     */
+    public Optional<ZoneTarget> zones(Quantity quantity) {
+        return quantity == Quantity.UV_INDEX
+                ? zones()
+                : limits(quantity).filter(limits -> !limits.basking().isOpen()).map(SpeciesNeed::zonesAsFarAsAsked);
+    }
+
+    private static ZoneTarget zonesAsFarAsAsked(Limits limits) {
+        return limits.shade().isOpen() ? zones(new Limits(limits.basking(), 0, limits.ceiling())) : zones(limits);
+    }
+
     private static ZoneTarget zones(Limits limits) {
         double most = Math.min(limits.basking().high(), limits.ceiling());
         double low = limits.basking().low() > 0 ? limits.basking().low() : Math.min(limits.shadeHigh(), most);
