@@ -16,7 +16,7 @@ import java.util.Optional;
 import org.springframework.stereotype.Service;
 
 /**
- * The light of a rig that is being changed: any one quantity, on every core, part by part, so that what does not follow
+ * The light of a rig that is being changed: on every core, part by part, so that what does not follow
  * from a change is not computed anew.
  */
 @Service
@@ -34,21 +34,22 @@ public class LiveLight {
     }
 
     /**
-     * The light of a scene.
+     * The light of a scene, its zones by UV index.
      *
-     * @param quantity of the planes and the zones
+     * @param quantity of the planes
      * @param isRough while something is being moved: on a coarser mesh, and without the patches on resting places
      */
     public LightInside of(EnclosureScene scene, Quantity quantity, boolean isRough) {
         Mesh mesh = isRough ? Mesh.ROUGH : Mesh.FINE;
-        LightWork work = new LightWork(scene, quantity, mesh, hands);
+        LightWork work = new LightWork(scene, Quantity.UV_INDEX, mesh, hands);
+        LightWork drawn = new LightWork(scene, quantity, mesh, hands);
         Lit lit = Lit.by(scene.rig());
         Map<String, Map<Quantity, Predicted>> atPoints = points.get(new AtPoints(lit, scene.points()), work::atPoints);
         Optional<Cut> cut = scene.size().map(scene::cut);
-        Optional<Needs> needs = scene.zones(quantity);
+        Optional<Needs> needs = scene.zones();
         return new LightInside(
                 atPoints,
-                planes.get(new OnPlanes(lit, scene.size(), cut, quantity, mesh), work::planes),
+                planes.get(new OnPlanes(lit, scene.size(), cut, quantity, mesh), drawn::planes),
                 zones.get(new InZones(lit, scene.size(), needs, mesh), work::zones)
                         .map(found -> work.within(found, atPoints)));
     }

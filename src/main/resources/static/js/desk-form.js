@@ -53,7 +53,10 @@ export class DeskForm {
   }
 
   focus(part) {
-    this.field(part, 'xMetres')?.focus();
+    const field = this.field(part, 'xMetres');
+    const closed = field?.closest('details');
+    if (closed) closed.open = true;
+    field?.focus();
   }
 
   /** What stands in the fields becomes a state to come back to. */

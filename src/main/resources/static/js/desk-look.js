@@ -46,9 +46,8 @@ export class Looking {
   constructor(form, look, fields) {
     Object.assign(this, { form, look, fields });
     this.drawn = this.places();
-    const here = form.getAttribute('action');
-    this.lookAsking = new Asking(`${here}/look`, (html, body) => this.swap(html, body), () => this.fail());
-    this.atAsking = new Asking(`${here}/at`, (html) => this.tell(html), () => {});
+    this.lookAsking = new Asking(form.dataset.look, (html, body) => this.swap(html, body), () => this.fail());
+    this.atAsking = new Asking(form.dataset.at, (html) => this.tell(html), () => {});
   }
 
   body(more) {
@@ -77,7 +76,8 @@ export class Looking {
 
   swap(html, body) {
     const found = parsed(html, 'look');
-    if (!found) return;
+    if (!found) return this.fail();
+    for (const words of document.querySelectorAll('[data-look-failed]')) words.hidden = true;
     const held = document.activeElement?.closest?.('#look [data-part], #look [id]');
     const part = held?.dataset.part;
     const plane = held?.ownerSVGElement?.dataset.plane;
@@ -95,7 +95,7 @@ export class Looking {
   }
 
   fail() {
-    const words = this.form.querySelector('[data-look-failed]');
+    const words = document.querySelector('[data-look-failed]');
     if (words) words.hidden = false;
   }
 
