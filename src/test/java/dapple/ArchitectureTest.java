@@ -38,8 +38,9 @@ class ArchitectureTest {
             List.of("animal", "rig", "approval", "confirmation"),
             List.of("order"),
             List.of("housing", "prediction"),
-            List.of("reading"),
+            List.of("draft", "reading"),
             List.of("review", "exposure"),
+            List.of("desk"),
             List.of("overview"),
             List.of("api"),
             List.of("demo"));

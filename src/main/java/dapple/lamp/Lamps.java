@@ -129,6 +129,12 @@ public class Lamps {
         return entered(siteId).collect(Collectors.toMap(LampFacts::id, Function.identity()));
     }
 
+    /** The same, where all models of the site are at hand. */
+    @Transactional(readOnly = true)
+    public Map<Long, LampFacts> byId(long siteId, Map<Long, LampModelFacts> byModel) {
+        return entered(siteId, byModel).collect(Collectors.toMap(LampFacts::id, Function.identity()));
+    }
+
     /** Some lamps that a site has or had, by id. */
     @Transactional(readOnly = true)
     public Map<Long, LampFacts> byId(long siteId, Collection<Long> lampIds) {
@@ -171,7 +177,10 @@ public class Lamps {
     }
 
     private Stream<LampFacts> entered(long siteId) {
-        Map<Long, LampModelFacts> byModel = modelsById(siteId);
+        return entered(siteId, modelsById(siteId));
+    }
+
+    private Stream<LampFacts> entered(long siteId, Map<Long, LampModelFacts> byModel) {
         Map<Long, List<OwnOutput>> byLamp =
                 measured.standing(siteId).stream().collect(Collectors.groupingBy(OwnOutput::lampId));
         return lamps.all(siteId).stream()

@@ -1,5 +1,6 @@
 package dapple.overview;
 
+import dapple.desk.Newest;
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.lamp.LampOutput;

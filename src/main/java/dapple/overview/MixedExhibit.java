@@ -1,5 +1,6 @@
 package dapple.overview;
 
+import dapple.desk.Newest;
 import dapple.enclosure.PointFacts;
 import dapple.light.judging.Limits;
 import dapple.light.judging.PointRole;

@@ -3,7 +3,6 @@ package dapple.prediction;
 import dapple.light.cover.Filter.Rectangle;
 import dapple.light.quantity.Quantity;
 import dapple.rig.Cover;
-import dapple.rig.CoverFacts;
 import dapple.rig.CoverMaterial;
 import dapple.rig.CoverTransmittance;
 import dapple.rig.Provenance;
@@ -16,6 +15,7 @@ import java.time.LocalDateTime;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.validation.Errors;
 
@@ -38,8 +38,7 @@ record CoverFields(CoverForm form) {
     }
 
     /** The form for another cover in the place of one: what it is called and where it lies stays. */
-    static CoverForm inPlaceOf(CoverFacts facts, CoverKind kind, LocalDateTime at) {
-        Cover cover = facts.cover();
+    static CoverForm inPlaceOf(Cover cover, CoverKind kind, LocalDateTime at) {
         return new CoverForm(
                 null,
                 null,
@@ -70,6 +69,77 @@ record CoverFields(CoverForm form) {
                 at,
                 null,
                 null);
+    }
+
+    /** The form of a cover as it is; what passes of each quantity comes from one source, as the form asks for it. */
+    static CoverForm of(Cover cover, LocalDateTime at) {
+        CoverForm place = inPlaceOf(cover, kind(cover.material()), at);
+        Optional<CoverMaterial.Weave> weave = cover.material() instanceof CoverMaterial.Weave known
+                ? Optional.of(known)
+                : Optional.empty();
+        Map<Quantity, CoverTransmittance> passing =
+                cover.material() instanceof CoverMaterial.Passing known ? known.byQuantity() : Map.of();
+        return new CoverForm(
+                null,
+                null,
+                place.kind(),
+                place.name(),
+                place.heightMetres(),
+                place.lowXMetres(),
+                place.lowYMetres(),
+                place.highXMetres(),
+                place.highYMetres(),
+                weave.map(known -> rounded(known.wireMetres() * MILLIMETRES)).orElse(null),
+                weave.map(known -> rounded(known.pitchMetres() * MILLIMETRES)).orElse(null),
+                weave.map(known -> known.provenance().mark()).orElse(null),
+                cover.layers(),
+                percent(passing, Quantity.UV_INDEX),
+                mark(passing, Quantity.UV_INDEX),
+                percent(passing, Quantity.ILLUMINANCE),
+                mark(passing, Quantity.ILLUMINANCE),
+                percent(passing, Quantity.UVA),
+                mark(passing, Quantity.UVA),
+                percent(passing, Quantity.IR_A),
+                mark(passing, Quantity.IR_A),
+                percent(passing, Quantity.IR_B),
+                mark(passing, Quantity.IR_B),
+                percent(passing, Quantity.IRRADIANCE),
+                mark(passing, Quantity.IRRADIANCE),
+                source(weave, passing),
+                at,
+                null,
+                null);
+    }
+
+    private static String source(
+            Optional<CoverMaterial.Weave> weave, Map<Quantity, CoverTransmittance> passing) {
+        return Stream.concat(
+                        weave.map(CoverMaterial.Weave::provenance).stream(),
+                        passing.values().stream().map(CoverTransmittance::provenance))
+                .map(Provenance::source)
+                .distinct()
+                .sorted()
+                .findFirst()
+                .orElse("");
+    }
+
+    private static CoverKind kind(CoverMaterial material) {
+        if (material.isWeave()) {
+            return CoverKind.WEAVE;
+        }
+        return material.isMesh() ? CoverKind.MESH : CoverKind.SHEET;
+    }
+
+    private static @Nullable BigDecimal percent(Map<Quantity, CoverTransmittance> passing, Quantity quantity) {
+        return Optional.ofNullable(passing.get(quantity))
+                .map(known -> rounded(known.share() * PERCENT))
+                .orElse(null);
+    }
+
+    private static @Nullable SourceMark mark(Map<Quantity, CoverTransmittance> passing, Quantity quantity) {
+        return Optional.ofNullable(passing.get(quantity))
+                .map(known -> known.provenance().mark())
+                .orElse(null);
     }
 
     private static BigDecimal rounded(double metres) {

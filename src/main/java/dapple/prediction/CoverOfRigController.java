@@ -59,7 +59,7 @@ class CoverOfRigController extends RigFormController {
         model.addAttribute("kind", kind);
         return desk().open(
                         new Sheet(place, Task.REPLACE_COVER, coverId),
-                        CoverFields.inPlaceOf(place.rig().cover(coverId), kind, desk().now(place)),
+                        CoverFields.inPlaceOf(place.rig().cover(coverId).cover(), kind, desk().now(place)),
                         model);
     }
 

@@ -36,6 +36,11 @@ public record EnclosureScene(
         needs = List.copyOf(needs);
     }
 
+    /** The same enclosure and animals under another rig. */
+    public EnclosureScene under(RigScene other) {
+        return new EnclosureScene(enclosure, other, points, occupants, needs, shown);
+    }
+
     public Optional<InnerSize> size() {
         return enclosure.size();
     }

@@ -38,7 +38,11 @@ final class LightWork {
     private final Crew crew;
 
     LightWork(EnclosureScene scene) {
-        this(scene, Quantity.UV_INDEX, Mesh.FINE, ONE);
+        this(scene, Quantity.UV_INDEX);
+    }
+
+    LightWork(EnclosureScene scene, Quantity quantity) {
+        this(scene, quantity, Mesh.FINE, ONE);
     }
 
     LightWork(EnclosureScene scene, Quantity quantity, Mesh mesh, Crew crew) {

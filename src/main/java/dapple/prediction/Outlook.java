@@ -21,9 +21,20 @@ public class Outlook {
 
     private final Lately<Question, LightInside> lately = new Lately<>(MOST);
 
+    private final Lately<Drawn, Optional<LightInside.Planes>> drawn = new Lately<>(MOST);
+
     public LightInside of(EnclosureScene scene) {
         return lately.get(Question.about(scene), () -> new LightWork(scene).done());
     }
+
+    /** Another quantity on the planes that are drawn; empty without the enclosure's size, or where it is not predicted. */
+    public Optional<LightInside.Planes> planes(EnclosureScene scene, Quantity quantity) {
+        return quantity == Quantity.UV_INDEX
+                ? of(scene).planes()
+                : drawn.get(new Drawn(Question.about(scene), quantity), () -> new LightWork(scene, quantity).planes());
+    }
+
+    private record Drawn(Question question, Quantity quantity) {}
 
     /**
      * All that the light follows from.

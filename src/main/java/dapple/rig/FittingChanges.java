@@ -8,6 +8,7 @@ import dapple.site.NotFoundException;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.LongStream;
 import org.springframework.stereotype.Component;
 
 /** Fits, swaps, moves, times lamps and takes them out, within the transaction of a change. */
@@ -39,6 +40,33 @@ class FittingChanges {
         } else if (step instanceof LampStep.TakeOut takeOut) {
             ended(change, takeOut.fittingId());
         }
+    }
+
+    /** All lamps of several steps are locked in the order of their ids, so that two who work at once do not wait for each other. */
+    void lockAll(RigChange change, List<RigStep> steps) {
+        steps.stream()
+                .flatMapToLong(step -> lampIds(change, step))
+                .distinct()
+                .sorted()
+                .forEach(lampId -> lamps.lock(change.siteId(), lampId));
+    }
+
+    private LongStream lampIds(RigChange change, RigStep step) {
+        if (step instanceof LampStep.Fit fit) {
+            return LongStream.of(fit.lampId());
+        }
+        if (step instanceof LampStep.Swap swap) {
+            return LongStream.of(find(change, swap.fittingId()).lampId(), swap.lampId());
+        }
+        if (step instanceof LampStep.Move move) {
+            return LongStream.of(find(change, move.fittingId()).lampId());
+        }
+        if (step instanceof LampStep.SetTimer timed) {
+            return LongStream.of(find(change, timed.fittingId()).lampId());
+        }
+        return step instanceof LampStep.TakeOut takeOut
+                ? LongStream.of(find(change, takeOut.fittingId()).lampId())
+                : LongStream.empty();
     }
 
     /** Both lamps are locked in the order of their ids, so that two who exchange lamps do not wait for each other. */

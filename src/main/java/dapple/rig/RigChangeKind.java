@@ -10,5 +10,7 @@ public enum RigChangeKind {
     MOVED,
     COVER_CHANGED,
     FURNITURE_CHANGED,
-    TIMER_CHANGED
+    TIMER_CHANGED,
+    /** Several things at once, as a draft said. */
+    REBUILT
 }

@@ -5,6 +5,7 @@ import dapple.rig.RigRefusedException.Reason;
 import dapple.site.ConflictException;
 import java.time.Clock;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.springframework.context.ApplicationEventPublisher;
@@ -50,15 +51,38 @@ public class RigChanging {
      */
     @Transactional
     public long make(RigEntry entry, RigStep step) {
-        return once(entry, step.kind(), change -> {
-            if (step instanceof LampStep lamp) {
-                fittings.make(change, lamp);
-            } else if (step instanceof CoverStep cover) {
-                covers.make(change, cover);
-            } else if (step instanceof FurnitureStep item) {
-                furniture.make(change, item);
-            }
+        return once(entry, step.kind(), change -> make(change, step));
+    }
+
+    /**
+     * Does several things to a rig at one instant, as one change; each part is touched once, and what goes goes before
+     * what comes.
+     *
+     * @return the id of the change
+     * @throws StaleRigException if the rig has been changed since the form was made
+     * @throws RigRefusedException if a step contradicts what is on record
+     */
+    @Transactional
+    public long makeAll(RigEntry entry, List<RigStep> steps) {
+        return once(entry, kind(steps), change -> {
+            fittings.lockAll(change, steps);
+            steps.forEach(step -> make(change, step));
         });
+    }
+
+    private static RigChangeKind kind(List<RigStep> steps) {
+        List<RigChangeKind> kinds = steps.stream().map(RigStep::kind).distinct().toList();
+        return kinds.size() == 1 ? kinds.get(0) : RigChangeKind.REBUILT;
+    }
+
+    private void make(RigChange change, RigStep step) {
+        if (step instanceof LampStep lamp) {
+            fittings.make(change, lamp);
+        } else if (step instanceof CoverStep cover) {
+            covers.make(change, cover);
+        } else if (step instanceof FurnitureStep item) {
+            furniture.make(change, item);
+        }
     }
 
     /**

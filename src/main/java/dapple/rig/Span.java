@@ -20,7 +20,7 @@ public record Span(
         Optional<Instant> endRecordedAt) {
 
     /** Of a part that is only thought of. */
-    static Span thought(Instant from) {
+    public static Span thought(Instant from) {
         return new Span(from, Optional.empty(), 0, from, Optional.empty(), Optional.empty());
     }
 

@@ -39,6 +39,11 @@ public record Band(double low, double high) {
                 : new Found(guarded(measured), false);
     }
 
+    /** What is said of an amount with its interval, by guarded acceptance; no meter is asked. */
+    public State of(MeasuredAmount amount) {
+        return guarded(amount);
+    }
+
     State byValue(double amount) {
         if (hasLow() && amount < low) {
             return State.TOO_WEAK;

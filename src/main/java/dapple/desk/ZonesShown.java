@@ -1,4 +1,4 @@
-package dapple.overview;
+package dapple.desk;
 
 import dapple.drawing.ShareBar;
 import dapple.light.survey.FoundZones;
@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param patch the largest basking patch; empty: none
  * @param bodyMetres whom the patch is held against; empty: not known
  */
-record ZonesShown(
+public record ZonesShown(
         double stepMetres,
         ShareBar bar,
         boolean within,
@@ -27,7 +27,7 @@ record ZonesShown(
         Optional<Patch> patch,
         boolean gradient,
         Optional<Double> bodyMetres) {
-    static Optional<ZonesShown> of(EnclosureScene scene, LightInside light) {
+    public static Optional<ZonesShown> of(EnclosureScene scene, LightInside light) {
         return light.zones()
                 .map(zones -> new ZonesShown(
                         zones.stepMetres(),

@@ -1,4 +1,4 @@
-package dapple.overview;
+package dapple.desk;
 
 import dapple.light.quantity.Quantity;
 import dapple.prediction.EnclosureScene;
@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Why something of the light in an enclosure is not shown. */
-enum Unpredicted {
+public enum Unpredicted {
     /** The enclosure has no size: there is nothing to draw in. */
     NO_SIZE,
     /** Nothing is recorded that hangs there. */
@@ -19,7 +19,7 @@ enum Unpredicted {
     NO_BODY,
     NO_BASKING_POINT;
 
-    static List<Unpredicted> of(EnclosureScene scene) {
+    public static List<Unpredicted> of(EnclosureScene scene) {
         List<Unpredicted> why = new ArrayList<>();
         if (scene.size().isEmpty()) {
             why.add(NO_SIZE);

@@ -1,4 +1,4 @@
-package dapple.overview;
+package dapple.desk;
 
 import dapple.enclosure.PointFacts;
 import dapple.light.quantity.Quantity;
@@ -7,12 +7,12 @@ import java.util.List;
 import java.util.Optional;
 
 /** The newest reading of each quantity at each point of an enclosure. */
-record Newest(List<JudgedReading> readings) {
-    Newest {
+public record Newest(List<JudgedReading> readings) {
+    public Newest {
         readings = List.copyOf(readings);
     }
 
-    Optional<JudgedReading> at(PointFacts point, Quantity quantity) {
+    public Optional<JudgedReading> at(PointFacts point, Quantity quantity) {
         return readings.stream()
                 .filter(reading -> reading.pointId() == point.id() && reading.quantity() == quantity)
                 .findFirst();

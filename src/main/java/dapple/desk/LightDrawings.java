@@ -1,4 +1,4 @@
-package dapple.overview;
+package dapple.desk;
 
 import dapple.drawing.CutPlane;
 import dapple.drawing.Drawing;
@@ -34,7 +34,7 @@ import org.springframework.stereotype.Component;
 
 /** Draws enclosures with their light, and remembers the drawings as long as nothing on them changes. */
 @Component
-class LightDrawings {
+public class LightDrawings {
     private static final int MOST = 200;
 
     private final Lately<Sheet, Drawn> lately = new Lately<>(MOST);
@@ -47,7 +47,7 @@ class LightDrawings {
     }
 
     /** A section from the front and a plan. */
-    record Drawn(Drawing section, Drawing plan) {}
+    public record Drawn(Drawing section, Drawing plan) {}
 
     /**
      * All that drawings follow from.
@@ -55,7 +55,7 @@ class LightDrawings {
      * @param planes one and the same as long as the light is
      */
     private record Sheet(
-            EnclosureFigure figure, EnclosureScene.Cut cut, Optional<Planes> planes, Optional<ZoneTarget> target) {
+            EnclosureFigure figure, EnclosureScene.Cut cut, Quantity quantity, Optional<Planes> planes, Optional<ZoneTarget> target) {
         Drawn drawn(LightDrawings by) {
             return new Drawn(
                     by.drawing(this, new Section(cut.depthMetres()), planes.map(Planes::section)),
@@ -63,19 +63,36 @@ class LightDrawings {
         }
     }
 
-    /** Empty without the enclosure's size. */
-    Optional<Drawn> of(EnclosureScene scene, LightInside light, Newest newest) {
+    /** The UV index; empty without the enclosure's size. */
+    public Optional<Drawn> of(EnclosureScene scene, LightInside light, Newest newest) {
+        return of(scene, new Shown(Quantity.UV_INDEX, light, light.planes()), newest);
+    }
+
+    /** One quantity; empty without the enclosure's size. */
+    Optional<Drawn> of(EnclosureScene scene, Shown shown, Newest newest) {
         return scene.size().map(size -> {
             Sheet sheet = new Sheet(
-                    figure(scene, size, light, newest),
+                    figure(scene, size, shown, newest),
                     scene.cut(size),
-                    light.planes(),
-                    scene.shown().flatMap(SpeciesNeed::zones));
+                    shown.quantity(),
+                    shown.planes(),
+                    scene.shown().flatMap(need -> need.zones(shown.quantity())));
             return lately.get(sheet, () -> sheet.drawn(this));
         });
     }
 
-    private EnclosureFigure figure(EnclosureScene scene, InnerSize size, LightInside light, Newest newest) {
+    /**
+     * The quantity that is drawn.
+     *
+     * @param planes it on the planes that are drawn; empty: not predicted
+     */
+    record Shown(Quantity quantity, LightInside light, Optional<Planes> planes) {
+        Optional<Predicted> at(PointFacts point) {
+            return light.at(point, quantity);
+        }
+    }
+
+    private EnclosureFigure figure(EnclosureScene scene, InnerSize size, Shown shown, Newest newest) {
         Rectangle whole = new Rectangle(0, 0, size.widthMetres(), size.depthMetres());
         return new EnclosureFigure(
                 new Vec(size.widthMetres(), size.depthMetres(), size.heightMetres()),
@@ -92,7 +109,7 @@ class LightDrawings {
                 scene.rig().restingSurfaces(size),
                 scene.points().stream()
                         .filter(point -> point.role() != PointRole.KEEPER)
-                        .flatMap(point -> mark(point, light, newest).stream())
+                        .flatMap(point -> mark(point, shown, newest).stream())
                         .toList());
     }
 
@@ -101,45 +118,55 @@ class LightDrawings {
                 .map(height -> new EnclosureFigure.Lid(height, cover.over().orElse(whole)));
     }
 
-    private Optional<EnclosureFigure.Point> mark(PointFacts point, LightInside light, Newest newest) {
+    private Optional<EnclosureFigure.Point> mark(PointFacts point, Shown shown, Newest newest) {
         return point.position()
                 .map(at -> new Vec(at.xMetres(), at.yMetres(), at.zMetres()))
-                .map(place -> newest.at(point, Quantity.UV_INDEX)
+                .map(place -> newest.at(point, shown.quantity())
                         .map(reading -> measured(point, place, reading))
                         .or(() ->
-                                light.at(point, Quantity.UV_INDEX).map(predicted -> predicted(point, place, predicted)))
+                                shown.at(point).map(predicted -> predicted(point, place, shown.quantity(), predicted)))
                         .orElseGet(() ->
                                 new EnclosureFigure.Point(point.code(), place, Known.UNKNOWN, "?", Optional.empty())));
     }
 
     private EnclosureFigure.Point measured(PointFacts point, Vec place, JudgedReading reading) {
         return new EnclosureFigure.Point(
-                point.code(), place, Known.MEASURED, formats.uvi(reading.amount()), reading.state());
+                point.code(), place, Known.MEASURED, formats.amount(reading.quantity(), reading.amount()), reading.state());
     }
 
-    private EnclosureFigure.Point predicted(PointFacts point, Vec place, Predicted predicted) {
+    private EnclosureFigure.Point predicted(
+            PointFacts point, Vec place, Quantity quantity, Predicted predicted) {
         return new EnclosureFigure.Point(
-                point.code(), place, Known.PREDICTED, formats.uvi(predicted.amount()), Optional.empty());
+                point.code(), place, Known.PREDICTED, formats.predicted(quantity, predicted.amount()), Optional.empty());
     }
 
     private Drawing drawing(Sheet sheet, CutPlane plane, Optional<LitPlane> lit) {
         Optional<LightFigure> light =
-                lit.flatMap(field -> sheet.target().map(target -> new LightFigure(field, target, labels(target))));
+                lit.flatMap(field -> sheet.target().map(target -> new LightFigure(field, target, labels(sheet.quantity(), target))));
         String kind = plane instanceof Plan ? "plan" : "section";
         double metres =
                 plane instanceof Plan ? sheet.cut().heightMetres() : sheet.cut().depthMetres();
         Drawing.Words words = new Drawing.Words(
                 say("light." + kind, formats.metres(metres)),
-                say(light.isPresent() ? "light.drawn" : "light.drawn.unlit"));
+                say(
+                        words(sheet.quantity(), light.isPresent()),
+                        say("quantity." + sheet.quantity())));
         return Drawing.of(sheet.figure(), plane, light, words);
     }
 
-    private Map<Limit, String> labels(ZoneTarget target) {
+    private static String words(Quantity quantity, boolean isLit) {
+        if (!isLit) {
+            return "light.drawn.unlit";
+        }
+        return quantity == Quantity.UV_INDEX ? "light.drawn" : "light.drawn.quantity";
+    }
+
+    private Map<Limit, String> labels(Quantity quantity, ZoneTarget target) {
         return Map.of(
-                Limit.SHADE, formats.limit(target.shadeHigh()),
-                Limit.LOW, formats.limit(target.basking().low()),
-                Limit.HIGH, formats.limit(target.basking().high()),
-                Limit.CEILING, say("gauge.ceiling", formats.limit(target.ceiling())));
+                Limit.SHADE, formats.limit(quantity, target.shadeHigh()),
+                Limit.LOW, formats.limit(quantity, target.basking().low()),
+                Limit.HIGH, formats.limit(quantity, target.basking().high()),
+                Limit.CEILING, say("gauge.ceiling", formats.limit(quantity, target.ceiling())));
     }
 
     private String say(String key, Object... arguments) {

@@ -1,0 +1,350 @@
+package dapple.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.allOf;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import dapple.draft.DraftFacts;
+import dapple.draft.DraftPlace;
+import dapple.draft.DraftRig;
+import dapple.draft.Drafts;
+import dapple.lamp.LampClass;
+import dapple.lamp.LampFacts;
+import dapple.light.quantity.Quantity;
+import dapple.people.Role;
+import dapple.people.SignedIn;
+import dapple.rig.Rigs;
+import dapple.site.SiteFacts;
+import dapple.species.LightMethod;
+import dapple.species.SpeciesFacts;
+import dapple.species.UvZone;
+import dapple.testing.PagesTest;
+import dapple.testing.RiggedHomes;
+import dapple.testing.TestCollection;
+import dapple.testing.TestCollection.Home;
+import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hamcrest.Matcher;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.ResultActions;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+
+/** A tube over a slab, in an enclosure of 1.20 × 0.60 × 0.70 m, and a draft of it. */
+@PagesTest
+class DeskPagesTest {
+    @Autowired
+    private TestCollection collection;
+
+    @Autowired
+    private RiggedHomes homes;
+
+    @Autowired
+    private Drafts drafts;
+
+    @Autowired
+    private Rigs rigs;
+
+    @Autowired
+    private MockMvc pages;
+
+    @Autowired
+    private Clock clock;
+
+    private SiteFacts site;
+    private SignedIn lead;
+    private Home home;
+    private DraftPlace place;
+    private long draftId;
+
+    @BeforeEach
+    void furnish() {
+        site = collection.site();
+        lead = collection.person(site, Role.SUPERVISOR);
+        SpeciesFacts skink =
+                collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
+        home = homes.lit(site, lead, skink);
+        place = new DraftPlace(site.id(), home.enclosureId());
+        DraftRig installed = DraftRig.of(rigs.at(site.id(), home.enclosureId(), clock.instant()));
+        draftId = drafts.make(place, "Plan A", installed, lead.personId());
+    }
+
+    @Test
+    void aDraftIsMadeFromWhatHangs() throws Exception {
+        send(post(desk()).param("name", "Plan B").param("from", "installed")).andExpect(status().isFound());
+        assertThat(named("Plan B").rig()).isEqualTo(draft().rig());
+    }
+
+    @Test
+    void aDraftIsMadeFromNothing() throws Exception {
+        send(post(desk()).param("name", "Plan B").param("from", "empty")).andExpect(status().isFound());
+        assertThat(named("Plan B").rig()).isEqualTo(DraftRig.empty());
+    }
+
+    @Test
+    void aDraftIsMadeFromAnother() throws Exception {
+        save(Map.of("lamps[0].zMetres", "0.60"));
+        send(post(desk()).param("name", "Plan B").param("from", String.valueOf(draftId)))
+                .andExpect(status().isFound());
+        assertThat(named("Plan B").rig()).isEqualTo(draft().rig());
+    }
+
+    @Test
+    void aNameIsGivenOnce() throws Exception {
+        send(post(desk()).param("name", "plan a").param("from", "installed"))
+                .andExpect(content().string(containsString("has a draft of this name")));
+        assertThat(drafts.of(place)).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'',installed,Enter", "Plan B,17x,Choose what the draft is made from", "Plan B,999999,Choose what"})
+    void whatCannotBeBegunComesBack(String name, String from, String message) throws Exception {
+        send(post(desk()).param("name", name).param("from", from))
+                .andExpect(content().string(containsString(message)));
+        assertThat(drafts.of(place)).hasSize(1);
+    }
+
+    @Test
+    void eachDraftIsListedWithItsChecks() throws Exception {
+        see(desk(), allOf(containsString("Plan A"), containsString("what hangs now"), containsString("24 W")));
+    }
+
+    @Test
+    void theDeskShowsTheFormAndWhatIsComputed() throws Exception {
+        see(
+                page(),
+                allOf(
+                        containsString("name=\"lamps[0].zMetres\""),
+                        containsString("id=\"look\""),
+                        containsString("Section, 0.30\u00a0m from the front"),
+                        containsString("class=\"limit low\"")));
+    }
+
+    @Test
+    void onlyTheComputedPartAnswersALook() throws Exception {
+        send(with(post(page() + "/look"), Map.of()))
+                .andExpect(status().isOk())
+                .andExpect(content().string(allOf(containsString("id=\"look\""), not(containsString("<html")))));
+    }
+
+    @Test
+    void aLookFollowsTheForm() throws Exception {
+        String low = shown(Map.of("lamps[0].zMetres", "0.60"));
+        assertThat(low).isNotEqualTo(shown(Map.of()));
+    }
+
+    @Test
+    void aLookStoresNothing() throws Exception {
+        DraftRig before = draft().rig();
+        shown(Map.of("lamps[0].zMetres", "0.60"));
+        assertThat(draft().rig()).isEqualTo(before);
+    }
+
+    @Test
+    void anotherQuantityIsListedWithItsUnit() throws Exception {
+        assertThat(shown(Map.of("quantity", "ILLUMINANCE"))).contains("illuminance").doesNotContain("UVI</span>");
+    }
+
+    @Test
+    void whatWasNotTouchedStaysExactly() throws Exception {
+        DraftRig before = draft().rig();
+        save(Map.of("name", "Plan C"));
+        assertThat(named("Plan C").rig()).isEqualTo(before);
+    }
+
+    @Test
+    void aLampIsMoved() throws Exception {
+        save(Map.of("lamps[0].zMetres", "0,60"));
+        assertThat(draft().rig().lamps().get(0).hanging().mount().orElseThrow().centre().z())
+                .isEqualTo(0.6);
+    }
+
+    @Test
+    void aStaleFormComesBackWithBothStates() throws Exception {
+        Map<String, String> old = fields();
+        save(Map.of("lamps[0].place", "theirs"));
+        old.put("lamps[0].place", "mine");
+        old.put("action", "save");
+        send(params(post(page()), old))
+                .andExpect(status().isConflict())
+                .andExpect(content().string(allOf(containsString("theirs"), containsString("value=\"mine\""))));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "lamps[0].xMetres,left", "lamps[0].xMetres,1e400", "lamps[0].zMetres,NaN", "lamps[0].zMetres,''",
+        "lamps[0].zMetres,-99", "lamps[0].lean,181", "lamps[0].on,25:00", "lamps[0].pick,model:999999",
+        "lamps[0].pick,lamp:0", "lamps[0].place,''", "covers[0].layers,0", "covers[0].layers,x",
+        "covers[0].wireMillimetres,-1", "covers[0].heightMetres,high", "furniture[0].widthMetres,0",
+        "furniture[0].xMetres,NaN", "furniture[0].name,''", "name,''"
+    })
+    void whatCannotBeIsNotSaved(String field, String typed) throws Exception {
+        DraftRig before = draft().rig();
+        save(Map.of(field, typed)).andExpect(status().isOk()).andExpect(content().string(containsString("aria-invalid")));
+        assertThat(draft()).extracting(DraftFacts::name, DraftFacts::rig).containsExactly("Plan A", before);
+    }
+
+    @Test
+    void whatWasTypedIsKept() throws Exception {
+        save(Map.of("lamps[0].xMetres", "to the left"))
+                .andExpect(content().string(containsString("value=\"to the left\"")));
+    }
+
+    @Test
+    void aLookAtWrongFieldsSaysWhatIsWrong() throws Exception {
+        assertThat(shown(Map.of("lamps[0].xMetres", "left"))).contains("Nothing is computed");
+    }
+
+    @Test
+    void aLampOfAnotherSiteIsNotThere() throws Exception {
+        SiteFacts other = collection.site();
+        LampFacts strange = collection.lamp(other, collection.lampModel(other, LampClass.TUBE_T5));
+        save(Map.of("lamps[0].pick", "lamp:" + strange.id()))
+                .andExpect(content().string(containsString("Choose the lamp.")));
+    }
+
+    @Test
+    void aDraftOfAnotherSiteIsNotFound() throws Exception {
+        SignedIn stranger = collection.person(collection.site(), Role.SUPERVISOR);
+        pages.perform(get(page()).with(collection.as(stranger))).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void aDraftOfAnotherEnclosureIsNotFound() throws Exception {
+        SpeciesFacts species =
+                collection.species(site, lead, "Pogona vitticeps", new UvZone(3, LightMethod.SUNBEAM));
+        Home other = homes.unlit(site, lead, species);
+        send(get("/enclosures/" + other.enclosureId() + "/desk/" + draftId)).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void aLampComes() throws Exception {
+        LampFacts free = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
+        act("addLamp", Map.of("newLamp", "lamp:" + free.id()))
+                .andExpect(content().string(containsString("name=\"lamps[1].xMetres\" value=\"0.60\"")));
+    }
+
+    @Test
+    void aLampStillToBeBoughtIsPredictedToo() throws Exception {
+        long model = rigs.at(site.id(), home.enclosureId(), clock.instant())
+                .fittings()
+                .get(0)
+                .lamp()
+                .model()
+                .id();
+        String before = shown(Map.of());
+        String after = shown(Map.of(
+                "lamps[1].pick", "model:" + model,
+                "lamps[1].place", "second",
+                "lamps[1].xMetres", "0.6",
+                "lamps[1].yMetres", "0.4",
+                "lamps[1].zMetres", "0.68",
+                "lamps[1].lengthTo", "0"));
+        assertThat(after).isNotEqualTo(before).contains("48 W").doesNotContain("Nothing is computed");
+    }
+
+    @Test
+    void aLampHangsOnceInADraft() throws Exception {
+        Map<String, String> twice = new LinkedHashMap<>();
+        fields().forEach((name, typed) -> {
+            if (name.startsWith("lamps[0]")) {
+                twice.put(name.replace("[0]", "[1]"), typed);
+            }
+        });
+        save(twice).andExpect(content().string(containsString("This lamp hangs in the draft already.")));
+    }
+
+    @Test
+    void aPartIsTakenAway() throws Exception {
+        act("remove furniture[0]", Map.of())
+                .andExpect(content().string(not(containsString("name=\"furniture[0].name\""))));
+    }
+
+    @Test
+    void aDiscardedDraftIsClosed() throws Exception {
+        send(post(page() + "/discard").param("version", "0")).andExpect(redirectedUrl(desk() + "?discarded"));
+        see(page(), allOf(containsString("Discarded"), not(containsString("value=\"save\""))));
+    }
+
+    @Test
+    void aKeeperSeesAndDoesNotChange() throws Exception {
+        SignedIn keeper = collection.person(site, Role.KEEPER);
+        pages.perform(get(page()).with(collection.as(keeper)))
+                .andExpect(content().string(not(containsString("value=\"save\""))));
+        pages.perform(params(post(page()), fields()).with(csrf()).with(collection.as(keeper)))
+                .andExpect(status().isForbidden());
+    }
+
+    private String desk() {
+        return "/enclosures/" + home.enclosureId() + "/desk";
+    }
+
+    private String page() {
+        return desk() + "/" + draftId;
+    }
+
+    private DraftFacts draft() {
+        return drafts.get(place, draftId);
+    }
+
+    private DraftFacts named(String name) {
+        return drafts.of(place).stream()
+                .filter(draft -> draft.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Map<String, String> fields() {
+        DeskForm form = DeskFields.of(draft(), Quantity.UV_INDEX);
+        Map<String, String> fields = new LinkedHashMap<>(form.fields());
+        List.of(form.lamps(), form.covers(), form.furniture())
+                .forEach(rows -> rows.forEach(
+                        row -> row.typed().forEach((field, typed) -> fields.put(row.name(field), typed))));
+        return fields;
+    }
+
+    private String shown(Map<String, String> changed) throws Exception {
+        return send(with(post(page() + "/look"), changed)).andReturn().getResponse().getContentAsString();
+    }
+
+    private ResultActions save(Map<String, String> changed) throws Exception {
+        return act("save", changed);
+    }
+
+    private ResultActions act(String action, Map<String, String> changed) throws Exception {
+        return send(with(post(page()), changed).param("action", action));
+    }
+
+    private MockHttpServletRequestBuilder with(MockHttpServletRequestBuilder request, Map<String, String> changed) {
+        Map<String, String> all = fields();
+        all.putAll(changed);
+        return params(request, all);
+    }
+
+    private static MockHttpServletRequestBuilder params(
+            MockHttpServletRequestBuilder request, Map<String, String> fields) {
+        fields.forEach(request::param);
+        return request;
+    }
+
+    private void see(String url, Matcher<String> what) throws Exception {
+        send(get(url)).andExpect(status().isOk()).andExpect(content().string(what));
+    }
+
+    private ResultActions send(MockHttpServletRequestBuilder request) throws Exception {
+        return pages.perform(request.with(csrf()).with(collection.as(lead)));
+    }
+}
