@@ -4,6 +4,7 @@ import dapple.desk.LightDrawings.Shown;
 import dapple.light.quantity.Quantity;
 import dapple.prediction.EnclosureScene;
 import dapple.prediction.LightInside;
+import dapple.prediction.LiveLight;
 import dapple.prediction.Outlook;
 import java.util.List;
 import org.springframework.stereotype.Component;
@@ -14,20 +15,29 @@ class Looking {
     private static final Newest UNREAD = new Newest(List.of());
 
     private final Outlook outlook;
+    private final LiveLight live;
     private final LightDrawings drawings;
+    private final DeskGrips grips;
 
-    Looking(Outlook outlook, LightDrawings drawings) {
+    Looking(Outlook outlook, LiveLight live, LightDrawings drawings, DeskGrips grips) {
         this.outlook = outlook;
+        this.live = live;
         this.drawings = drawings;
+        this.grips = grips;
     }
 
-    Look at(EnclosureScene scene, Quantity quantity) {
-        LightInside light = outlook.of(scene);
-        Shown shown = new Shown(quantity, light, outlook.planes(scene, quantity));
+    /**
+     * A rig that is being changed.
+     *
+     * @param isRough while something is being moved
+     */
+    Look at(EnclosureScene scene, Quantity quantity, boolean isRough) {
+        LightInside light = live.of(scene, quantity, isRough);
+        Shown shown = new Shown(quantity, light, light.planes());
         return new Look(
                 scene,
                 quantity,
-                drawings.of(scene, shown, UNREAD),
+                drawings.held(scene, shown, UNREAD, grips.of(scene)),
                 ZonesShown.of(scene, light),
                 Unpredicted.of(scene),
                 AtPoint.all(scene, light, quantity),

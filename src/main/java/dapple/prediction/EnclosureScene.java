@@ -41,6 +41,11 @@ public record EnclosureScene(
         return new EnclosureScene(enclosure, other, points, occupants, needs, shown);
     }
 
+    /** The same with points tried elsewhere. */
+    public EnclosureScene withPoints(List<PointFacts> others) {
+        return new EnclosureScene(enclosure, rig, others, occupants, needs, shown);
+    }
+
     public Optional<InnerSize> size() {
         return enclosure.size();
     }

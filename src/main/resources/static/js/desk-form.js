@@ -13,7 +13,19 @@ export class DeskForm {
   }
 
   fields() {
-    return [...this.form.elements].filter((field) => field.name && !['hidden', 'submit', 'button', 'fieldset'].includes(field.type));
+    return [...this.form.elements].filter((field) => field.name && !this.isOfPlace(field) && !['hidden', 'submit', 'button', 'fieldset'].includes(field.type));
+  }
+
+  /** Whether a field belongs to the place that is asked about, not to the draft. */
+  isOfPlace(field) {
+    return AXES.includes(field.name);
+  }
+
+  /** The place that is typed; nothing unless it is whole. */
+  asked() {
+    const typed = AXES.map((axis) => this.form.elements.namedItem(axis)?.value.trim());
+    const isWhole = typed.every((text) => text && Number.isFinite(Number(text)));
+    return isWhole ? Object.fromEntries(AXES.map((axis, index) => [axis, Number(typed[index])])) : null;
   }
 
   texts() {

@@ -87,8 +87,11 @@ function work(form, look, fields, looking) {
     if (svg && isStill) looking.at(placeUnder(svg, event));
   });
 
-  form.addEventListener('input', (event) => { if (!look.contains(event.target)) looking.moving(); });
-  form.addEventListener('change', (event) => { if (!look.contains(event.target)) fields.keep(); });
+  form.addEventListener('input', (event) => {
+    if (!fields.isOfPlace(event.target)) looking.moving();
+    else if (fields.asked()) looking.at(fields.asked());
+  });
+  form.addEventListener('change', () => fields.keep());
 
   function turn(back) {
     if (back ? fields.undo() : fields.redo()) looking.moving();
