@@ -72,6 +72,6 @@ class DeskPage {
     }
 
     private static void at(EnclosureScene scene, DeskForm form, Vec place, Model model) {
-        model.addAttribute("here", HereShown.at(scene, form.quantity(), place));
+        model.addAttribute("lightHere", HereShown.at(scene, form.quantity(), place));
     }
 }
