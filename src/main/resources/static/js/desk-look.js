@@ -61,12 +61,11 @@ export class Looking {
     return new Map([...parts].map((part) => [part, this.fields.place(part)]));
   }
 
-  /** Something is being moved: shown at once, computed roughly, and closely once it rests. */
+  /** Something is being moved: shown at once, computed roughly, and closely once that has come and nothing moves. */
   moving() {
-    this.shift();
-    this.lookAsking.ask(Object.assign(this.body({ rough: 'true' }), { places: this.places() }), false);
     clearTimeout(this.rest);
-    this.rest = setTimeout(() => this.resting(), REST_MILLIS);
+    this.shift();
+    this.lookAsking.ask(Object.assign(this.body({ rough: 'true' }), { places: this.places(), isRough: true }), false);
   }
 
   resting() {
@@ -83,6 +82,8 @@ export class Looking {
     const plane = held?.ownerSVGElement?.dataset.plane;
     this.look.replaceChildren(...found.childNodes);
     this.drawn = body.places;
+    clearTimeout(this.rest);
+    if (body.isRough && !this.lookAsking.next) this.rest = setTimeout(() => this.resting(), REST_MILLIS);
     this.shift();
     this.mark();
     if (part) this.focus(`svg[data-plane="${plane}"] [data-part="${CSS.escape(part)}"]`);
