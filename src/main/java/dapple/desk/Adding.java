@@ -75,8 +75,9 @@ class Adding {
     }
 
     private static Optional<Position> middle(EnclosureScene scene) {
-        return scene.baskingPoint().flatMap(PointFacts::position).or(() -> scene.size()
-                .map(size -> new Position(size.widthMetres() / 2, size.depthMetres() / 2, 0)));
+        return scene.baskingPoint()
+                .flatMap(PointFacts::position)
+                .or(() -> scene.size().map(size -> new Position(size.widthMetres() / 2, size.depthMetres() / 2, 0)));
     }
 
     private static void put(Map<String, String> typed, String field, double metres) {

@@ -21,7 +21,11 @@ import java.util.Optional;
  * @param state as predicted; empty: nothing is asked, or not enough is known
  */
 public record AtPoint(
-        PointFacts point, Quantity quantity, Optional<Predicted> predicted, Optional<Band> band, Optional<State> state) {
+        PointFacts point,
+        Quantity quantity,
+        Optional<Predicted> predicted,
+        Optional<Band> band,
+        Optional<State> state) {
     static List<AtPoint> all(EnclosureScene scene, LightInside light, Quantity quantity) {
         return scene.points().stream()
                 .map(point -> at(scene, light.at(point, quantity), point, quantity))
@@ -32,9 +36,7 @@ public record AtPoint(
             EnclosureScene scene, Optional<Predicted> predicted, PointFacts point, Quantity quantity) {
         Optional<Limits> limits = point.role() == PointRole.KEEPER
                 ? Optional.empty()
-                : scene.shown()
-                        .filter(need -> point.serves(need.speciesId()))
-                        .flatMap(need -> need.limits(quantity));
+                : scene.shown().filter(need -> point.serves(need.speciesId())).flatMap(need -> need.limits(quantity));
         return new AtPoint(
                 point,
                 quantity,

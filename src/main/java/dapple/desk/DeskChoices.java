@@ -46,8 +46,8 @@ class DeskChoices {
                         .filter(lamp -> isThere(lamp, hanging, desk) || chosen.contains(pick(lamp)))
                         .sorted(Comparator.comparing(LampFacts::tag, String.CASE_INSENSITIVE_ORDER)
                                 .thenComparing(LampFacts::id))
-                        .map(lamp -> new Choice(
-                                pick(lamp), lamp.tag(), lamp.model().name()))
+                        .map(lamp ->
+                                new Choice(pick(lamp), lamp.tag(), lamp.model().name()))
                         .toList(),
                 desk.stock().models().values().stream()
                         .sorted(Comparator.comparing(LampModelFacts::name, String.CASE_INSENSITIVE_ORDER)

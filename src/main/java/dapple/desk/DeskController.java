@@ -128,7 +128,12 @@ class DeskController {
         }
         try {
             DraftSeen seen = new DraftSeen(draft.id(), form.version());
-            drafts.change(desk.place(), seen, form.field("name").strip(), rig.get(), desk.me().personId());
+            drafts.change(
+                    desk.place(),
+                    seen,
+                    form.field("name").strip(),
+                    rig.get(),
+                    desk.me().personId());
             return "redirect:/enclosures/" + desk.enclosureId() + "/desk/" + draft.id() + "?saved&quantity="
                     + form.quantity();
         } catch (TakenException taken) {

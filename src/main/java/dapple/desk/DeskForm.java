@@ -20,7 +20,8 @@ public record DeskForm(List<Row> lamps, List<Row> covers, List<Row> furniture, M
     /** What can be drawn. */
     public static final List<Quantity> QUANTITIES = List.of(Quantity.UV_INDEX, Quantity.ILLUMINANCE, Quantity.IR_A);
 
-    private static final Pattern OF_A_PART = Pattern.compile("(lamps|covers|furniture)\\[([0-9]{1,3})]\\.([a-zA-Z]{1,30})");
+    private static final Pattern OF_A_PART =
+            Pattern.compile("(lamps|covers|furniture)\\[([0-9]{1,3})]\\.([a-zA-Z]{1,30})");
     private static final int LONGEST = 300;
 
     public DeskForm {

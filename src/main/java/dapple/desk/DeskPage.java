@@ -57,7 +57,9 @@ class DeskPage {
         model.addAttribute("tried", tried);
         read.rig().ifPresent(rig -> {
             EnclosureScene scene = desk.under(rig).withPoints(tried.points());
-            model.addAttribute("look", looking.at(scene, form.quantity(), form.field("rough").equals("true")));
+            model.addAttribute(
+                    "look",
+                    looking.at(scene, form.quantity(), form.field("rough").equals("true")));
             HereShown.asked(form).ifPresent(place -> at(scene, form, place, model));
         });
         return LOOK;
@@ -65,9 +67,7 @@ class DeskPage {
 
     /** What falls on the place that the form names. */
     String at(Desk desk, DeskForm form, Read read, Model model) {
-        read.rig().ifPresent(rig -> HereShown.asked(form)
-                .ifPresent(place -> at(
-                        desk.under(rig), form, place, model)));
+        read.rig().ifPresent(rig -> HereShown.asked(form).ifPresent(place -> at(desk.under(rig), form, place, model)));
         return AT;
     }
 

@@ -87,8 +87,7 @@ class DeskReading {
                     .findFirst();
             PartFields.Read<Hanging> hanging = fields.hanging(DeskFields.inFull(row), before, against.size());
             tell(row, hanging.wrong(), wrong);
-            pick.ifPresent(lamp ->
-                    hanging.part().ifPresent(read -> lamps.add(new DraftLamp(fitting, lamp, read))));
+            pick.ifPresent(lamp -> hanging.part().ifPresent(read -> lamps.add(new DraftLamp(fitting, lamp, read))));
         }
         return lamps;
     }

@@ -107,7 +107,8 @@ class DraftsController {
                         .filter(DraftFacts::isOpen)
                         .map(draft -> new Listed(draft, line(desk.under(draft.rig()))))
                         .toList());
-        model.addAttribute("closed", all.stream().filter(draft -> !draft.isOpen()).toList());
+        model.addAttribute(
+                "closed", all.stream().filter(draft -> !draft.isOpen()).toList());
         model.addAttribute("names", people.names(desk.me().siteId()));
         return VIEW;
     }

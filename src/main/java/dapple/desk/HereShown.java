@@ -24,7 +24,9 @@ public record HereShown(Vec place, Quantity quantity, Optional<Lit> light, Optio
     static Optional<Vec> asked(DeskForm form) {
         boolean isPlace = Stream.of("x", "y", "z")
                 .allMatch(axis -> METRES.matcher(form.field(axis).strip()).matches());
-        return isPlace ? Optional.of(new Vec(metres(form, "x"), metres(form, "y"), metres(form, "z"))) : Optional.empty();
+        return isPlace
+                ? Optional.of(new Vec(metres(form, "x"), metres(form, "y"), metres(form, "z")))
+                : Optional.empty();
     }
 
     private static double metres(DeskForm form, String axis) {

@@ -24,7 +24,6 @@ import dapple.prediction.Lately;
 import dapple.prediction.LightInside;
 import dapple.prediction.LightInside.Planes;
 import dapple.prediction.Predicted;
-import dapple.prediction.SpeciesNeed;
 import dapple.reading.JudgedReading;
 import dapple.rig.Cover;
 import dapple.rig.FurnitureFacts;
@@ -153,18 +152,24 @@ public class LightDrawings {
 
     private EnclosureFigure.Point measured(PointFacts point, Vec place, JudgedReading reading) {
         return new EnclosureFigure.Point(
-                point.code(), place, Known.MEASURED, formats.amount(reading.quantity(), reading.amount()), reading.state());
+                point.code(),
+                place,
+                Known.MEASURED,
+                formats.amount(reading.quantity(), reading.amount()),
+                reading.state());
     }
 
-    private EnclosureFigure.Point predicted(
-            PointFacts point, Vec place, Quantity quantity, Predicted predicted) {
+    private EnclosureFigure.Point predicted(PointFacts point, Vec place, Quantity quantity, Predicted predicted) {
         return new EnclosureFigure.Point(
-                point.code(), place, Known.PREDICTED, formats.predicted(quantity, predicted.amount()), Optional.empty());
+                point.code(),
+                place,
+                Known.PREDICTED,
+                formats.predicted(quantity, predicted.amount()),
+                Optional.empty());
     }
 
     private Drawing drawing(Sheet sheet, CutPlane plane, Optional<LitPlane> lit) {
-        Optional<LightFigure> light =
-                lit.map(field -> new LightFigure(field, levels(sheet, field)));
+        Optional<LightFigure> light = lit.map(field -> new LightFigure(field, levels(sheet, field)));
         String kind = plane instanceof Plan ? "plan" : "section";
         double metres =
                 plane instanceof Plan ? sheet.cut().heightMetres() : sheet.cut().depthMetres();

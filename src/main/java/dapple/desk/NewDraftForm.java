@@ -11,7 +11,8 @@ import jakarta.validation.constraints.Size;
  * @param from what hangs now, nothing, or the id of another draft
  */
 record NewDraftForm(
-        @Line @Size(max = 80) String name, @NotNull @Size(max = 20) String from) {
+        @Line @Size(max = 80) String name,
+        @NotNull @Size(max = 20) String from) {
     static final String INSTALLED = "installed";
     static final String EMPTY = "empty";
 

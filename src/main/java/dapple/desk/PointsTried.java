@@ -37,12 +37,11 @@ public record PointsTried(List<PointFacts> points, List<Row> rows, List<String> 
         for (PointFacts point : scene.points()) {
             Optional<Row> row = point.position().map(place -> row(form, "points[" + points.size() + "]", place));
             row.ifPresent(rows::add);
-            row.ifPresent(typed -> AXES.stream()
-                    .filter(axis -> !isMetres(typed, axis))
-                    .forEach(axis -> wrong.add(typed.name(axis))));
+            row.ifPresent(typed ->
+                    AXES.stream().filter(axis -> !isMetres(typed, axis)).forEach(axis -> wrong.add(typed.name(axis))));
             points.add(row.filter(typed -> AXES.stream().allMatch(axis -> isMetres(typed, axis)))
-                    .map(typed -> point.tried(new Position(
-                            metres(typed, "xMetres"), metres(typed, "yMetres"), metres(typed, "zMetres"))))
+                    .map(typed -> point.tried(
+                            new Position(metres(typed, "xMetres"), metres(typed, "yMetres"), metres(typed, "zMetres"))))
                     .orElse(point));
         }
         return new PointsTried(points, rows, wrong);
@@ -53,7 +52,9 @@ public record PointsTried(List<PointFacts> points, List<Row> rows, List<String> 
         double[] metres = {place.xMetres(), place.yMetres(), place.zMetres()};
         for (int axis = 0; axis < metres.length; axis++) {
             String field = AXES.get(axis);
-            typed.put(field, form.fields().getOrDefault(path + "." + field, String.format(Locale.ROOT, "%.2f", metres[axis])));
+            typed.put(
+                    field,
+                    form.fields().getOrDefault(path + "." + field, String.format(Locale.ROOT, "%.2f", metres[axis])));
         }
         return new Row(path, typed);
     }

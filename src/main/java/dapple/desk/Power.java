@@ -18,7 +18,10 @@ public record Power(double watts, long unknown) {
                 .map(LampModelFacts::watts)
                 .toList();
         return new Power(
-                each.stream().flatMap(Optional::stream).mapToDouble(Double::doubleValue).sum(),
+                each.stream()
+                        .flatMap(Optional::stream)
+                        .mapToDouble(Double::doubleValue)
+                        .sum(),
                 each.stream().filter(Optional::isEmpty).count());
     }
 }

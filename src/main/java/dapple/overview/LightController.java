@@ -1,9 +1,9 @@
 package dapple.overview;
 
+import dapple.desk.LightDrawings;
+import dapple.desk.Newest;
 import dapple.desk.Unpredicted;
 import dapple.desk.ZonesShown;
-import dapple.desk.Newest;
-import dapple.desk.LightDrawings;
 import dapple.light.quantity.Quantity;
 import dapple.people.Action;
 import dapple.people.Allowed;

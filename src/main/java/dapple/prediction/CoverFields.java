@@ -74,9 +74,8 @@ record CoverFields(CoverForm form) {
     /** The form of a cover as it is; what passes of each quantity comes from one source, as the form asks for it. */
     static CoverForm of(Cover cover, LocalDateTime at) {
         CoverForm place = inPlaceOf(cover, kind(cover.material()), at);
-        Optional<CoverMaterial.Weave> weave = cover.material() instanceof CoverMaterial.Weave known
-                ? Optional.of(known)
-                : Optional.empty();
+        Optional<CoverMaterial.Weave> weave =
+                cover.material() instanceof CoverMaterial.Weave known ? Optional.of(known) : Optional.empty();
         Map<Quantity, CoverTransmittance> passing =
                 cover.material() instanceof CoverMaterial.Passing known ? known.byQuantity() : Map.of();
         return new CoverForm(
@@ -111,8 +110,7 @@ record CoverFields(CoverForm form) {
                 null);
     }
 
-    private static String source(
-            Optional<CoverMaterial.Weave> weave, Map<Quantity, CoverTransmittance> passing) {
+    private static String source(Optional<CoverMaterial.Weave> weave, Map<Quantity, CoverTransmittance> passing) {
         return Stream.concat(
                         weave.map(CoverMaterial.Weave::provenance).stream(),
                         passing.values().stream().map(CoverTransmittance::provenance))

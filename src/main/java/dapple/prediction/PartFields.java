@@ -57,9 +57,12 @@ public class PartFields {
      * @param before how it hung when the fields were written
      */
     public Read<Hanging> hanging(Map<String, String> typed, Optional<Hanging> before, Optional<InnerSize> size) {
-        return read(FitForm.class, typed, size, step -> ((LampStep.Fit) step).hanging(), hanging -> before.map(
-                        old -> kept(hanging, old, typed))
-                .orElse(hanging));
+        return read(
+                FitForm.class,
+                typed,
+                size,
+                step -> ((LampStep.Fit) step).hanging(),
+                hanging -> before.map(old -> kept(hanging, old, typed)).orElse(hanging));
     }
 
     /** The exact position and direction stay, unless one of their fields was changed. */
@@ -67,14 +70,16 @@ public class PartFields {
         Map<String, String> written = typed(before);
         boolean isSame = List.of("xMetres", "yMetres", "zMetres", "lean", "leanTo", "lengthTo").stream()
                 .allMatch(field -> same(field, typed, written));
-        return isSame
-                ? new Hanging(hanging.place(), before.mount(), hanging.timer(), hanging.circuitId())
-                : hanging;
+        return isSame ? new Hanging(hanging.place(), before.mount(), hanging.timer(), hanging.circuitId()) : hanging;
     }
 
     public Read<Cover> cover(Map<String, String> typed, Optional<Cover> before) {
-        return read(CoverForm.class, typed, Optional.empty(), step -> ((CoverStep.Put) step).cover(), cover ->
-                before.filter(old -> isAsWritten(typed, typed(old))).orElse(cover));
+        return read(
+                CoverForm.class,
+                typed,
+                Optional.empty(),
+                step -> ((CoverStep.Put) step).cover(),
+                cover -> before.filter(old -> isAsWritten(typed, typed(old))).orElse(cover));
     }
 
     public Read<Furniture> furniture(Map<String, String> typed, Optional<Furniture> before) {

@@ -94,7 +94,8 @@ class DeskIT {
     }
 
     private void settle() {
-        browser.awaitThat("the drawing follows the form", () -> browser.runAsync(COMPUTED).equals(browser.run(SHOWN)));
+        browser.awaitThat(
+                "the drawing follows the form", () -> browser.runAsync(COMPUTED).equals(browser.run(SHOWN)));
         browser.await(By.cssSelector(LAMP));
     }
 
@@ -138,7 +139,8 @@ class DeskIT {
     }
 
     private void touch(String type, double x, double y) {
-        browser.command("Input.dispatchTouchEvent", Map.of("type", type, "touchPoints", List.of(Map.of("x", x, "y", y))));
+        browser.command(
+                "Input.dispatchTouchEvent", Map.of("type", type, "touchPoints", List.of(Map.of("x", x, "y", y))));
     }
 
     @Test
@@ -162,11 +164,12 @@ class DeskIT {
     void aPlaceThatIsPressedIsTold() {
         begin(1280, 900, "At a place");
         browser.run("document.querySelector('svg[data-plane=plan]').scrollIntoView({ block: 'center' });");
-        List<?> at = (List<?>) browser.run(
-                "const box = document.querySelector('svg[data-plane=plan] .wall').getBoundingClientRect();"
+        List<?> at = (List<?>)
+                browser.run("const box = document.querySelector('svg[data-plane=plan] .wall').getBoundingClientRect();"
                         + "return [box.x + box.width / 2, box.y + box.height / 3];");
         mouse("mouseMoved", ((Number) at.get(0)).doubleValue(), ((Number) at.get(1)).doubleValue());
-        browser.awaitThat("the place is told", () -> String.join("", browser.texts("#at")).contains("L02"));
+        browser.awaitThat(
+                "the place is told", () -> String.join("", browser.texts("#at")).contains("L02"));
         assertThat(String.join("", browser.texts("#at"))).contains("from the left", "%", "predicted");
     }
 }

@@ -74,8 +74,7 @@ class DeskPagesTest {
     void furnish() {
         site = collection.site();
         lead = collection.person(site, Role.SUPERVISOR);
-        SpeciesFacts skink =
-                collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
+        SpeciesFacts skink = collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
         home = homes.lit(site, lead, skink);
         place = new DraftPlace(site.id(), home.enclosureId());
         DraftRig installed = DraftRig.of(rigs.at(site.id(), home.enclosureId(), clock.instant()));
@@ -155,7 +154,9 @@ class DeskPagesTest {
 
     @Test
     void anotherQuantityIsListedWithItsUnit() throws Exception {
-        assertThat(shown(Map.of("quantity", "ILLUMINANCE"))).contains("illuminance").doesNotContain("UVI</span>");
+        assertThat(shown(Map.of("quantity", "ILLUMINANCE")))
+                .contains("illuminance")
+                .doesNotContain("UVI</span>");
     }
 
     @Test
@@ -179,8 +180,8 @@ class DeskPagesTest {
 
     @Test
     void aPointIsTriedElsewhereAndNotStored() throws Exception {
-        String there = shown(
-                Map.of("points[0].xMetres", "0.10", "points[0].yMetres", "0.10", "points[0].zMetres", "0.05"));
+        String there =
+                shown(Map.of("points[0].xMetres", "0.10", "points[0].yMetres", "0.10", "points[0].zMetres", "0.05"));
         assertThat(there).isNotEqualTo(shown(Map.of())).contains("0.10\u00a0m from the left");
         see(page(), not(containsString("name=\"points[0].xMetres\" value=\"0.10\"")));
     }
@@ -190,8 +191,10 @@ class DeskPagesTest {
     void aPointThatIsNowhereStaysWhereItIs(String typed) throws Exception {
         act("look", Map.of("points[0].xMetres", typed))
                 .andExpect(status().isOk())
-                .andExpect(content().string(allOf(
-                        containsString("Enter metres from -9.99 to 99.99"), containsString("value=\"" + typed + "\""))));
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("Enter metres from -9.99 to 99.99"),
+                                containsString("value=\"" + typed + "\""))));
     }
 
     /** The tube gives all of the light, so its part is the whole. */
@@ -237,7 +240,14 @@ class DeskPagesTest {
     @Test
     void aLampIsMoved() throws Exception {
         save(Map.of("lamps[0].zMetres", "0,60"));
-        assertThat(draft().rig().lamps().get(0).hanging().mount().orElseThrow().centre().z())
+        assertThat(draft().rig()
+                        .lamps()
+                        .get(0)
+                        .hanging()
+                        .mount()
+                        .orElseThrow()
+                        .centre()
+                        .z())
                 .isEqualTo(0.6);
     }
 
@@ -254,15 +264,30 @@ class DeskPagesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "lamps[0].xMetres,left", "lamps[0].xMetres,1e400", "lamps[0].zMetres,NaN", "lamps[0].zMetres,''",
-        "lamps[0].zMetres,-99", "lamps[0].lean,181", "lamps[0].on,25:00", "lamps[0].pick,model:999999",
-        "lamps[0].pick,lamp:0", "lamps[0].place,''", "covers[0].layers,0", "covers[0].layers,x",
-        "covers[0].wireMillimetres,-1", "covers[0].heightMetres,high", "furniture[0].widthMetres,0",
-        "furniture[0].xMetres,NaN", "furniture[0].name,''", "name,''"
+        "lamps[0].xMetres,left",
+        "lamps[0].xMetres,1e400",
+        "lamps[0].zMetres,NaN",
+        "lamps[0].zMetres,''",
+        "lamps[0].zMetres,-99",
+        "lamps[0].lean,181",
+        "lamps[0].on,25:00",
+        "lamps[0].pick,model:999999",
+        "lamps[0].pick,lamp:0",
+        "lamps[0].place,''",
+        "covers[0].layers,0",
+        "covers[0].layers,x",
+        "covers[0].wireMillimetres,-1",
+        "covers[0].heightMetres,high",
+        "furniture[0].widthMetres,0",
+        "furniture[0].xMetres,NaN",
+        "furniture[0].name,''",
+        "name,''"
     })
     void whatCannotBeIsNotSaved(String field, String typed) throws Exception {
         DraftRig before = draft().rig();
-        save(Map.of(field, typed)).andExpect(status().isOk()).andExpect(content().string(containsString("aria-invalid")));
+        save(Map.of(field, typed))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("aria-invalid")));
         assertThat(draft()).extracting(DraftFacts::name, DraftFacts::rig).containsExactly("Plan A", before);
     }
 
@@ -293,8 +318,7 @@ class DeskPagesTest {
 
     @Test
     void aDraftOfAnotherEnclosureIsNotFound() throws Exception {
-        SpeciesFacts species =
-                collection.species(site, lead, "Pogona vitticeps", new UvZone(3, LightMethod.SUNBEAM));
+        SpeciesFacts species = collection.species(site, lead, "Pogona vitticeps", new UvZone(3, LightMethod.SUNBEAM));
         Home other = homes.unlit(site, lead, species);
         send(get("/enclosures/" + other.enclosureId() + "/desk/" + draftId)).andExpect(status().isNotFound());
     }
@@ -380,13 +404,16 @@ class DeskPagesTest {
         DeskForm form = DeskFields.of(draft(), Quantity.UV_INDEX);
         Map<String, String> fields = new LinkedHashMap<>(form.fields());
         List.of(form.lamps(), form.covers(), form.furniture())
-                .forEach(rows -> rows.forEach(
-                        row -> row.typed().forEach((field, typed) -> fields.put(row.name(field), typed))));
+                .forEach(rows ->
+                        rows.forEach(row -> row.typed().forEach((field, typed) -> fields.put(row.name(field), typed))));
         return fields;
     }
 
     private String shown(Map<String, String> changed) throws Exception {
-        return send(with(post(page() + "/look"), changed)).andReturn().getResponse().getContentAsString();
+        return send(with(post(page() + "/look"), changed))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
     }
 
     private ResultActions save(Map<String, String> changed) throws Exception {
