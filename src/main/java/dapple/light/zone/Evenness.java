@@ -122,14 +122,12 @@ final class Evenness {
             return new Stretch(highs[level], lows[level], count - (1 << level));
         }
 
-        /**
-         * Stretches of one length.
-         *
-         * @param second where the second of the two begins that make up each, after the first
-         */
+        /** Stretches of one length. */
         private static final class Stretch {
             private final double[] highs;
             private final double[] lows;
+
+            /** Where the second of the two begins that make up each, after the first. */
             private final int second;
 
             Stretch(double[] highs, double[] lows, int second) {
