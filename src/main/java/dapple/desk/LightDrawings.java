@@ -198,13 +198,6 @@ public class LightDrawings {
                 .orElseGet(() -> Levels.Round.on(field, sheet.ceiling(), formats::round));
     }
 
-    private static String words(Quantity quantity, boolean isLit) {
-        if (!isLit) {
-            return "light.drawn.unlit";
-        }
-        return quantity == Quantity.UV_INDEX ? "light.drawn" : "light.drawn.quantity";
-    }
-
     private Map<Limit, String> labels(Quantity quantity, ZoneTarget target) {
         return Map.of(
                 Limit.SHADE, formats.limit(quantity, target.shadeHigh()),
