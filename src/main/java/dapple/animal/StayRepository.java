@@ -9,10 +9,9 @@ import org.springframework.data.jpa.repository.Query;
 
 /** Stays; only the record of one animal shows withdrawn ones. */
 interface StayRepository extends JpaRepository<Stay, Long> {
-    String HOUSED =
-            "select new dapple.animal.Housed("
+    String HOUSED = "select new dapple.animal.Housed("
             + "s.enclosureId, s.fromAt, a, p.id, p.scientificName, p.commonName, p.version) "
-                    + "from Stay s join s.animal a join Species p on p.id = a.speciesId ";
+            + "from Stay s join s.animal a join Species p on p.id = a.speciesId ";
     String AT = "and s.withdrawnAt is null and s.fromAt <= :at and (s.toAt is null or s.toAt > :at) ";
 
     @Query("select s from Stay s where s.openAnimalId = :animalId")

@@ -73,6 +73,21 @@ class DeskController {
         return page.look(desk, form, page.read(desk, draft, form), model);
     }
 
+    /** What falls on one place, which the form names as x, y and z. */
+    @PostMapping("/at")
+    @Allowed(Action.SEE_ENCLOSURES)
+    String at(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long enclosureId,
+            @PathVariable long draftId,
+            @RequestParam Map<String, String> sent,
+            Model model) {
+        Desk desk = desks.of(me, enclosureId);
+        DraftFacts draft = drafts.get(desk.place(), draftId);
+        DeskForm form = DeskForm.of(sent);
+        return page.at(desk, form, page.read(desk, draft, form), model);
+    }
+
     @PostMapping
     @Allowed(Action.CHANGE_RIGS)
     String act(

@@ -3,8 +3,11 @@ package dapple.desk;
 import dapple.desk.DeskReading.Against;
 import dapple.desk.DeskReading.Read;
 import dapple.draft.DraftFacts;
-import dapple.draft.DraftRig;
+import dapple.light.geometry.Vec;
 import dapple.people.Action;
+import dapple.prediction.EnclosureScene;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
@@ -13,6 +16,7 @@ import org.springframework.ui.Model;
 class DeskPage {
     static final String VIEW = "desk/desk";
     static final String LOOK = "desk/look :: look";
+    static final String AT = "desk/look :: at";
 
     private final DeskReading reading;
     private final DeskChoices choices;
@@ -46,12 +50,28 @@ class DeskPage {
 
     /** What is computed alone. */
     String look(Desk desk, DeskForm form, Read read, Model model) {
-        model.addAttribute("wrong", read.wrong());
-        read.rig().ifPresent(rig -> model.addAttribute("look", look(desk, rig, form)));
+        PointsTried tried = PointsTried.of(form, desk.installed());
+        Map<String, String> wrong = new LinkedHashMap<>(read.wrong());
+        tried.wrong().forEach(field -> wrong.put(field, reading.say("desk.points.wrong")));
+        model.addAttribute("wrong", wrong);
+        model.addAttribute("tried", tried);
+        read.rig().ifPresent(rig -> {
+            EnclosureScene scene = desk.under(rig).withPoints(tried.points());
+            model.addAttribute(
+                    "look",
+                    looking.at(scene, form.quantity(), form.field("rough").equals("true")));
+            HereShown.asked(form).ifPresent(place -> at(scene, form, place, model));
+        });
         return LOOK;
     }
 
-    private Look look(Desk desk, DraftRig rig, DeskForm form) {
-        return looking.at(desk.under(rig), form.quantity());
+    /** What falls on the place that the form names. */
+    String at(Desk desk, DeskForm form, Read read, Model model) {
+        read.rig().ifPresent(rig -> HereShown.asked(form).ifPresent(place -> at(desk.under(rig), form, place, model)));
+        return AT;
+    }
+
+    private static void at(EnclosureScene scene, DeskForm form, Vec place, Model model) {
+        model.addAttribute("lightHere", HereShown.at(scene, form.quantity(), place));
     }
 }

@@ -5,6 +5,8 @@ import dapple.drawing.Drawing;
 import dapple.drawing.EnclosureFigure;
 import dapple.drawing.EnclosureFigure.Known;
 import dapple.drawing.FieldMap.Limit;
+import dapple.drawing.Grips;
+import dapple.drawing.Levels;
 import dapple.drawing.LightFigure;
 import dapple.drawing.LitPlane;
 import dapple.drawing.Plan;
@@ -13,6 +15,7 @@ import dapple.enclosure.InnerSize;
 import dapple.enclosure.PointFacts;
 import dapple.light.cover.Filter.Rectangle;
 import dapple.light.geometry.Vec;
+import dapple.light.judging.Limits;
 import dapple.light.judging.PointRole;
 import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
@@ -63,7 +66,9 @@ public class LightDrawings {
             EnclosureScene.Cut cut,
             Quantity quantity,
             Optional<Planes> planes,
-            Optional<ZoneTarget> target) {
+            Optional<ZoneTarget> target,
+            Optional<Double> ceiling,
+            Grips grips) {
         Drawn drawn(LightDrawings by) {
             return new Drawn(
                     by.drawing(this, new Section(cut.depthMetres()), planes.map(Planes::section)),
@@ -78,15 +83,28 @@ public class LightDrawings {
 
     /** One quantity; empty without the enclosure's size. */
     Optional<Drawn> of(EnclosureScene scene, Shown shown, Newest newest) {
-        return scene.size().map(size -> {
-            Sheet sheet = new Sheet(
-                    figure(scene, size, shown, newest),
-                    scene.cut(size),
-                    shown.quantity(),
-                    shown.planes(),
-                    scene.shown().flatMap(need -> need.zones(shown.quantity())));
-            return lately.get(sheet, () -> sheet.drawn(this));
-        });
+        return sheet(scene, shown, newest, Grips.NONE).map(sheet -> lately.get(sheet, () -> sheet.drawn(this)));
+    }
+
+    /** The same with parts that can be taken hold of. It is not remembered: they are moved all the time. */
+    Optional<Drawn> held(EnclosureScene scene, Shown shown, Newest newest, Grips grips) {
+        return sheet(scene, shown, newest, grips).map(sheet -> sheet.drawn(this));
+    }
+
+    private Optional<Sheet> sheet(EnclosureScene scene, Shown shown, Newest newest, Grips grips) {
+        Quantity quantity = shown.quantity();
+        return scene.size()
+                .map(size -> new Sheet(
+                        figure(scene, size, shown, newest),
+                        scene.cut(size),
+                        quantity,
+                        shown.planes(),
+                        scene.shown().flatMap(need -> need.zones(quantity)),
+                        scene.shown()
+                                .flatMap(need -> need.limits(quantity))
+                                .filter(Limits::hasCeiling)
+                                .map(Limits::ceiling),
+                        grips));
     }
 
     /**
@@ -186,22 +204,33 @@ public class LightDrawings {
     }
 
     private Drawing drawing(Sheet sheet, CutPlane plane, Optional<LitPlane> lit) {
-        Optional<LightFigure> light = lit.flatMap(field ->
-                sheet.target().map(target -> new LightFigure(field, target, labels(sheet.quantity(), target))));
+        Optional<LightFigure> light = lit.map(field -> new LightFigure(field, levels(sheet, field)));
         String kind = plane instanceof Plan ? "plan" : "section";
         double metres =
                 plane instanceof Plan ? sheet.cut().heightMetres() : sheet.cut().depthMetres();
-        Drawing.Words words = new Drawing.Words(
-                say("light." + kind, formats.metres(metres)),
-                say(words(sheet.quantity(), light.isPresent()), say("quantity." + sheet.quantity())));
-        return Drawing.of(sheet.figure(), plane, light, words);
+        Drawing.Words words =
+                new Drawing.Words(say("light." + kind, formats.metres(metres)), finding(sheet, light.isPresent()));
+        return Drawing.of(sheet.figure(), plane, light, words, sheet.grips());
     }
 
-    private static String words(Quantity quantity, boolean isLit) {
+    private String finding(Sheet sheet, boolean isLit) {
         if (!isLit) {
-            return "light.drawn.unlit";
+            return say("light.drawn.unlit");
         }
-        return quantity == Quantity.UV_INDEX ? "light.drawn" : "light.drawn.quantity";
+        if (sheet.quantity() == Quantity.UV_INDEX && sheet.target().isPresent()) {
+            return say("light.drawn");
+        }
+        String quantity = say("quantity." + sheet.quantity());
+        return sheet.target().isPresent()
+                ? say("light.drawn.quantity", quantity)
+                : say("light.drawn.round", quantity, sheet.quantity().unit());
+    }
+
+    private Levels levels(Sheet sheet, LitPlane field) {
+        Quantity quantity = sheet.quantity();
+        return sheet.target()
+                .<Levels>map(target -> new Levels.OfTarget(target, labels(quantity, target)))
+                .orElseGet(() -> Levels.Round.on(field, sheet.ceiling(), formats::round));
     }
 
     private Map<Limit, String> labels(Quantity quantity, ZoneTarget target) {

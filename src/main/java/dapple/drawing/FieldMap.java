@@ -1,15 +1,19 @@
 package dapple.drawing;
 
+import dapple.drawing.Levels.At;
 import dapple.light.zone.ZoneTarget;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * The light on a plane: light is light and shade is dark, in bands of one path each, every band lying on those before it;
  * lines at the target's limits; what is shade and what lies over the ceiling, for patterns. Tones go from 0, darkest, to
- * 15, and mean the same zone on every map: to 4 shade, 5 to 9 gradient, 10 and 11 basking, 12 and 13 above the target, 14
- * and 15 over the ceiling.
+ * 15, and mean the same zone on every map of a target: to 4 shade, 5 to 9 gradient, 10 and 11 basking, 12 and 13 above the
+ * target, 14 and 15 over the ceiling. Without a target they change at round amounts, two to a level.
  *
  * @param bands from the darkest, which is the whole map
  * @param shade what is shade; empty where nothing is
@@ -34,20 +38,23 @@ public record FieldMap(List<Band> bands, Optional<String> shade, Optional<String
      */
     public record Band(int tone, double from, String path) {}
 
-    /** Which limit a line is drawn at. */
+    /** Which limit a line is drawn at, or a round level among dark or light tones. */
     public enum Limit {
         SHADE,
         LOW,
         HIGH,
-        CEILING
+        CEILING,
+        DIM,
+        BRIGHT
     }
 
     /**
      * Where a limit is reached.
      *
+     * @param words that stand at the line; may be empty
      * @param spots the lines, in units of the drawing
      */
-    public record Line(Limit limit, double amount, List<List<Spot>> spots) {
+    public record Line(Limit limit, double amount, String words, List<List<Spot>> spots) {
         public Line {
             spots = List.copyOf(spots);
         }
@@ -57,8 +64,11 @@ public record FieldMap(List<Band> bands, Optional<String> shade, Optional<String
         }
     }
 
-    static FieldMap of(LitPlane plane, ZoneTarget target, Frame frame) {
-        return new Drawn(plane, frame).map(target);
+    static FieldMap of(LightFigure light, Frame frame) {
+        Drawn drawn = new Drawn(light.plane(), frame);
+        return light.levels() instanceof Levels.OfTarget target
+                ? drawn.map(target)
+                : drawn.map((Levels.Round) light.levels());
     }
 
     /** What must be reached for each tone, 0 to 15; what a target has no room for is NaN. */
@@ -80,6 +90,24 @@ public record FieldMap(List<Band> bands, Optional<String> shade, Optional<String
         levels[14] = target.ceiling();
         levels[15] = target.ceiling() * BRIGHTER;
         return rising(levels);
+    }
+
+    /** What must be reached for each tone: round levels from tone 2 on, and the geometric means between them. */
+    static double[] levels(Levels.Round round) {
+        double[] levels = new double[16];
+        Arrays.fill(levels, Double.NaN);
+        int first = levels.length - 2 * round.rounds().size();
+        for (int index = 0; index < round.rounds().size(); index++) {
+            levels[first + 2 * index] = round.rounds().get(index).amount();
+        }
+        for (int tone = first + 1; tone + 1 < levels.length; tone += 2) {
+            levels[tone] = Math.sqrt(levels[tone - 1] * levels[tone + 1]);
+        }
+        if (first < levels.length) {
+            levels[first - 1] = levels[first] / BRIGHTER;
+            levels[15] = levels[14] * BRIGHTER;
+        }
+        return levels;
     }
 
     /** Of equal levels the brightest tone stays, so that a limit always has the tone of the zone that begins there. */
@@ -106,11 +134,27 @@ public record FieldMap(List<Band> bands, Optional<String> shade, Optional<String
             this.contours = plane.contours();
         }
 
-        FieldMap map(ZoneTarget target) {
+        FieldMap map(Levels.OfTarget of) {
+            ZoneTarget target = of.target();
+            return plane.isKnown()
+                    ? new FieldMap(
+                            bands(levels(target)), shade(target), over(target.ceiling()), lines(target, of.words()))
+                    : unknown();
+        }
+
+        FieldMap map(Levels.Round round) {
             if (!plane.isKnown()) {
-                return new FieldMap(List.of(), Optional.empty(), Optional.empty(), List.of());
+                return unknown();
             }
-            return new FieldMap(bands(levels(target)), shade(target), over(target), lines(target));
+            return new FieldMap(
+                    bands(levels(round)),
+                    Optional.empty(),
+                    round.ceiling().flatMap(most -> over(most.amount())),
+                    lines(round));
+        }
+
+        private static FieldMap unknown() {
+            return new FieldMap(List.of(), Optional.empty(), Optional.empty(), List.of());
         }
 
         private List<Band> bands(double[] levels) {
@@ -138,29 +182,46 @@ public record FieldMap(List<Band> bands, Optional<String> shade, Optional<String
             return Optional.of(PathText.closed(outlines));
         }
 
-        private Optional<String> over(ZoneTarget target) {
-            return Optional.of(outlines(Math.nextUp(target.ceiling())))
+        private Optional<String> over(double ceiling) {
+            return Optional.of(outlines(Math.nextUp(ceiling)))
                     .filter(outlines -> !outlines.isEmpty())
                     .map(PathText::closed);
         }
 
-        private List<Line> lines(ZoneTarget target) {
+        private List<Line> lines(ZoneTarget target, Map<Limit, String> words) {
             double low = target.basking().low();
             double high = target.basking().high();
-            List<Line> lines = new ArrayList<>();
+            Map<Limit, Double> limits = new EnumMap<>(Limit.class);
             if (target.shadeHigh() < low) {
-                lines.add(line(Limit.SHADE, target.shadeHigh()));
+                limits.put(Limit.SHADE, target.shadeHigh());
             }
-            lines.add(line(Limit.LOW, low));
+            limits.put(Limit.LOW, low);
             if (high > low && high < target.ceiling()) {
-                lines.add(line(Limit.HIGH, high));
+                limits.put(Limit.HIGH, high);
             }
-            lines.add(line(Limit.CEILING, target.ceiling()));
+            limits.put(Limit.CEILING, target.ceiling());
+            return limits.entrySet().stream()
+                    .map(limit ->
+                            line(limit.getKey(), new At(limit.getValue(), words.getOrDefault(limit.getKey(), ""))))
+                    .filter(line -> !line.spots().isEmpty())
+                    .toList();
+        }
+
+        /** Light lines on the darker half of the levels, dark ones on the lighter. */
+        private List<Line> lines(Levels.Round round) {
+            List<Line> lines = new ArrayList<>();
+            int count = round.rounds().size();
+            for (int index = 0; index < count; index++) {
+                boolean isDim = 2 * (count - index) > Levels.Round.MOST + 1;
+                lines.add(line(isDim ? Limit.DIM : Limit.BRIGHT, round.rounds().get(index)));
+            }
+            round.ceiling().ifPresent(most -> lines.add(line(Limit.CEILING, most)));
             return lines.stream().filter(line -> !line.spots().isEmpty()).toList();
         }
 
-        private Line line(Limit limit, double amount) {
-            return new Line(limit, amount, amount > 0 ? spots(contours.linesAt(amount)) : List.of());
+        private Line line(Limit limit, At at) {
+            List<List<Spot>> spots = at.amount() > 0 ? spots(contours.linesAt(at.amount())) : List.of();
+            return new Line(limit, at.amount(), at.words(), spots);
         }
 
         private List<List<Spot>> outlines(double level) {

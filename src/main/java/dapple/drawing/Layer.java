@@ -1,6 +1,7 @@
 package dapple.drawing;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The words of a drawing in one size of type, and the discs that they belong to.
@@ -30,7 +31,7 @@ public record Layer(
     }
 
     /** A measuring point at its exact place. */
-    public record Dot(EnclosureFigure.Known known, double x, double y, double radius) {
+    public record Dot(EnclosureFigure.Known known, double x, double y, double radius, Optional<Grips.Grip> grip) {
         Area area() {
             return Area.around(new Spot(x, y), 2 * radius, 2 * radius);
         }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -34,17 +33,19 @@ final class Lettering {
     /** A layer, and how low it reaches. */
     record Lettered(Layer layer, double bottom) {}
 
-    Lettered lettered(Optional<LightFigure> light) {
+    Lettered lettered() {
         double step = step();
         List<Label> ticks = ticks(step);
         ticks.forEach(tick -> placement.take(tick.area()));
-        List<Layer.Dot> dots = sketch.figure().points().stream().map(this::dot).toList();
+        List<Layer.Dot> dots = IntStream.range(0, sketch.figure().points().size())
+                .mapToObj(this::dot)
+                .toList();
         dots.forEach(dot -> placement.take(dot.area()));
         sketch.lampAreas().forEach(placement::take);
         List<Label> plates = IntStream.range(0, dots.size())
                 .mapToObj(index -> plate(sketch.figure().points().get(index), dots.get(index)))
                 .toList();
-        List<Label> limits = light.map(found -> limits(found.labels())).orElse(List.of());
+        List<Label> limits = limits();
         List<Label> lamps = IntStream.range(0, sketch.lampAreas().size())
                 .mapToObj(index -> lamp(
                         sketch.figure().lamps().get(index), sketch.lampAreas().get(index)))
@@ -58,9 +59,10 @@ final class Lettering {
                 : words.substring(0, LETTERS - 1).strip() + "…";
     }
 
-    private Layer.Dot dot(Point point) {
+    private Layer.Dot dot(int index) {
+        Point point = sketch.figure().points().get(index);
         Spot spot = sketch.spot(point.place());
-        return new Layer.Dot(point.known(), spot.x(), spot.y(), type * DISC);
+        return new Layer.Dot(point.known(), spot.x(), spot.y(), type * DISC, sketch.gripOfPoint(index));
     }
 
     private Label plate(Point point, Layer.Dot dot) {
@@ -101,10 +103,10 @@ final class Lettering {
         return PathText.open(List.of(List.of(from, area.nearest(from))));
     }
 
-    private List<Label> limits(Map<FieldMap.Limit, String> labels) {
+    private List<Label> limits() {
         List<Label> found = new ArrayList<>();
         for (FieldMap.Line line : sketch.lines()) {
-            String words = labels.getOrDefault(line.limit(), "");
+            String words = line.words();
             if (!words.isEmpty()) {
                 Area size = Label.size(words, false, type);
                 placement
@@ -143,7 +145,7 @@ final class Lettering {
 
     private double fromOthers(FieldMap.Line line, Spot spot) {
         return sketch.lines().stream()
-                .filter(other -> other.limit() != line.limit())
+                .filter(other -> other.amount() != line.amount())
                 .flatMap(other -> other.spots().stream().flatMap(List::stream))
                 .mapToDouble(spot::distance)
                 .min()

@@ -1,6 +1,7 @@
 package dapple.drawing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -130,6 +131,14 @@ public final class LitPlane {
 
     Contours contours() {
         return new Contours(amounts);
+    }
+
+    /** The largest amount that a share of the places reaches; 0 where nothing is known. */
+    double reachedBy(double share) {
+        double[] sorted =
+                Arrays.stream(amounts).flatMapToDouble(Arrays::stream).sorted().toArray();
+        double amount = sorted[(int) Math.floor((sorted.length - 1) * (1 - share))];
+        return Double.isFinite(amount) ? amount : 0;
     }
 
     /** Whether any amount is known. */

@@ -1,8 +1,13 @@
 package dapple.drawing;
 
+import dapple.drawing.Grips.Shape;
+import dapple.light.geometry.Solid;
 import dapple.light.geometry.Vec;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** An enclosure on paper, without words. */
@@ -13,16 +18,18 @@ final class Sketch {
     private final EnclosureFigure figure;
     private final CutPlane plane;
     private final Frame frame;
+    private final Grips grips;
     private final Outline outline;
     private final Optional<FieldMap> map;
     private final List<List<List<Spot>>> lamps;
 
-    Sketch(EnclosureFigure figure, CutPlane plane, Optional<LightFigure> light) {
+    Sketch(EnclosureFigure figure, CutPlane plane, Optional<LightFigure> light, Grips grips) {
         this.figure = figure;
         this.plane = plane;
+        this.grips = grips;
         this.frame = Frame.around(extent(figure, plane), figure.lamps().isEmpty() ? 0 : ABOVE);
         this.outline = new Outline(plane);
-        this.map = light.map(found -> FieldMap.of(found.plane(), found.target(), frame));
+        this.map = light.map(found -> FieldMap.of(found, frame));
         LampShape shape = new LampShape(plane, frame);
         this.lamps = figure.lamps().stream().map(shape::of).toList();
     }
@@ -83,8 +90,19 @@ final class Sketch {
                 .toList();
     }
 
-    List<String> lampPaths() {
-        return lamps.stream().map(PathText::closed).toList();
+    List<Shape> lampShapes() {
+        return IntStream.range(0, lamps.size())
+                .mapToObj(index -> new Shape(PathText.closed(lamps.get(index)), Grips.at(grips.lamps(), index)))
+                .toList();
+    }
+
+    Optional<Grips.Grip> gripOfPoint(int index) {
+        return Grips.at(grips.points(), index);
+    }
+
+    Drawing.Scale scale() {
+        double off = plane.in(new Place(0, 0)).dot(isPlan() ? Vec.UP : new Vec(0, 1, 0));
+        return new Drawing.Scale(frame.x(0), frame.y(0), frame.unitsPerMetre(), off);
     }
 
     /** The room's walls: left, floor and right of a section, all four of a plan. */
@@ -143,18 +161,19 @@ final class Sketch {
     }
 
     /** Outlines of what the plane does not cut. */
-    List<String> beside() {
-        return figure.furniture().stream()
-                .filter(solid -> outline.cut(solid).isEmpty())
-                .map(solid -> path(outline.seen(solid)))
-                .toList();
+    List<Shape> beside() {
+        return furniture(solid -> outline.cut(solid).isEmpty(), outline::seen);
     }
 
-    List<String> cut() {
-        return figure.furniture().stream()
-                .map(outline::cut)
-                .filter(ring -> !ring.isEmpty())
-                .map(this::path)
+    List<Shape> cut() {
+        return furniture(solid -> !outline.cut(solid).isEmpty(), outline::cut);
+    }
+
+    private List<Shape> furniture(Predicate<Solid> isDrawn, Function<Solid, List<Place>> ring) {
+        List<Solid> solids = figure.furniture();
+        return IntStream.range(0, solids.size())
+                .filter(index -> isDrawn.test(solids.get(index)))
+                .mapToObj(index -> new Shape(path(ring.apply(solids.get(index))), Grips.at(grips.furniture(), index)))
                 .toList();
     }
 

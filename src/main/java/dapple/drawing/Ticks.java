@@ -15,4 +15,12 @@ final class Ticks {
         }
         return lengthMetres;
     }
+
+    /** The largest of 1, 2 and 5 times a power of ten that is at most an amount above 0. */
+    static double roundBelow(double amount) {
+        int power = (int) Math.floor(Math.log10(amount) + 1e-9);
+        double part = amount / Math.pow(10, power);
+        int whole = part >= 5 - 1e-9 ? 5 : part >= 2 - 1e-9 ? 2 : 1;
+        return power < 0 ? whole / Math.pow(10, -power) : whole * Math.pow(10, power);
+    }
 }

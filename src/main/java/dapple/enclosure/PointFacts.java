@@ -23,6 +23,11 @@ public record PointFacts(
         List<Quantity> quantities,
         Set<Long> serves) {
 
+    /** The same point at another place. */
+    public PointFacts tried(Position other) {
+        return new PointFacts(id, enclosureId, code, place, role, facing, Optional.of(other), quantities, serves);
+    }
+
     public boolean serves(long speciesId) {
         return serves.isEmpty() || serves.contains(speciesId);
     }

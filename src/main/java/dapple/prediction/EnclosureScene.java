@@ -9,7 +9,6 @@ import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
 import dapple.light.survey.Needs;
 import dapple.light.zone.Body;
-import dapple.light.zone.Lattice;
 import dapple.rig.Rig;
 import dapple.rig.RigScene;
 import dapple.rig.SceneDocument;
@@ -41,6 +40,11 @@ public record EnclosureScene(
     /** The same enclosure and animals under another rig. */
     public EnclosureScene under(RigScene other) {
         return new EnclosureScene(enclosure, other, points, occupants, needs, shown);
+    }
+
+    /** The same with points tried elsewhere. */
+    public EnclosureScene withPoints(List<PointFacts> others) {
+        return new EnclosureScene(enclosure, rig, others, occupants, needs, shown);
     }
 
     public Optional<InnerSize> size() {
@@ -81,13 +85,19 @@ public record EnclosureScene(
 
     /** What its animals need of the UV index; empty where no target is in force, or none is predicted. */
     Optional<Needs> zones() {
-        if (!rig.quantities().contains(Quantity.UV_INDEX)) {
+        return zones(Quantity.UV_INDEX);
+    }
+
+    /** What its animals need of a quantity. */
+    Optional<Needs> zones(Quantity quantity) {
+        if (!rig.quantities().contains(quantity)) {
             return Optional.empty();
         }
-        return size().flatMap(size -> shown.flatMap(SpeciesNeed::zones).map(target -> {
-            Needs needs = Needs.of(Quantity.UV_INDEX, target).restingOn(rig.restingSurfaces(size), body());
-            return reachMetres().map(needs::reaching).orElse(needs);
-        }));
+        return size().flatMap(size -> shown.flatMap(need -> need.zones(quantity))
+                .map(target -> {
+                    Needs needs = Needs.of(quantity, target).restingOn(rig.restingSurfaces(size), body());
+                    return reachMetres().map(needs::reaching).orElse(needs);
+                }));
     }
 
     private Optional<Body> body() {
@@ -108,12 +118,13 @@ public record EnclosureScene(
     public String document() {
         Optional<ZoneQuestion> question = zones().flatMap(needs -> needs.body()
                 .flatMap(body -> size().map(size -> new ZoneQuestion(
-                        size, Mesh.stepMetres(size), needs.quantity(), needs.target(), body, needs.reachMetres()))));
+                        size,
+                        Mesh.FINE.stepMetres(size),
+                        needs.quantity(),
+                        needs.target(),
+                        body,
+                        needs.reachMetres()))));
         return SceneDocument.of(rig, points, question);
-    }
-
-    Optional<Lattice> lattice() {
-        return size().map(Mesh::lattice);
     }
 
     /**

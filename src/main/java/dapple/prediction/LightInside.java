@@ -13,7 +13,7 @@ import java.util.Optional;
  * The light in an enclosure, as it is computed.
  *
  * @param atPoints by the point's code, then by quantity; what cannot be predicted is missing
- * @param planes empty without the enclosure's size, or where no UV index is predicted
+ * @param planes empty without the enclosure’s size, or where the quantity that was asked for is not predicted
  * @param zones empty also without a target
  */
 public record LightInside(
@@ -22,11 +22,11 @@ public record LightInside(
         return Optional.ofNullable(atPoints.getOrDefault(point.code(), Map.of()).get(quantity));
     }
 
-    /** The UV index on a section and on a plan. */
+    /** The quantity that was asked for on a section and on a plan. */
     public record Planes(EnclosureScene.Cut cut, LitPlane section, LitPlane plan) {}
 
     /**
-     * What an animal finds, by UV index.
+     * What an animal finds, by the quantity that was asked for.
      *
      * @param stepMetres between the places that were looked at
      * @param within what each share may be, as far as the prediction at the basking point is known; empty without one

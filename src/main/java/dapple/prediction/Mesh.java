@@ -5,31 +5,47 @@ import dapple.light.geometry.Vec;
 import dapple.light.zone.Lattice;
 
 /** How finely an enclosure is looked at: coarse enough to be computed while somebody waits; steps are ours, no source. */
-final class Mesh {
-    /** About so many places share the room for zones. */
-    private static final double PLACES = 2000;
+enum Mesh {
+    FINE(2000, 48),
+
+    /** While something is being moved. */
+    ROUGH(1000, 36);
 
     private static final double LEAST_METRES = 0.02;
     private static final double CENTIMETRES = 100;
 
-    /** Along its longer side a drawing has so many steps. */
-    private static final double STEPS_ACROSS = 48;
-
     /** Share of a step by which the last place may lie beyond the end, for the sake of decimals such as 0.1. */
     private static final double SLACK = 1e-6;
 
-    private Mesh() {}
+    private final double places;
+    private final double stepsAcross;
+
+    /**
+     * A mesh.
+     *
+     * @param places about so many share the room for zones
+     * @param stepsAcross of a drawing, along its longer side
+     */
+    Mesh(double places, double stepsAcross) {
+        this.places = places;
+        this.stepsAcross = stepsAcross;
+    }
+
+    /** Patches on resting places take longer than all the rest. */
+    boolean looksAtSurfaces() {
+        return this == FINE;
+    }
 
     /** Of the zones' lattice, in whole centimetres; never more than the enclosure is wide, deep or high. */
-    static double stepMetres(InnerSize size) {
+    double stepMetres(InnerSize size) {
         double volume = size.widthMetres() * size.depthMetres() * size.heightMetres();
-        double even = Math.max(LEAST_METRES, Math.cbrt(volume / PLACES));
+        double even = Math.max(LEAST_METRES, Math.cbrt(volume / places));
         double whole = Math.ceil(even * CENTIMETRES - SLACK) / CENTIMETRES;
         return Math.min(whole, Math.min(size.widthMetres(), Math.min(size.depthMetres(), size.heightMetres())));
     }
 
     /** From half a step inside each wall. */
-    static Lattice lattice(InnerSize size) {
+    Lattice lattice(InnerSize size) {
         double step = stepMetres(size);
         return new Lattice(
                 new Vec(step / 2, step / 2, step / 2),
@@ -44,7 +60,7 @@ final class Mesh {
     }
 
     /** Of a plane that is drawn. */
-    static double drawnMetres(double acrossMetres, double upMetres) {
-        return Math.max(acrossMetres, upMetres) / STEPS_ACROSS;
+    double drawnMetres(double acrossMetres, double upMetres) {
+        return Math.max(acrossMetres, upMetres) / stepsAcross;
     }
 }

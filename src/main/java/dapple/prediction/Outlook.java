@@ -31,7 +31,7 @@ public class Outlook {
     public Optional<LightInside.Planes> planes(EnclosureScene scene, Quantity quantity) {
         return quantity == Quantity.UV_INDEX
                 ? of(scene).planes()
-                : drawn.get(new Drawn(Question.about(scene), quantity), () -> new LightWork(scene).planes(quantity));
+                : drawn.get(new Drawn(Question.about(scene), quantity), () -> new LightWork(scene, quantity).planes());
     }
 
     private record Drawn(Question question, Quantity quantity) {}

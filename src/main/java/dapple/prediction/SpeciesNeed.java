@@ -41,15 +41,21 @@ public record SpeciesNeed(
      * so that every amount lies in one zone. A basking range without lower end begins where shade ends.
      */
     public Optional<ZoneTarget> zones() {
-        return zones(Quantity.UV_INDEX);
+        return limits(Quantity.UV_INDEX).map(SpeciesNeed::zones);
     }
 
-    /** The same by another quantity; empty where no limit of basking is asked of it. */
+    /**
+     * The limits of the zones by a quantity. Of all but the UV index each place may be limited alone: empty without a
+     * basking range, and where nothing is asked of shade only darkness is shade.
+     */
     public Optional<ZoneTarget> zones(Quantity quantity) {
-        return limits(quantity)
-                .filter(limits ->
-                        quantity == Quantity.UV_INDEX || !limits.basking().isOpen())
-                .map(SpeciesNeed::zones);
+        return quantity == Quantity.UV_INDEX
+                ? zones()
+                : limits(quantity).filter(limits -> !limits.basking().isOpen()).map(SpeciesNeed::zonesAsFarAsAsked);
+    }
+
+    private static ZoneTarget zonesAsFarAsAsked(Limits limits) {
+        return limits.shade().isOpen() ? zones(new Limits(limits.basking(), 0, limits.ceiling())) : zones(limits);
     }
 
     private static ZoneTarget zones(Limits limits) {

@@ -147,9 +147,7 @@ public class Standings {
 
         /** What has changed of what is needed at a point since a quantity was read there. */
         private Optional<Unread> changeSince(ReadingView view, PointFacts point) {
-            return orderSince(view, point)
-                    .or(() -> targetSince(view))
-                    .or(() -> arrivalSince(view, point));
+            return orderSince(view, point).or(() -> targetSince(view)).or(() -> arrivalSince(view, point));
         }
 
         /** The newest order for one whom the point serves that has come into force since the UV index was read there. */
@@ -201,7 +199,9 @@ public class Standings {
             }
             boolean wasOff = view.state().equals(Optional.of(State.PLANNED_OFF));
             return isRecent(view)
-                    && changeSince(view, point).filter(change -> silences(change, view)).isEmpty()
+                    && changeSince(view, point)
+                            .filter(change -> silences(change, view))
+                            .isEmpty()
                     && (!wasOff || plannedOff.containsKey(point.enclosureId()));
         }
 

@@ -35,6 +35,11 @@ public class Formats {
         return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
+    /** A round amount of any size, without its unit. */
+    public String round(double amount) {
+        return amount >= 1 ? String.format(Locale.ROOT, "%,.0f", amount) : plain(amount);
+    }
+
     /** A share as percent, with as many decimals as it was entered with. */
     public String plainPercent(double share) {
         return BigDecimal.valueOf(share).movePointRight(2).stripTrailingZeros().toPlainString() + "\u00a0%";

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
 import java.util.stream.StreamSupport;
 import org.openqa.selenium.By;
@@ -219,6 +220,18 @@ class Browser implements DisposableBean {
         patience()
                 .withMessage(() -> where + " is not on " + path())
                 .until(unused -> visible(where).orElse(null));
+        return this;
+    }
+
+    /** Waits until something holds. */
+    Browser awaitThat(String what, BooleanSupplier holds) {
+        patience().withMessage(() -> what + ", on " + path()).until(unused -> holds.getAsBoolean());
+        return this;
+    }
+
+    /** Presses keys where the focus is. */
+    Browser keys(CharSequence keys) {
+        driver.switchTo().activeElement().sendKeys(keys);
         return this;
     }
 

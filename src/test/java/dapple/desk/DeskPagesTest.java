@@ -160,6 +160,77 @@ class DeskPagesTest {
     }
 
     @Test
+    void whileSomethingIsMovedThePatchIsLeftForLater() throws Exception {
+        assertThat(shown(Map.of("rough", "true"))).contains("follows as soon as nothing is being moved");
+        assertThat(shown(Map.of())).doesNotContain("follows as soon as nothing is being moved");
+    }
+
+    @Test
+    void partsOfTheDrawingsAreNamedAsTheFormNamesThem() throws Exception {
+        assertThat(shown(Map.of()))
+                .contains(
+                        "data-part=\"lamps[0]\"",
+                        "data-part=\"furniture[0]\"",
+                        "data-part=\"points[0]\"",
+                        "data-plane=\"section\"",
+                        "data-plane=\"plan\"",
+                        "from the front, ")
+                .contains("Arrow keys move it");
+    }
+
+    @Test
+    void aPointIsTriedElsewhereAndNotStored() throws Exception {
+        String there =
+                shown(Map.of("points[0].xMetres", "0.10", "points[0].yMetres", "0.10", "points[0].zMetres", "0.05"));
+        assertThat(there).isNotEqualTo(shown(Map.of())).contains("0.10\u00a0m from the left");
+        see(page(), not(containsString("name=\"points[0].xMetres\" value=\"0.10\"")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"left", "1e400", "NaN", "-99", "''"})
+    void aPointThatIsNowhereStaysWhereItIs(String typed) throws Exception {
+        act("look", Map.of("points[0].xMetres", typed))
+                .andExpect(status().isOk())
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("Enter metres from -9.99 to 99.99"),
+                                containsString("value=\"" + typed + "\""))));
+    }
+
+    /** The tube gives all of the light, so its part is the whole. */
+    @Test
+    void whatFallsAtAPlaceIsToldWithEachLampsPart() throws Exception {
+        assertThat(at("0.6", "0.3", "0.5"))
+                .contains("id=\"at\"", "0.60\u00a0m from the left", "100\u00a0%", "add up to the whole")
+                .doesNotContain("<html");
+    }
+
+    @Test
+    void ofPlacesOutsideNothingIsTold() throws Exception {
+        assertThat(at("0.6", "0.3", "2")).contains("lies outside the enclosure");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"left", "1e400", "NaN", "''"})
+    void aPlaceThatIsNoneIsAskedForAgain(String typed) throws Exception {
+        assertThat(at(typed, "0.3", "0.5")).contains("Point at a place in a drawing");
+    }
+
+    /** Without scripts. */
+    @Test
+    void theWholePageTellsItToo() throws Exception {
+        act("look", Map.of("x", "0.6", "y", "0.3", "z", "0.5"))
+                .andExpect(content().string(containsString("add up to the whole")));
+    }
+
+    private String at(String x, String y, String z) throws Exception {
+        return send(with(post(page() + "/at"), Map.of("x", x, "y", y, "z", z)))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+    }
+
+    @Test
     void whatWasNotTouchedStaysExactly() throws Exception {
         DraftRig before = draft().rig();
         save(Map.of("name", "Plan C"));

@@ -10,6 +10,7 @@ import dapple.light.zone.ZoneTarget;
 import java.awt.geom.Path2D;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -43,7 +44,7 @@ class FieldMapTest {
     }
 
     private static FieldMap map(LitPlane.Amount amount) {
-        return FieldMap.of(LitPlane.of(GRID, amount), TARGET, FRAME);
+        return FieldMap.of(new LightFigure(LitPlane.of(GRID, amount), TARGET, Map.of()), FRAME);
     }
 
     private static Path2D area(String path) {

@@ -164,7 +164,8 @@ class StandingsStorageTest {
     private void readAll(double basking) {
         UUID visit = UUID.randomUUID();
         for (PointFacts point : home.points()) {
-            double amount = point.role() == PointRole.SHADE ? 0 : basking / (point.role() == PointRole.GRADIENT ? 4 : 1);
+            double amount =
+                    point.role() == PointRole.SHADE ? 0 : basking / (point.role() == PointRole.GRADIENT ? 4 : 1);
             logging.log(
                     new Visitor(site.id(), person.personId()),
                     new Entry(

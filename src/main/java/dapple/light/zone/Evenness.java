@@ -51,13 +51,26 @@ final class Evenness {
             return;
         }
         Extremes extremes = new Extremes(sheet.countU(), u -> amounts.applyAsDouble(v * sheet.countU() + u));
-        for (int middle = next; middle >= 0 && sheet.v(middle) <= to; middle = middles.nextSetBit(middle + 1)) {
-            double away = (sheet.v(middle) - v) * sheet.stepV();
-            double half = Math.sqrt(Math.max(0, radius * radius - away * away));
-            int wide = (int) Math.floor(half / sheet.stepU() + 1e-9);
-            int u = sheet.u(middle);
-            most[middle] = Math.max(most[middle], extremes.most(u - wide, u + wide));
-            least[middle] = Math.min(least[middle], extremes.least(u - wide, u + wide));
+        for (int ofMiddles = sheet.v(next); ofMiddles <= to; ofMiddles++) {
+            add(extremes, v, ofMiddles);
+        }
+    }
+
+    /** Adds what a row contributes to the discs whose middles lie in another: their chords there are equally wide. */
+    private void add(Extremes extremes, int v, int ofMiddles) {
+        double away = (ofMiddles - v) * sheet.stepV();
+        double half = Math.sqrt(Math.max(0, radius * radius - away * away));
+        int wide = (int) Math.floor(half / sheet.stepU() + 1e-9);
+        Extremes.Stretch stretch = extremes.of(2 * wide + 1);
+        int begin = ofMiddles * sheet.countU();
+        int end = begin + sheet.countU();
+        for (int middle = middles.nextSetBit(begin); middle >= 0 && middle < end; ) {
+            int after = middles.nextClearBit(middle);
+            for (; middle < Math.min(end, after); middle++) {
+                most[middle] = Math.max(most[middle], stretch.most(middle - begin - wide));
+                least[middle] = Math.min(least[middle], stretch.least(middle - begin - wide));
+            }
+            middle = middle < end ? middles.nextSetBit(middle) : -1;
         }
     }
 
@@ -103,14 +116,33 @@ final class Evenness {
             }
         }
 
-        double most(int from, int to) {
-            int level = 31 - Integer.numberOfLeadingZeros(to - from + 1);
-            return Math.max(highs[level][from], highs[level][to - (1 << level) + 1]);
+        /** Stretches of so many places. */
+        Stretch of(int count) {
+            int level = 31 - Integer.numberOfLeadingZeros(count);
+            return new Stretch(highs[level], lows[level], count - (1 << level));
         }
 
-        double least(int from, int to) {
-            int level = 31 - Integer.numberOfLeadingZeros(to - from + 1);
-            return Math.min(lows[level][from], lows[level][to - (1 << level) + 1]);
+        /** Stretches of one length. */
+        private static final class Stretch {
+            private final double[] highs;
+            private final double[] lows;
+
+            /** Where the second of the two begins that make up each, after the first. */
+            private final int second;
+
+            Stretch(double[] highs, double[] lows, int second) {
+                this.highs = highs;
+                this.lows = lows;
+                this.second = second;
+            }
+
+            double most(int from) {
+                return Math.max(highs[from], highs[from + second]);
+            }
+
+            double least(int from) {
+                return Math.min(lows[from], lows[from + second]);
+            }
         }
     }
 }

@@ -1,0 +1,175 @@
+package dapple.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** The desk by mouse, by finger and by keys: what is shown is what the same form gives without scripts. */
+@BrowserTest
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class DeskIT {
+    private static final String LAMP = "svg[data-plane=section] [data-part='lamps[0]']";
+    private static final String SHARES = ".zone-shares .legend";
+
+    /** The middle of a part's shape on the screen. */
+    private static final String MIDDLE = """
+            const part = document.querySelector(arguments[0]);
+            part.scrollIntoView({ block: 'center' });
+            const box = part.querySelector('path').getBoundingClientRect();
+            return [box.x + box.width / 2, box.y + box.height / 2];
+            """;
+
+    private static final String VALUE = "return document.querySelector(`[name='${arguments[0]}']`).value;";
+    private static final String FOCUS = "document.querySelector(arguments[0]).focus();";
+    private static final String FOCUSED = "return document.activeElement.getAttribute('aria-label') ?? '';";
+
+    /** What the page of the same form without scripts says of the zones. */
+    private static final String COMPUTED = """
+            const done = arguments[arguments.length - 1];
+            const form = document.getElementById('draft');
+            const body = new URLSearchParams(new FormData(form));
+            body.set('action', 'look');
+            fetch(form.getAttribute('action'), { method: 'POST', body }).then((answer) => answer.text()).then((html) => {
+              const page = new DOMParser().parseFromString(html, 'text/html');
+              done([...page.querySelectorAll('.zone-shares li span')].map((part) => part.textContent.trim()).join());
+            });
+            """;
+
+    private static final String SHOWN =
+            "return [...document.querySelectorAll('.zone-shares li span')].map((part) => part.textContent.trim()).join();";
+
+    @Autowired
+    private Browser browser;
+
+    @Autowired
+    private DemoIds ids;
+
+    @BeforeEach
+    void startAfresh() {
+        browser.scheme("day").complaints();
+    }
+
+    @AfterEach
+    void nothingIsComplainedOf() {
+        assertThat(browser.complaints()).as("in the browser's console").isEmpty();
+    }
+
+    private void begin(int width, int height, String name) {
+        browser.at(width, height).signInAs("supervisor");
+        browser.open("/enclosures/" + ids.enclosure("E07") + "/desk").await("Begin a draft");
+        browser.type("name", name).press("Begin").await("Zones by UV index");
+        browser.await(By.cssSelector(LAMP)).await(By.cssSelector("[data-undo]"));
+    }
+
+    private double height() {
+        return Double.parseDouble(value("lamps[0].zMetres"));
+    }
+
+    private String value(String field) {
+        return String.valueOf(browser.run(VALUE, field));
+    }
+
+    private String shares() {
+        return String.join("\n", browser.texts(SHARES));
+    }
+
+    private double[] middle() {
+        List<?> found = (List<?>) browser.run(MIDDLE, LAMP);
+        return new double[] {((Number) found.get(0)).doubleValue(), ((Number) found.get(1)).doubleValue()};
+    }
+
+    private void mouse(String type, double x, double y) {
+        browser.command(
+                "Input.dispatchMouseEvent",
+                Map.of("type", type, "x", x, "y", y, "button", "left", "buttons", 1, "clickCount", 1));
+    }
+
+    private void settle() {
+        browser.awaitThat(
+                "the drawing follows the form", () -> browser.runAsync(COMPUTED).equals(browser.run(SHOWN)));
+        browser.await(By.cssSelector(LAMP));
+    }
+
+    @Test
+    void aDraggedLampChangesTheZonesAsTheEngineSays() {
+        begin(1280, 900, "By mouse");
+        String before = shares();
+        double high = height();
+        double[] from = middle();
+        mouse("mousePressed", from[0], from[1]);
+        for (int step = 1; step <= 10; step++) {
+            mouse("mouseMoved", from[0] - 6 * step, from[1] + 4 * step);
+        }
+        mouse("mouseReleased", from[0] - 60, from[1] + 40);
+        assertThat(height()).isLessThan(high);
+        settle();
+        assertThat(shares()).isNotEqualTo(before);
+        browser.press(By.cssSelector("[data-undo]"));
+        assertThat(height()).isEqualTo(high);
+        settle();
+        assertThat(shares()).isEqualTo(before);
+        browser.press(By.cssSelector("[data-redo]"));
+        assertThat(height()).isLessThan(high);
+        settle();
+    }
+
+    @Test
+    void aFingerDragsWithoutMovingThePage() {
+        begin(390, 844, "By finger");
+        double left = Double.parseDouble(value("lamps[0].xMetres"));
+        double[] from = middle();
+        Object scrolled = browser.run("return scrollY;");
+        touch("touchStart", from[0], from[1]);
+        for (int step = 1; step <= 10; step++) {
+            touch("touchMove", from[0] - 4 * step, from[1] + 3 * step);
+        }
+        browser.command("Input.dispatchTouchEvent", Map.of("type", "touchEnd", "touchPoints", List.of()));
+        assertThat(Double.parseDouble(value("lamps[0].xMetres"))).isLessThan(left);
+        assertThat(browser.run("return scrollY;")).isEqualTo(scrolled);
+        settle();
+    }
+
+    private void touch(String type, double x, double y) {
+        browser.command(
+                "Input.dispatchTouchEvent", Map.of("type", type, "touchPoints", List.of(Map.of("x", x, "y", y))));
+    }
+
+    @Test
+    void keysAloneMoveALampAndTakeItBack() {
+        begin(1280, 900, "By keys");
+        double high = height();
+        browser.run(FOCUS, LAMP);
+        browser.keys(Keys.ARROW_UP);
+        browser.keys(Keys.chord(Keys.SHIFT, Keys.ARROW_UP));
+        assertThat(height()).isCloseTo(high + 0.06, within(1e-9));
+        settle();
+        assertThat(browser.run(FOCUSED).toString()).as("what has the focus").contains(value("lamps[0].zMetres"));
+        browser.keys(Keys.chord(Keys.CONTROL, "z"));
+        assertThat(height()).isEqualTo(high);
+        browser.run(FOCUS, LAMP);
+        browser.keys(Keys.ENTER);
+        assertThat(browser.run("return document.activeElement.name;")).isEqualTo("lamps[0].xMetres");
+    }
+
+    @Test
+    void aPlaceThatIsPressedIsTold() {
+        begin(1280, 900, "At a place");
+        browser.run("document.querySelector('svg[data-plane=plan]').scrollIntoView({ block: 'center' });");
+        List<?> at = (List<?>)
+                browser.run("const box = document.querySelector('svg[data-plane=plan] .wall').getBoundingClientRect();"
+                        + "return [box.x + box.width / 2, box.y + box.height / 3];");
+        mouse("mouseMoved", ((Number) at.get(0)).doubleValue(), ((Number) at.get(1)).doubleValue());
+        browser.awaitThat(
+                "the place is told", () -> String.join("", browser.texts("#at")).contains("L02"));
+        assertThat(String.join("", browser.texts("#at"))).contains("from the left", "%", "predicted");
+    }
+}
