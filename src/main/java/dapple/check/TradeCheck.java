@@ -10,19 +10,19 @@ import java.util.List;
  */
 public enum TradeCheck {
     /** More than the ceiling somewhere in reach. */
-    CEILING(SourceMark.COMMON_PRACTICE, true, Caution.ULTRAVIOLET, Caution.VET),
+    CEILING(SourceMark.COMMON_PRACTICE, true),
     /** An ultraviolet lamp of which nobody knows what it emits. */
-    SPECTRUM(SourceMark.PUBLISHED_SECONDARY, true, Caution.SPECTRUM),
+    SPECTRUM(SourceMark.PUBLISHED_SECONDARY, true),
     /** A lamp too close to what may burn or melt. */
-    FIRE(SourceMark.COMMON_PRACTICE, true, Caution.HEAT, Caution.MAINS),
+    FIRE(SourceMark.COMMON_PRACTICE, true),
     /** A keeper's face is soon over the limit of exposure. */
-    KEEPER(SourceMark.PUBLISHED_SECONDARY, true, Caution.ULTRAVIOLET),
+    KEEPER(SourceMark.PUBLISHED_SECONDARY, true),
     /** No way out of the ultraviolet. */
-    SHADE(SourceMark.PUBLISHED_SECONDARY, true, Caution.ULTRAVIOLET),
+    SHADE(SourceMark.PUBLISHED_SECONDARY, true),
     /** A lamp without the ballast that it needs. */
-    BALLAST(SourceMark.COMMON_PRACTICE, true, Caution.MAINS),
+    BALLAST(SourceMark.COMMON_PRACTICE, true),
     /** An incandescent lamp that is dimmed, or switched by a thermostat. */
-    DIMMER(SourceMark.FROM_MEMORY, false, Caution.HEAT),
+    DIMMER(SourceMark.FROM_MEMORY, false),
     /** A pane under an ultraviolet lamp. */
     PANE(SourceMark.PUBLISHED_SECONDARY, false),
     /** Two spots that light one place. */
@@ -42,12 +42,10 @@ public enum TradeCheck {
 
     private final SourceMark mark;
     private final boolean isGrave;
-    private final List<Caution> cautions;
 
-    TradeCheck(SourceMark mark, boolean isGrave, Caution... cautions) {
+    TradeCheck(SourceMark mark, boolean isGrave) {
         this.mark = mark;
         this.isGrave = isGrave;
-        this.cautions = List.of(cautions);
     }
 
     /** How far what it rests on is known. */
@@ -62,6 +60,14 @@ public enum TradeCheck {
 
     /** What belongs beside it unless it holds. */
     public List<Caution> cautions() {
-        return cautions;
+        return switch (this) {
+            case CEILING -> List.of(Caution.ULTRAVIOLET, Caution.VET);
+            case SPECTRUM -> List.of(Caution.SPECTRUM);
+            case FIRE -> List.of(Caution.HEAT, Caution.MAINS);
+            case KEEPER, SHADE -> List.of(Caution.ULTRAVIOLET);
+            case BALLAST -> List.of(Caution.MAINS);
+            case DIMMER -> List.of(Caution.HEAT);
+            case PANE, SPOTS, PATCH, TOGETHER, COMPACT, LASTING, BACKGROUND, SEASON -> List.of();
+        };
     }
 }
