@@ -73,9 +73,9 @@ class DeskController {
         return page.look(desk, form, page.read(desk, draft, form), model);
     }
 
-    /** What falls on one place, which the form names as x, y and z. */
+    /** What falls on one place, which the form names as x, y and z. Asking stores nothing. */
     @PostMapping("/at")
-    @Allowed(Action.SEE_ENCLOSURES)
+    @Allowed(Action.USE_ENGINE)
     String at(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long enclosureId,

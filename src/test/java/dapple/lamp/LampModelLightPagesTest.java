@@ -127,7 +127,7 @@ class LampModelLightPagesTest {
             strings = {
                 "Ultraviolet, 280 to 400 nm, lamp and sun both at a UV index of 1",
                 "The whole, 280 to 2500 nm, lamp and sun each 1 at its maximum",
-                "The lamp is a line, the sun an area",
+                "The lamp is a line, only where it was measured, the sun an area",
                 "mW/(m²·nm)"
             })
     void aSpectrumIsDrawnOverTheSuns(String words) throws Exception {
