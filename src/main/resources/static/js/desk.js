@@ -48,6 +48,9 @@ function work(form, look, fields, looking) {
     if (fields.put(drag.part, drag.from, drag.moved)) looking.moving();
   }
 
+  // A finger on a part drags it; elsewhere it moves the page. Shapes in a drawing do not heed touch-action.
+  look.addEventListener('touchmove', (event) => { if (drag) event.preventDefault(); }, { passive: false });
+
   function drop(event) {
     if (!drag || event.pointerId !== drag.pointer) return;
     if (event.type === 'pointercancel') fields.put(drag.part, drag.from, { x: 0, y: 0, z: 0 });

@@ -65,6 +65,13 @@ class PicturesIT {
         picture("light-" + device, width, page -> page.open("/enclosures/" + ids.enclosure("E07") + "/light"));
         picture("rig-" + device, width, page -> page.open("/enclosures/" + ids.enclosure("E07") + "/rig"));
         picture("move-" + device, width, page -> foresee(page, "E07"));
+        picture("drafts-" + device, width, page -> page.open(desk()));
+        picture("desk-" + device, width, page -> page.open(desk() + "/" + ids.draft("E07")));
+        picture(
+                "comparison-" + device,
+                width,
+                page -> page.open(desk() + "/comparison?rig=installed&rig=" + ids.draft("E07")));
+        picture("installation-" + device, width, page -> page.open(desk() + "/" + ids.draft("E07") + "/installation"));
         picture("lamp-model-" + device, width, page -> page.open("/lamp-models/" + ids.lampModel("L01")));
         picture("targets-" + device, width, page -> page.open("/targets/confirmation"));
         picture("animal-" + device, width, page -> page.signInAs("vet").open("/animals/" + ids.animal("Thistle")));
@@ -96,6 +103,10 @@ class PicturesIT {
                 .type("zMetres", "0.62")
                 .press("Show what it will do")
                 .await("What it will do");
+    }
+
+    private String desk() {
+        return "/enclosures/" + ids.enclosure("E07") + "/desk";
     }
 
     private String audit(String enclosure) {
