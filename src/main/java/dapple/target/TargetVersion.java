@@ -22,6 +22,9 @@ import org.jspecify.annotations.Nullable;
 /** What a species needs, from its approval until the next version's. Never edited. */
 @Entity
 class TargetVersion {
+    private static final Comparator<SourcedLimit> BY_QUANTITY =
+            Comparator.comparing(SourcedLimit::quantity).thenComparing(SourcedLimit::place);
+
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
     private long id;
@@ -84,7 +87,7 @@ class TargetVersion {
                 number,
                 new UvZone(uvZone, method),
                 approvedAt,
-                limits.stream().map(TargetLimit::sourced).toList());
+                limits.stream().map(TargetLimit::sourced).sorted(BY_QUANTITY).toList());
     }
 
     /** What it says of a month of so many hours of light. */
