@@ -27,6 +27,9 @@ function work(form, look, fields, looking) {
     const part = event.target.closest('[data-part]');
     if (!part || event.button !== 0 || drag || !fields.has(part.dataset.part)) return;
     drag = { part: part.dataset.part, pointer: event.pointerId, plane: part.ownerSVGElement.dataset.plane, x: event.clientX, y: event.clientY, moved: { x: 0, y: 0, z: 0 }, from: fields.place(part.dataset.part) };
+    // A finger on a part drags it, elsewhere it moves the page. Shapes in a drawing do not heed touch-action, and the
+    // touch goes on at the shape that it began on, when the drawing has long been renewed.
+    event.target.addEventListener('touchmove', (move) => move.preventDefault(), { passive: false });
     look.setPointerCapture(event.pointerId);
     part.focus({ preventScroll: true });
     event.preventDefault();
@@ -47,9 +50,6 @@ function work(form, look, fields, looking) {
     drag.y = event.clientY;
     if (fields.put(drag.part, drag.from, drag.moved)) looking.moving();
   }
-
-  // A finger on a part drags it; elsewhere it moves the page. Shapes in a drawing do not heed touch-action.
-  look.addEventListener('touchmove', (event) => { if (drag) event.preventDefault(); }, { passive: false });
 
   function drop(event) {
     if (!drag || event.pointerId !== drag.pointer) return;
