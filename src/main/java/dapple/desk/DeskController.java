@@ -67,10 +67,8 @@ class DeskController {
             @PathVariable long draftId,
             @RequestParam Map<String, String> sent,
             Model model) {
-        Desk desk = desks.of(me, enclosureId);
-        DraftFacts draft = drafts.get(desk.place(), draftId);
-        DeskForm form = DeskForm.of(sent);
-        return page.look(desk, form, page.read(desk, draft, form), model);
+        Sent asked = sent(me, enclosureId, draftId, sent);
+        return page.look(asked.desk(), asked.form(), asked.read(page), model);
     }
 
     /** What falls on one place, which the form names as x, y and z. Asking stores nothing. */
@@ -82,10 +80,8 @@ class DeskController {
             @PathVariable long draftId,
             @RequestParam Map<String, String> sent,
             Model model) {
-        Desk desk = desks.of(me, enclosureId);
-        DraftFacts draft = drafts.get(desk.place(), draftId);
-        DeskForm form = DeskForm.of(sent);
-        return page.at(desk, form, page.read(desk, draft, form), model);
+        Sent asked = sent(me, enclosureId, draftId, sent);
+        return page.at(asked.desk(), asked.form(), asked.read(page), model);
     }
 
     @PostMapping
@@ -97,13 +93,23 @@ class DeskController {
             @RequestParam Map<String, String> sent,
             Model model,
             HttpServletResponse response) {
-        Desk desk = desks.of(me, enclosureId);
-        DraftFacts draft = drafts.get(desk.place(), draftId);
-        DeskForm form = DeskForm.of(sent);
-        String action = form.field("action");
+        Sent asked = sent(me, enclosureId, draftId, sent);
+        String action = asked.form().field("action");
         return action.equals("save")
-                ? save(desk, draft, form, model, response)
-                : page.show(desk, draft, changed(desk, form, action), model);
+                ? save(asked.desk(), asked.draft(), asked.form(), model, response)
+                : page.show(asked.desk(), asked.draft(), changed(asked.desk(), asked.form(), action), model);
+    }
+
+    /** A form that was sent, and what it is about. */
+    private record Sent(Desk desk, DraftFacts draft, DeskForm form) {
+        Read read(DeskPage page) {
+            return page.read(desk, draft, form);
+        }
+    }
+
+    private Sent sent(SignedIn me, long enclosureId, long draftId, Map<String, String> fields) {
+        Desk desk = desks.of(me, enclosureId);
+        return new Sent(desk, drafts.get(desk.place(), draftId), DeskForm.of(fields));
     }
 
     private DeskForm changed(Desk desk, DeskForm form, String action) {
