@@ -12,12 +12,14 @@ import java.util.logging.Level;
 import java.util.stream.StreamSupport;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Cookie;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
@@ -229,9 +231,15 @@ class Browser implements DisposableBean {
         return this;
     }
 
-    /** Presses keys where the focus is. */
+    /** Presses keys wherever the focus is, even while the page renews what has it. */
     Browser keys(CharSequence keys) {
-        driver.switchTo().activeElement().sendKeys(keys);
+        new Actions(driver).sendKeys(keys).perform();
+        return this;
+    }
+
+    /** Presses a key while another is held down. */
+    Browser keysWith(Keys held, CharSequence keys) {
+        new Actions(driver).keyDown(held).sendKeys(keys).keyUp(held).perform();
         return this;
     }
 

@@ -149,11 +149,11 @@ class DeskIT {
         double high = height();
         browser.run(FOCUS, LAMP);
         browser.keys(Keys.ARROW_UP);
-        browser.keys(Keys.chord(Keys.SHIFT, Keys.ARROW_UP));
+        browser.keysWith(Keys.SHIFT, Keys.ARROW_UP);
         assertThat(height()).isCloseTo(high + 0.06, within(1e-9));
         settle();
         assertThat(browser.run(FOCUSED).toString()).as("what has the focus").contains(value("lamps[0].zMetres"));
-        browser.keys(Keys.chord(Keys.CONTROL, "z"));
+        browser.keysWith(Keys.CONTROL, "z");
         assertThat(height()).isEqualTo(high);
         browser.run(FOCUS, LAMP);
         browser.keys(Keys.ENTER);
