@@ -11,11 +11,12 @@ import java.util.stream.Stream;
 /** What holds for every page: our own rules of page-rules.js, and WCAG 2.2 level A and AA as far as axe can tell. */
 final class PageRules {
     private static final List<String> TAGS = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+    private static final List<String> CONTRAST = List.of("color-contrast");
     private static final String OWN = read("page-rules.js");
     private static final String AXE = read("/axe.min.js");
     private static final String RUN_AXE = """
-            const [tags, done] = arguments;
-            axe.run(document, { runOnly: tags, resultTypes: ['violations'] }).then(found => done(
+            const [only, done] = arguments;
+            axe.run(document, { runOnly: only, resultTypes: ['violations'] }).then(found => done(
                 found.violations.flatMap(rule => rule.nodes.map(node =>
                     `${rule.id}: ${node.html} ${node.failureSummary}`))));
             """;
@@ -24,18 +25,23 @@ final class PageRules {
 
     /** Every rule that the page breaks as it stands in the browser now, in words. */
     static List<String> brokenBy(Browser browser) {
-        return Stream.concat(own(browser).stream(), axe(browser).stream()).toList();
+        return Stream.concat(own(browser).stream(), axe(browser, TAGS).stream()).toList();
     }
 
     private static List<String> own(Browser browser) {
         return words(browser.run(OWN));
     }
 
-    private static List<String> axe(Browser browser) {
+    /** What cannot be read by its colours: all that another scheme of the same page can break. */
+    static List<String> paleIn(Browser browser) {
+        return axe(browser, CONTRAST);
+    }
+
+    private static List<String> axe(Browser browser, List<String> only) {
         if (browser.run("return typeof axe;").equals("undefined")) {
             browser.run(AXE);
         }
-        return words(browser.runAsync(RUN_AXE, TAGS));
+        return words(browser.runAsync(RUN_AXE, only));
     }
 
     private static List<String> words(Object found) {

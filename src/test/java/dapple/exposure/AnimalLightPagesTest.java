@@ -20,11 +20,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.springframework.test.web.servlet.MockMvc;
 
 @PagesTest
-@Import(Fortnight.class)
 class AnimalLightPagesTest {
     @Autowired
     private Fortnight fortnight;

@@ -26,10 +26,8 @@ import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 
 @StorageTest
-@Import(Fortnight.class)
 class ExposuresStorageTest {
     private static final Period FORTNIGHT = new Period(LocalDate.of(2026, 3, 16), LocalDate.of(2026, 3, 29));
 

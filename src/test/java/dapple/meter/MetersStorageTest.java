@@ -22,13 +22,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.TestComponent;
-import org.springframework.context.annotation.Import;
 import org.springframework.context.event.EventListener;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 
 @StorageTest
-@Import(MetersStorageTest.Told.class)
 class MetersStorageTest {
     private static final Instant MARCH = Instant.parse("2026-03-01T00:00:00Z");
     private static final Instant JUNE = Instant.parse("2026-06-01T00:00:00Z");

@@ -28,13 +28,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 
 @PagesTest
-@Import(AuditStory.class)
 @TestPropertySource(properties = "spring.jpa.properties.hibernate.generate_statistics=true")
 class AuditPagesTest {
     private static final String SHEET = "Who lived there";

@@ -16,11 +16,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.context.annotation.Import;
 
 /** A story in which facts come late, asked about at several instants. */
 @StorageTest
-@Import(AuditStory.class)
 class AuditingStorageTest {
     @Autowired
     private AuditStory story;

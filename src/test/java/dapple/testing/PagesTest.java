@@ -4,11 +4,9 @@ import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
-import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
 
 /** Pages asked for without a server, on the database of {@link StorageTest}. */
 @Retention(RetentionPolicy.RUNTIME)
 @Target(ElementType.TYPE)
 @StorageTest
-@AutoConfigureMockMvc
 public @interface PagesTest {}
