@@ -1,5 +1,6 @@
 package dapple.lamp;
 
+import dapple.light.quantity.Quantity;
 import java.util.EnumSet;
 import java.util.Set;
 
@@ -27,6 +28,16 @@ public enum LampClass {
     /** Whether lamps of this class are made to emit ultraviolet, so that its spectrum must be known. */
     public boolean emitsUltraviolet() {
         return holdsMercury() || this == ULTRAVIOLET_LED;
+    }
+
+    /** Whether lamps of this class give of a quantity of light, as far as is usual: common practice, no source. */
+    public boolean gives(Quantity quantity) {
+        return switch (quantity) {
+            case UV_INDEX, UVB_IRRADIANCE, UVA -> emitsUltraviolet();
+            case ILLUMINANCE -> givesLight();
+            case IR_A, IR_B, IRRADIANCE -> givesNearInfrared() || isHot();
+            case SURFACE_TEMPERATURE, AIR_TEMPERATURE -> isHot();
+        };
     }
 
     public boolean holdsMercury() {

@@ -4,7 +4,8 @@ import java.time.Instant;
 import java.util.Optional;
 
 /** A lamp as those see it who keep it, with the version that they change. */
-record LampDetails(long id, long version, NewLamp state, Optional<Instant> retiredAt, Optional<RetiredFor> retiredFor) {
+public record LampDetails(
+        long id, long version, NewLamp state, Optional<Instant> retiredAt, Optional<RetiredFor> retiredFor) {
 
     static LampDetails of(Lamp lamp) {
         return new LampDetails(lamp.id(), lamp.version(), lamp.state(), lamp.retiredAt(), lamp.retiredFor());

@@ -123,6 +123,18 @@ public class Lamps {
         return facts(lamp, model(siteId, lamp.state().modelId()), measured.standing(siteId, lampId));
     }
 
+    /** A lamp as those see it who keep it. */
+    @Transactional(readOnly = true)
+    public LampDetails details(long siteId, long lampId) {
+        return arranging.get(siteId, lampId);
+    }
+
+    /** All that was measured of a lamp, newest first. */
+    @Transactional(readOnly = true)
+    public List<MeasuredOutput> measured(long siteId, long lampId) {
+        return measuring.all(siteId, lampId);
+    }
+
     /** All lamps that a site has or had, by id. */
     @Transactional(readOnly = true)
     public Map<Long, LampFacts> byId(long siteId) {

@@ -4,7 +4,7 @@ import java.time.Instant;
 import java.util.Optional;
 
 /** What was measured of a lamp, when and by whom, and whether it still counts. */
-record MeasuredOutput(
+public record MeasuredOutput(
         long id,
         LampOutput output,
         Instant measuredAt,

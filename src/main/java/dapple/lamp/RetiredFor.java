@@ -1,7 +1,7 @@
 package dapple.lamp;
 
 /** Why a lamp left use. */
-enum RetiredFor {
+public enum RetiredFor {
     BROKEN,
     WORN_OUT,
     FAULTY,

@@ -30,8 +30,7 @@ record Commissioning(List<Instant> read, Duration warmUp, ZoneId zone) {
     }
 
     private boolean isWarm(DailyTimer timer, Instant since, Instant at) {
-        return timer.onSince(at, zone)
-                .map(on -> on.isBefore(since) ? since : on)
+        return timer.burningSince(since, at, zone)
                 .filter(on -> !on.plus(warmUp).isAfter(at))
                 .isPresent();
     }

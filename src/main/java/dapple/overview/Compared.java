@@ -11,6 +11,7 @@ import dapple.prediction.Predicted;
 import dapple.reading.JudgedReading;
 import dapple.rig.RigScene;
 import dapple.site.Settings;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -21,6 +22,7 @@ import java.util.stream.Stream;
  * @param band what the species that is shown asks there; empty: nothing
  * @param ratio measured over predicted; empty where one of them is missing, or what is predicted rounds to nothing
  * @param doubtful whether the ratio needs a notice
+ * @param lightChanged when the light changed after it was measured, if it did; then there is no ratio
  */
 record Compared(
         PointFacts point,
@@ -29,16 +31,18 @@ record Compared(
         Optional<Predicted> predicted,
         Optional<Band> band,
         Optional<Double> ratio,
-        boolean doubtful) {
+        boolean doubtful,
+        Optional<Instant> lightChanged) {
     /** Below it a meter of tenths shows nothing; a ratio would be noise (ours, no source). */
     private static final double LEAST_UV_INDEX = 0.1;
 
     /** In the order of the walk; what is neither measured nor predicted nor asked is left out. */
-    static List<Compared> rows(EnclosureScene scene, LightInside light, Newest newest, Settings settings) {
+    static List<Compared> rows(EnclosureScene scene, LightInside light, ReadSince read, Settings settings) {
+        Newest newest = read.newest();
         return scene.points().stream()
                 .flatMap(point -> RigScene.LIGHT.stream()
                         .flatMap(quantity -> row(
-                                scene,
+                                read,
                                 light.at(point, quantity),
                                 newest.at(point, quantity),
                                 point,
@@ -48,7 +52,7 @@ record Compared(
     }
 
     private static Stream<Compared> row(
-            EnclosureScene scene,
+            ReadSince read,
             Optional<Predicted> predicted,
             Optional<JudgedReading> measured,
             PointFacts point,
@@ -57,16 +61,20 @@ record Compared(
         if (predicted.isEmpty() && measured.isEmpty() && !point.quantities().contains(quantity)) {
             return Stream.empty();
         }
-        Optional<Double> ratio = measured.flatMap(read ->
-                predicted.filter(found -> isEnough(quantity, found)).map(found -> read.amount() / found.amount()));
+        Optional<Instant> lightChanged = measured.flatMap(read::lightChangedSince);
+        Optional<Double> ratio = measured.filter(of -> lightChanged.isEmpty())
+                .flatMap(of -> predicted
+                        .filter(found -> isEnough(quantity, found))
+                        .map(found -> of.amount() / found.amount()));
         return Stream.of(new Compared(
                 point,
                 quantity,
                 measured,
                 predicted,
-                band(scene, point, quantity),
+                band(read.scene(), point, quantity),
                 ratio,
-                ratio.filter(settings::isDoubtful).isPresent()));
+                ratio.filter(settings::isDoubtful).isPresent(),
+                lightChanged));
     }
 
     private static boolean isEnough(Quantity quantity, Predicted predicted) {

@@ -1,7 +1,7 @@
 package dapple.overview;
 
 import dapple.animal.Animals;
-import dapple.animal.Occupant;
+import dapple.animal.Housed;
 import dapple.drawing.StripSize;
 import dapple.drawing.TimeStrip;
 import dapple.enclosure.EnclosureFacts;
@@ -11,10 +11,12 @@ import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
 import dapple.order.OrderFacts;
 import dapple.order.VetOrders;
+import dapple.overview.Courses.Alone;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.prediction.SpeciesNeed.UnderOrder;
+import dapple.species.SpeciesFacts;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -66,29 +68,43 @@ class CourseController {
     private void show(SignedIn me, PointFacts point, Optional<Long> species, Model model) {
         Instant now = clock.instant();
         LocalDate today = LocalDate.ofInstant(now, me.zone());
-        List<Occupant> served = animals.occupants(me.siteId(), point.enclosureId(), now).stream()
-                .filter(occupant -> point.serves(occupant.animal().speciesId()))
+        List<Housed> served = animals.housedIn(me.siteId(), point.enclosureId(), now).stream()
+                .filter(one -> point.serves(one.species().id()))
                 .toList();
-        Optional<Occupant> shown = served.stream()
-                .filter(occupant -> species.isEmpty()
-                        || species.get().equals(occupant.animal().speciesId()))
+        Optional<SpeciesFacts> shown = served.stream()
+                .map(Housed::species)
+                .filter(kind -> species.isEmpty() || species.get().equals(kind.id()))
                 .findFirst();
-        Course course =
-                courses.of(me, point, shown.map(occupant -> occupant.animal().speciesId()), today);
-        model.addAttribute("species", shown.map(Occupant::scientificName));
+        Optional<Alone> alone = shown.flatMap(kind -> alone(me, served, kind));
+        Course course = courses.of(me, point, shown.map(SpeciesFacts::id), alone, today);
+        model.addAttribute("species", shown.map(SpeciesFacts::scientificName));
+        model.addAttribute("bandOf", alone.flatMap(only -> shown.map(SpeciesFacts::id)));
         model.addAttribute("ordered", ordered(me, served, now));
         model.addAttribute("long", TimeStrip.of(course.history(), StripSize.LONG, today));
         model.addAttribute("short", TimeStrip.of(course.history(), StripSize.SHORT, today));
         model.addAttribute("course", course);
     }
 
-    private List<UnderOrder> ordered(SignedIn me, List<Occupant> served, Instant now) {
-        Map<Long, OrderFacts> inForce =
-                orders.inForceOf(me.siteId(), served.stream().map(Occupant::id).toList(), now);
+    private Optional<Alone> alone(SignedIn me, List<Housed> served, SpeciesFacts kind) {
+        List<Housed> ofItsKind =
+                served.stream().filter(one -> one.species().id() == kind.id()).toList();
+        return ofItsKind.size() == 1
+                ? ofItsKind.stream()
+                        .findFirst()
+                        .map(one -> new Alone(
+                                one.from(),
+                                orders.ofAnimal(me.siteId(), one.animal().id())))
+                : Optional.empty();
+    }
+
+    private List<UnderOrder> ordered(SignedIn me, List<Housed> served, Instant now) {
+        List<Long> ids = served.stream().map(one -> one.animal().id()).toList();
+        Map<Long, OrderFacts> inForce = orders.inForceOf(me.siteId(), ids, now);
         return served.stream()
-                .flatMap(
-                        occupant -> Optional.ofNullable(inForce.get(occupant.id()))
-                                .map(order -> new UnderOrder(occupant.animal(), order))
+                .map(Housed::animal)
+                .flatMap(animal ->
+                        Optional.ofNullable(inForce.get(animal.id()))
+                                .map(order -> new UnderOrder(animal, order))
                                 .stream())
                 .toList();
     }

@@ -9,6 +9,7 @@ import dapple.enclosure.PointFacts;
 import dapple.light.judging.Limits;
 import dapple.light.judging.State;
 import dapple.light.quantity.Quantity;
+import dapple.order.OrderFacts;
 import dapple.people.SignedIn;
 import dapple.reading.JudgedReading;
 import dapple.reading.Readings;
@@ -48,8 +49,12 @@ class Courses {
         this.messages = messages;
     }
 
-    /** The course of the UV index at a point, held against what one species needed. */
-    Course of(SignedIn me, PointFacts point, Optional<Long> speciesId, LocalDate lastDay) {
+    /**
+     * The course of the UV index at a point, held against what one species needed.
+     *
+     * @param alone empty: several of the species live there, and the orders for one say nothing of the others
+     */
+    Course of(SignedIn me, PointFacts point, Optional<Long> speciesId, Optional<Alone> alone, LocalDate lastDay) {
         Instant from = lastDay.minusWeeks(StripSize.LONG.weeks() + WEEKS_BEFORE)
                 .atStartOfDay(me.zone())
                 .toInstant();
@@ -60,11 +65,23 @@ class Courses {
                 Quantity.UV_INDEX,
                 me.zone(),
                 readings(me, point, speciesId, from),
-                speciesId.map(species -> targets(me, point, species)).orElse(List.of()),
+                bands(me, point, speciesId, alone),
                 changes.stream()
                         .map(change -> new StripEvent(change.at(), event(me, change)))
                         .toList());
         return new Course(history, changes);
+    }
+
+    /**
+     * The only animal of its species.
+     *
+     * @param since when it moved in
+     * @param orders for it, whenever they held
+     */
+    record Alone(Instant since, List<OrderFacts> orders) {
+        Alone {
+            orders = List.copyOf(orders);
+        }
     }
 
     /** One for each reading: its verdict for the species if it has one, else its first. */
@@ -87,23 +104,27 @@ class Courses {
         return new StripReading(one.takenAt(), one.measured(), state, words);
     }
 
+    /** The versions of the target, and the orders that stood in their place. */
+    private List<StripTarget> bands(SignedIn me, PointFacts point, Optional<Long> speciesId, Optional<Alone> alone) {
+        List<Held> held = speciesId.map(species -> targets(me, species)).orElse(List.of());
+        for (OrderFacts order : alone.map(Alone::orders).orElse(List.of())) {
+            held = Held.under(order, alone.orElseThrow().since(), held, say("course.under-order"));
+        }
+        return held.stream().map(one -> one.at(point.role())).toList();
+    }
+
     /** Each version from its approval until the next one's. */
-    private List<StripTarget> targets(SignedIn me, PointFacts point, long speciesId) {
-        List<StripTarget> drawn = new ArrayList<>();
+    private List<Held> targets(SignedIn me, long speciesId) {
+        List<Held> found = new ArrayList<>();
         Instant until = Instant.MAX;
         for (Target target : targets.courseOf(me.siteId(), speciesId)) {
             Optional<Limits> limits = target.limits(Quantity.UV_INDEX);
             if (limits.isPresent()) {
-                drawn.add(new StripTarget(
-                        target.approvedAt(),
-                        until,
-                        limits.get().at(point.role()),
-                        limits.get().ceiling(),
-                        say("course.target", target.number())));
+                found.add(new Held(target.approvedAt(), until, limits.get(), say("course.target", target.number())));
             }
             until = target.approvedAt();
         }
-        return drawn;
+        return found;
     }
 
     private String event(SignedIn me, RigChangeFacts change) {

@@ -1,12 +1,15 @@
 package dapple.overview;
 
+import dapple.enclosure.PointFacts;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.review.EnclosureNow;
 import dapple.review.Standings;
+import dapple.rig.RigChangeFacts;
 import dapple.rig.Rigs;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -39,11 +42,18 @@ class EnclosureController {
         model.addAttribute("animals", enclosure.animals());
         model.addAttribute("staleAfterDays", me.settings().staleAfterDays());
         model.addAttribute("warmUp", me.settings().warmUpMinutes());
+        Optional<RigChangeFacts> unread = rigs.lastLightChange(me.siteId(), enclosureId)
+                .filter(change -> enclosure.standing().isUnreadSince(change.at()));
+        model.addAttribute("unreadChange", unread);
         model.addAttribute(
-                "unreadChange",
-                rigs.lastLightChange(me.siteId(), enclosureId)
-                        .filter(change -> enclosure.standing().isUnreadSince(change.at())));
+                "unreadPoints", unread.map(change -> codes(enclosure, change)).orElse(""));
         model.addAttribute("asked", species.map(id -> "?species=" + id).orElse(""));
         return "overview/enclosure";
+    }
+
+    private static String codes(EnclosureNow enclosure, RigChangeFacts change) {
+        return enclosure.standing().pointsUnreadSince(change.at()).stream()
+                .map(PointFacts::code)
+                .collect(Collectors.joining(", "));
     }
 }

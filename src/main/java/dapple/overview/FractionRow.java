@@ -13,6 +13,7 @@ import dapple.prediction.LightInside;
 import dapple.prediction.Predicted;
 import dapple.reading.JudgedReading;
 import dapple.rig.FittingFacts;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -23,6 +24,7 @@ import java.util.stream.Stream;
  *
  * @param sources tags of the lamps that are known to give it
  * @param usual tags of the further lamps that give it as usual of their class, nobody knows how much
+ * @param lightChanged when the light changed after it was measured, if it did
  * @param band what the species that is shown asks for there; empty: nothing
  */
 record FractionRow(
@@ -31,6 +33,7 @@ record FractionRow(
         List<String> sources,
         List<String> usual,
         Optional<JudgedReading> measured,
+        Optional<Instant> lightChanged,
         Optional<Predicted> predicted,
         Optional<Band> band) {
     /** A part of sunlight, with the quantities that stand for it. */
@@ -63,27 +66,30 @@ record FractionRow(
     }
 
     /** Each part by what stands for it first, and by what else is known of it. */
-    static List<FractionRow> all(EnclosureScene scene, LightInside light, Newest newest) {
+    static List<FractionRow> all(EnclosureScene scene, LightInside light, ReadSince read) {
         return Stream.of(Fraction.values())
                 .flatMap(fraction -> fraction.quantities().stream()
-                        .map(quantity -> of(fraction, quantity, scene, light, newest))
+                        .map(quantity -> of(fraction, quantity, scene, light, read))
                         .filter(row -> row.isFirst() || row.isKnown()))
                 .toList();
     }
 
     private static FractionRow of(
-            Fraction fraction, Quantity quantity, EnclosureScene scene, LightInside light, Newest newest) {
+            Fraction fraction, Quantity quantity, EnclosureScene scene, LightInside light, ReadSince read) {
+        Newest newest = read.newest();
         var basking = scene.points().stream()
                 .filter(point -> point.role() == PointRole.BASKING)
                 .toList();
+        Optional<JudgedReading> measured = basking.stream()
+                .flatMap(point -> newest.at(point, quantity).stream())
+                .findFirst();
         return new FractionRow(
                 fraction,
                 quantity,
                 tags(scene, lamp -> gives(lamp, quantity)),
                 tags(scene, lamp -> fraction.isUsualOf(lamp) && !gives(lamp, quantity)),
-                basking.stream()
-                        .flatMap(point -> newest.at(point, quantity).stream())
-                        .findFirst(),
+                measured,
+                measured.flatMap(read::lightChangedSince),
                 scene.baskingPoint().flatMap(point -> light.at(point, quantity)),
                 scene.shown()
                         .flatMap(need -> need.limits(quantity))

@@ -14,6 +14,7 @@ import dapple.prediction.EnclosureScenes;
 import dapple.prediction.LightInside;
 import dapple.prediction.Outlook;
 import dapple.reading.Readings;
+import dapple.rig.Rigs;
 import dapple.site.Settings;
 import java.time.Clock;
 import java.time.Instant;
@@ -32,6 +33,7 @@ class LightController {
     private final EnclosureScenes scenes;
     private final Outlook outlook;
     private final Readings readings;
+    private final Rigs rigs;
     private final LightDrawings drawings;
     private final TradeChecks checks;
     private final Clock clock;
@@ -40,12 +42,14 @@ class LightController {
             EnclosureScenes scenes,
             Outlook outlook,
             Readings readings,
+            Rigs rigs,
             LightDrawings drawings,
             TradeChecks checks,
             Clock clock) {
         this.scenes = scenes;
         this.outlook = outlook;
         this.readings = readings;
+        this.rigs = rigs;
         this.drawings = drawings;
         this.checks = checks;
         this.clock = clock;
@@ -61,7 +65,11 @@ class LightController {
         Instant now = clock.instant();
         EnclosureScene scene = scenes.at(me.siteId(), enclosureId, now, species, animal);
         LightInside light = outlook.of(scene);
-        Newest newest = new Newest(readings.newestIn(me.siteId(), enclosureId));
+        ReadSince read = new ReadSince(
+                readings.newestIn(me.siteId(), enclosureId),
+                scene,
+                rigs.lastLightChange(me.siteId(), scene.rig().rig()));
+        Newest newest = read.newest();
         Settings settings = me.settings();
         model.addAttribute("scene", scene);
         model.addAttribute("light", light);
@@ -69,9 +77,9 @@ class LightController {
         model.addAttribute("basking", basking(scene, light));
         model.addAttribute("drawings", drawings.of(scene, light, newest));
         model.addAttribute("found", ZonesShown.of(scene, light));
-        model.addAttribute("compared", Compared.rows(scene, light, newest, settings));
+        model.addAttribute("compared", Compared.rows(scene, light, read, settings));
         model.addAttribute("settings", settings);
-        model.addAttribute("fractions", FractionRow.all(scene, light, newest));
+        model.addAttribute("fractions", FractionRow.all(scene, light, read));
         model.addAttribute("checks", checks.of(scene, light, checks.known(me, scene)));
         model.addAttribute("mixed", MixedExhibit.of(scene, newest));
         return "overview/light";

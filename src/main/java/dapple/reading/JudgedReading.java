@@ -75,6 +75,26 @@ public record JudgedReading(
         return judgement.state();
     }
 
+    /** The same as it stands once what is needed there has changed: to be read again. */
+    public JudgedReading stale() {
+        return new JudgedReading(
+                readingId,
+                enclosureId,
+                pointId,
+                meterId,
+                personId,
+                quantity,
+                takenAt,
+                verdictId,
+                speciesId,
+                targetVersionId,
+                orderId,
+                measured,
+                Judgement.of(State.STALE),
+                heldAsAsked,
+                stateSince);
+    }
+
     public double amount() {
         return measured.amount();
     }

@@ -30,6 +30,7 @@ class ReadingController {
     private final ReadingWithdrawing withdrawing;
     private final Targets targets;
     private final People people;
+    private final BurningLamps lamps;
 
     ReadingController(
             Readings readings,
@@ -37,18 +38,24 @@ class ReadingController {
             ReadingLogging logging,
             ReadingWithdrawing withdrawing,
             Targets targets,
-            People people) {
+            People people,
+            BurningLamps lamps) {
         this.readings = readings;
         this.walks = walks;
         this.logging = logging;
         this.withdrawing = withdrawing;
         this.targets = targets;
         this.people = people;
+        this.lamps = lamps;
     }
 
     @GetMapping
     String reply(@AuthenticationPrincipal SignedIn me, @PathVariable long readingId, Model model) {
-        show(me, readingId, model);
+        JudgedReading reading = show(me, readingId, model);
+        model.addAttribute(
+                "cold",
+                lamps.around(me, reading.enclosureId(), List.of(reading.takenAt()))
+                        .coldAt(reading.takenAt(), reading.quantity()));
         return "reading/reply";
     }
 
@@ -99,7 +106,7 @@ class ReadingController {
         return "redirect:/readings/" + readingId;
     }
 
-    private void show(SignedIn me, long readingId, Model model) {
+    private JudgedReading show(SignedIn me, long readingId, Model model) {
         List<ReadingView> judged = readings.judged(me.siteId(), readingId);
         JudgedReading reading = judged.get(0).reading();
         RecordedReading recorded = readings.recorded(me.siteId(), readingId);
@@ -111,5 +118,6 @@ class ReadingController {
         model.addAttribute("names", people.names(me.siteId()));
         model.addAttribute(
                 "walk", walks.at(me.siteId(), reading.enclosureId(), readings.visitKey(me.siteId(), readingId)));
+        return reading;
     }
 }

@@ -1,6 +1,8 @@
 package dapple.reading;
 
 import dapple.enclosure.Facing;
+import dapple.enclosure.PointFacts;
+import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
 import java.time.Instant;
 import java.util.Optional;
@@ -100,5 +102,14 @@ public record RecordedReading(
                     ? Optional.empty()
                     : Optional.of(new Withdrawal(reason, at, personId));
         }
+    }
+
+    /** Whether a verdict waits for others of its visit: a gradient point is held against its basking and shade. */
+    public boolean isWaiting(HistoryVerdict verdict, PointFacts point) {
+        return verdict.state().isEmpty()
+                && verdict.speciesId().isPresent()
+                && point.role() == PointRole.GRADIENT
+                && quantity == Quantity.UV_INDEX
+                && heldAsAsked;
     }
 }

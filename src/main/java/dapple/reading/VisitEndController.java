@@ -7,6 +7,7 @@ import dapple.people.SignedIn;
 import dapple.site.Given;
 import jakarta.servlet.http.HttpSession;
 import jakarta.validation.Valid;
+import java.util.List;
 import java.util.UUID;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -27,12 +28,14 @@ class VisitEndController {
     private final Readings readings;
     private final VisitNoting noting;
     private final People people;
+    private final BurningLamps lamps;
 
-    VisitEndController(VisitWalk walks, Readings readings, VisitNoting noting, People people) {
+    VisitEndController(VisitWalk walks, Readings readings, VisitNoting noting, People people, BurningLamps lamps) {
         this.walks = walks;
         this.readings = readings;
         this.noting = noting;
         this.people = people;
+        this.lamps = lamps;
     }
 
     /** The session is asked for before the page goes out, since its form comes late in it. */
@@ -71,9 +74,19 @@ class VisitEndController {
     private String show(SignedIn me, long enclosureId, UUID visitKey, Model model) {
         Walk walk = walks.at(me.siteId(), enclosureId, visitKey);
         model.addAttribute("walk", walk);
-        model.addAttribute("rows", StepRow.of(walk, readings.latestIn(me.siteId(), enclosureId, walk.points())));
+        model.addAttribute("rows", rows(me, walk));
         model.addAttribute("notes", noting.of(me.siteId(), visitKey));
         model.addAttribute("names", people.names(me.siteId()));
         return "reading/visit";
+    }
+
+    private List<StepRow> rows(SignedIn me, Walk walk) {
+        long enclosureId = walk.enclosure().id();
+        List<StepRow> rows = StepRow.of(walk, readings.latestIn(me.siteId(), enclosureId, walk.points()));
+        Burning burning = lamps.around(
+                me,
+                enclosureId,
+                rows.stream().flatMap(row -> row.takenAt().stream()).toList());
+        return rows.stream().map(row -> row.under(burning)).toList();
     }
 }

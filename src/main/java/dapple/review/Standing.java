@@ -11,6 +11,7 @@ import dapple.species.SpeciesFacts;
 import dapple.species.UvZone;
 import dapple.target.Target;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -69,6 +70,18 @@ public record Standing(
         return !species.isEmpty()
                 && plannedOff.isEmpty()
                 && readSince().filter(since -> !since.isBefore(change)).isEmpty();
+    }
+
+    /** The points of which nothing has been read since a rig is so, in the order of the walk. */
+    public List<PointFacts> pointsUnreadSince(Instant change) {
+        return points.stream()
+                .filter(at -> at.quantity() == at.point().firstQuantity())
+                .filter(at ->
+                        at.takenAt().filter(taken -> !taken.isBefore(change)).isEmpty())
+                .map(AtPoint::point)
+                .distinct()
+                .sorted(Comparator.comparing(PointFacts::id))
+                .toList();
     }
 
     /** Since what it is still to be read, where that decides its state. */

@@ -9,7 +9,6 @@ import dapple.enclosure.PlannedOffTime;
 import dapple.enclosure.PointFacts;
 import dapple.light.judging.PointRole;
 import dapple.light.judging.State;
-import dapple.light.quantity.Quantity;
 import dapple.order.OrderFacts;
 import dapple.order.VetOrders;
 import dapple.reading.ReadingView;
@@ -152,15 +151,11 @@ public class Standings {
 
         /** The newest order for one whom the point serves that has come into force since the UV index was read there. */
         private Optional<Unread> orderSince(ReadingView view, PointFacts point) {
-            if (view.quantity() != Quantity.UV_INDEX) {
-                return Optional.empty();
-            }
-            return served(point)
-                    .flatMap(one -> Stream.ofNullable(ordered.get(one.animal().id())))
-                    .map(OrderFacts::from)
-                    .filter(from -> from.isAfter(view.reading().takenAt()))
-                    .max(Comparator.naturalOrder())
-                    .map(from -> new Unread(Unread.Why.ORDER, from));
+            return Unread.ofOrders(
+                    view.reading(),
+                    served(point)
+                            .flatMap(one ->
+                                    Stream.ofNullable(ordered.get(one.animal().id()))));
         }
 
         private static Optional<Unread> targetSince(ReadingView view) {
@@ -200,18 +195,9 @@ public class Standings {
             boolean wasOff = view.state().equals(Optional.of(State.PLANNED_OFF));
             return isRecent(view)
                     && changeSince(view, point)
-                            .filter(change -> silences(change, view))
+                            .filter(change -> change.silences(view.reading()))
                             .isEmpty()
                     && (!wasOff || plannedOff.containsKey(point.enclosureId()));
-        }
-
-        private static boolean silences(Unread change, ReadingView view) {
-            return change.why() == Unread.Why.ORDER
-                    || view.state().filter(Known::isAmiss).isEmpty();
-        }
-
-        private static boolean isAmiss(State state) {
-            return state == State.NO_SHADE || state == State.TOO_STRONG || state == State.TOO_WEAK;
         }
 
         private boolean isRecent(ReadingView view) {

@@ -53,6 +53,11 @@ public record DailyTimer(LocalTime on, LocalTime off) {
                 .findFirst();
     }
 
+    /** Since when a lamp on it that hangs since an instant has burnt without a break, if it is on at another. */
+    public Optional<Instant> burningSince(Instant hung, Instant at, ZoneId zone) {
+        return onSince(at, zone).map(on -> on.isBefore(hung) ? hung : on);
+    }
+
     private Instant start(LocalDate day, ZoneId zone) {
         return LocalDateTime.of(day, on).atZone(zone).toInstant();
     }

@@ -22,6 +22,18 @@ interface FittingRepository extends JpaRepository<Fitting, Long> {
     @Query("select f from Fitting f where f.siteId = :siteId and f.openLampId is not null order by f.id")
     List<Fitting> openAtSite(long siteId);
 
+    /** Where the lamps of a site hang. */
+    @Query("select new dapple.rig.LampPlace(f.lampId, f.id, e.id, e.code, f.place) "
+            + "from Fitting f join Enclosure e on e.id = f.enclosureId "
+            + "where f.siteId = :siteId and f.openLampId is not null order by f.id")
+    List<LampPlace> places(long siteId);
+
+    /** Where one lamp hangs, if it does. */
+    @Query("select new dapple.rig.LampPlace(f.lampId, f.id, e.id, e.code, f.place) "
+            + "from Fitting f join Enclosure e on e.id = f.enclosureId "
+            + "where f.siteId = :siteId and f.openLampId = :lampId")
+    Optional<LampPlace> place(long siteId, long lampId);
+
     /** The fittings of a lamp that reach beyond an instant, oldest first. */
     @Query("select f from Fitting f where f.lampId = :lampId and (f.toAt is null or f.toAt > :at) order by f.fromAt")
     List<Fitting> beyond(long lampId, Instant at);

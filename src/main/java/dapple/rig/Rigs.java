@@ -155,6 +155,16 @@ public class Rigs {
                 .map(RigChange::facts);
     }
 
+    /** The same of a present rig that is at hand: asked for only where a timer was changed last. */
+    @Transactional(readOnly = true)
+    public Optional<RigChangeFacts> lastLightChange(long siteId, Rig rig) {
+        return rig.newest()
+                        .filter(change -> change.kind() == RigChangeKind.TIMER_CHANGED)
+                        .isPresent()
+                ? lastLightChange(siteId, rig.enclosureId())
+                : rig.newest();
+    }
+
     /** The same of each enclosure that has any. */
     @Transactional(readOnly = true)
     public Map<Long, RigChangeFacts> lastLightChanges(long siteId) {

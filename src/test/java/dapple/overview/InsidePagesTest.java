@@ -37,7 +37,7 @@ import org.springframework.test.web.servlet.MockMvc;
 /** The parts of an enclosure's page: lamps, residents, the course of the UV index, and the page that links them. */
 @PagesTest
 class InsidePagesTest {
-    private static final String CHANGED = "Not read since the rig changed: first set up";
+    private static final String CHANGED = "Not read at every point since the rig changed: first set up";
     private static final String READ_AGAIN = "Read again, the rig has changed";
 
     @Autowired
@@ -153,6 +153,13 @@ class InsidePagesTest {
         read(1.7);
         see("", containsString(CHANGED));
         today(containsString(READ_AGAIN));
+    }
+
+    @Test
+    void thePointsAreNamedThatWereNotReadSinceTheRigChanged() throws Exception {
+        read(1.7);
+        read(home.shade(), 0.1);
+        see("", containsString("Still to be read: P2, P4"));
     }
 
     @Test

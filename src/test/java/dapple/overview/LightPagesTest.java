@@ -25,7 +25,11 @@ import dapple.reading.Entry;
 import dapple.reading.ReadingLogging;
 import dapple.reading.VisitPlace;
 import dapple.reading.Visitor;
+import dapple.rig.CoverStep;
+import dapple.rig.RigChanging;
+import dapple.rig.RigEntry;
 import dapple.rig.RigExamples;
+import dapple.rig.Rigs;
 import dapple.site.Formats;
 import dapple.site.SiteFacts;
 import dapple.species.LightMethod;
@@ -68,6 +72,12 @@ class LightPagesTest {
 
     @Autowired
     private Formats formats;
+
+    @Autowired
+    private Rigs rigs;
+
+    @Autowired
+    private RigChanging changing;
 
     @Autowired
     private MockMvc pages;
@@ -266,6 +276,50 @@ class LightPagesTest {
                 .andExpect(content()
                         .string(containsString(
                                 "vet’s order is in force for " + home.animal().name())));
+    }
+
+    @Test
+    void whatWasReadBeforeAnOrderIsToBeReadAgain() throws Exception {
+        read(home.basking(), 1.7);
+        see(not(containsString("href=\"#stale\"")));
+        order(home.animal().id(), new Ordered.Cap(1.5));
+        see(containsString("href=\"#stale\""));
+    }
+
+    @Test
+    void theRowsOfAMixedExhibitSayThatAPointIsToBeReadUnderAnOrder() throws Exception {
+        SpeciesFacts dragon = collection.species(site, keeper, "Pogona vitticeps", new UvZone(4, LightMethod.SUNBEAM));
+        homes.house(site, keeper, dragon, home.enclosureId());
+        read(home.basking(), 1.7);
+        see(allOf(containsString("Different needs in one enclosure"), containsString("too weak</span>")));
+        order(home.animal().id(), new Ordered.Cap(1.7));
+        see(allOf(containsString("stale</span>"), not(containsString("too weak</span>"))));
+    }
+
+    @Test
+    void whatWasReadBeforeTheRigChangedIsNotHeldAgainstWhatIsPredictedNow() throws Exception {
+        double predicted =
+                light().at(home.basking(), Quantity.UV_INDEX).orElseThrow().amount();
+        read(home.basking(), tenths(2 * predicted));
+        see(containsString("Check the lamp, the cover"));
+        takeCoverOff();
+        see(allOf(containsString("before the rig changed on"), not(containsString("Check the lamp, the cover"))));
+    }
+
+    private void takeCoverOff() {
+        long cover = rigs.at(site.id(), home.enclosureId(), clock.instant())
+                .covers()
+                .get(0)
+                .id();
+        RigEntry entry = new RigEntry(
+                site.id(),
+                home.enclosureId(),
+                clock.instant(),
+                "",
+                keeper.personId(),
+                UUID.randomUUID(),
+                Optional.empty());
+        changing.make(entry, new CoverStep.TakeOff(cover));
     }
 
     private void order(long animalId, Ordered ordered) {

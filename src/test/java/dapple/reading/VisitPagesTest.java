@@ -81,6 +81,20 @@ class VisitPagesTest {
     }
 
     @Test
+    void theHistorySaysThatAGradientPointWaitsForBaskingAndShade() throws Exception {
+        pages.perform(post(path() + "/points/" + home.gradient().id())
+                .param("key", UUID.randomUUID().toString())
+                .param("meterId", String.valueOf(meter.id()))
+                .param("quantity", "UV_INDEX")
+                .param("amount", "1.7")
+                .with(csrf())
+                .with(collection.as(keeper)));
+        pages.perform(get("/enclosures/{id}/readings", home.enclosureId()).with(collection.as(keeper)))
+                .andExpect(content()
+                        .string(containsString("judged once basking and shade are read in the same visit")));
+    }
+
+    @Test
     void aCommaIsADecimalPoint() throws Exception {
         log("3,4").andExpect(redirectedUrlPattern("/readings/*"));
     }

@@ -2,46 +2,26 @@ package dapple.lamp;
 
 import dapple.people.Action;
 import dapple.people.Allowed;
-import dapple.people.People;
 import dapple.people.SignedIn;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
-import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** One lamp: what it is and gives, whether it is in use. */
+/** Takes a lamp out of use and back into it. */
 @Controller
+@Allowed(Action.KEEP_LAMPS)
 @RequestMapping("/lamps/{lampId}")
-class LampController {
-    private final Lamps lamps;
+class LampUseController {
     private final LampArranging arranging;
-    private final LampMeasuring measuring;
-    private final People people;
 
-    LampController(Lamps lamps, LampArranging arranging, LampMeasuring measuring, People people) {
-        this.lamps = lamps;
+    LampUseController(LampArranging arranging) {
         this.arranging = arranging;
-        this.measuring = measuring;
-        this.people = people;
-    }
-
-    @GetMapping
-    @Allowed(Action.SEE_STOCK)
-    String page(@AuthenticationPrincipal SignedIn me, @PathVariable long lampId, Model model) {
-        model.addAttribute("lamp", lamps.get(me.siteId(), lampId));
-        model.addAttribute("details", arranging.get(me.siteId(), lampId));
-        model.addAttribute("measured", measuring.all(me.siteId(), lampId));
-        model.addAttribute("names", people.names(me.siteId()));
-        model.addAttribute("reasons", RetiredFor.values());
-        return "lamp/lamp";
     }
 
     @PostMapping("/retirement")
-    @Allowed(Action.KEEP_LAMPS)
     String retire(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long lampId,
@@ -55,7 +35,6 @@ class LampController {
     }
 
     @PostMapping("/return")
-    @Allowed(Action.KEEP_LAMPS)
     String returnToUse(@AuthenticationPrincipal SignedIn me, @PathVariable long lampId) {
         arranging.returnToUse(me.siteId(), lampId);
         return "redirect:/lamps/" + lampId;

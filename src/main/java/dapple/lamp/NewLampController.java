@@ -6,9 +6,7 @@ import dapple.people.SignedIn;
 import dapple.site.TakenException;
 import jakarta.validation.Valid;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -19,32 +17,22 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** The lamps of a site; one is entered here. */
+/** Enters a lamp. */
 @Controller
-@RequestMapping("/lamps")
-class LampsController {
+@Allowed(Action.KEEP_LAMPS)
+@RequestMapping("/lamps/new")
+class NewLampController {
     private final Lamps lamps;
     private final LampArranging arranging;
     private final PastDay pastDay;
 
-    LampsController(Lamps lamps, LampArranging arranging, PastDay pastDay) {
+    NewLampController(Lamps lamps, LampArranging arranging, PastDay pastDay) {
         this.lamps = lamps;
         this.arranging = arranging;
         this.pastDay = pastDay;
     }
 
     @GetMapping
-    @Allowed(Action.SEE_STOCK)
-    String list(@AuthenticationPrincipal SignedIn me, Model model) {
-        Map<Boolean, List<LampFacts>> byUse =
-                lamps.all(me.siteId()).stream().collect(Collectors.partitioningBy(LampFacts::isInUse));
-        model.addAttribute("inUse", byUse.get(true));
-        model.addAttribute("outOfUse", byUse.get(false));
-        return "lamp/lamps";
-    }
-
-    @GetMapping("/new")
-    @Allowed(Action.KEEP_LAMPS)
     String fresh(@AuthenticationPrincipal SignedIn me, @RequestParam Optional<Long> modelId, Model model) {
         List<LampModelFacts> models = lamps.models(me.siteId());
         model.addAttribute("models", models);
@@ -52,8 +40,7 @@ class LampsController {
         return "lamp/lamp-new";
     }
 
-    @PostMapping("/new")
-    @Allowed(Action.KEEP_LAMPS)
+    @PostMapping
     String add(
             @AuthenticationPrincipal SignedIn me,
             @Valid @ModelAttribute("form") LampForm form,
