@@ -37,7 +37,7 @@ class ArchitectureTest {
             List.of("enclosure", "meter", "target", "lamp"),
             List.of("animal", "rig", "approval", "confirmation"),
             List.of("order"),
-            List.of("housing", "prediction"),
+            List.of("housing", "prediction", "season"),
             List.of("draft", "check"),
             List.of("reading"),
             List.of("review", "exposure"),

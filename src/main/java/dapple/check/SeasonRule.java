@@ -2,11 +2,11 @@ package dapple.check;
 
 import dapple.lamp.LampClass;
 import dapple.prediction.SpeciesNeed;
-import dapple.rig.DailyTimer;
 import dapple.rig.FittingFacts;
+import dapple.rig.LampTimer;
+import dapple.rig.LitDay;
 import dapple.target.LightHours;
-import java.time.LocalTime;
-import java.util.BitSet;
+import dapple.target.Photoperiod;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -14,11 +14,8 @@ import java.util.Optional;
 
 /** Whether the timers give as long a day as the targets ask for at this time of the year. */
 final class SeasonRule {
-    /** How far the day may be off, h: the usual step of a week; common practice, no source. */
-    static final double MOST_OFF_HOURS = 0.5;
-
-    private static final int MINUTES_OF_A_DAY = 24 * 60;
-    private static final double MINUTES_PER_HOUR = 60;
+    /** How far the day may be off, h. */
+    static final double MOST_OFF_HOURS = Photoperiod.MOST_OFF_HOURS;
 
     private final Case seen;
 
@@ -66,25 +63,11 @@ final class SeasonRule {
         return String.format(Locale.ROOT, "%.1f\u00a0h", hours);
     }
 
-    /** How long any of the lamps burns. */
-    private static double litHours(List<FittingFacts> lamps) {
-        BitSet lit = new BitSet(MINUTES_OF_A_DAY);
-        lamps.stream().flatMap(fitting -> fitting.hanging().timer().stream()).forEach(timer -> light(lit, timer));
-        return lit.cardinality() / MINUTES_PER_HOUR;
-    }
-
-    private static void light(BitSet lit, DailyTimer timer) {
-        int on = minute(timer.on());
-        int off = minute(timer.off());
-        if (on < off) {
-            lit.set(on, off);
-        } else {
-            lit.set(on, MINUTES_OF_A_DAY);
-            lit.set(0, off);
-        }
-    }
-
-    private static int minute(LocalTime time) {
-        return time.getHour() * 60 + time.getMinute();
+    /** How long any of the lamps burns that day. */
+    private double litHours(List<FittingFacts> lamps) {
+        List<LampTimer> timers = lamps.stream()
+                .flatMap(fitting -> fitting.hanging().timer().stream())
+                .toList();
+        return LitDay.of(timers, seen.known().day()).hours();
     }
 }

@@ -9,6 +9,8 @@ import dapple.prediction.LightInside;
 import dapple.prediction.SpeciesNeed;
 import dapple.rig.Rig;
 import dapple.site.Formats;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -39,10 +41,12 @@ public class TradeChecks {
     private final Lately<Question, Checks> lately = new Lately<>(MOST);
     private final SpectralHazards hazards;
     private final Formats formats;
+    private final Clock clock;
 
-    TradeChecks(SpectralHazards hazards, Formats formats) {
+    TradeChecks(SpectralHazards hazards, Formats formats, Clock clock) {
         this.hazards = hazards;
         this.formats = formats;
+        this.clock = clock;
     }
 
     /**
@@ -52,12 +56,13 @@ public class TradeChecks {
      */
     private record Question(Rig rig, List<Object> scene, Known known) {}
 
-    /** What is known of the lamps of a scene. */
+    /** What is known of the lamps of a scene, today. */
     public Known known(SignedIn me, EnclosureScene scene) {
         List<LampModelFacts> models = scene.rig().rig().fittings().stream()
                 .map(fitting -> fitting.lamp().model())
                 .toList();
-        return new Known(hazards.actinicPerUvIndex(me.siteId(), models));
+        return new Known(
+                hazards.actinicPerUvIndex(me.siteId(), models), LocalDate.ofInstant(clock.instant(), me.zone()));
     }
 
     /**

@@ -7,6 +7,7 @@ import dapple.draft.DraftLamp;
 import dapple.draft.DraftRig;
 import dapple.light.quantity.Quantity;
 import dapple.prediction.PartFields;
+import dapple.rig.DailyTimer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,10 @@ final class DeskFields {
         Map<String, String> typed = new LinkedHashMap<>();
         PartFields.typed(lamp.hanging()).forEach((field, text) -> typed.put(shortly(field), text));
         typed.put("pick", PickText.of(lamp.lamp()));
+        lamp.hanging()
+                .timer()
+                .filter(timer -> !(timer instanceof DailyTimer))
+                .ifPresent(timer -> typed.put("season", "kept"));
         return row(typed, "fittingId", lamp.fittingId());
     }
 

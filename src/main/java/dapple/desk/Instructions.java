@@ -9,8 +9,12 @@ import dapple.prediction.PartFields;
 import dapple.rig.DailyTimer;
 import dapple.rig.Furniture;
 import dapple.rig.FurnitureShape;
+import dapple.rig.Gear;
+import dapple.rig.GearWords;
 import dapple.rig.Hanging;
+import dapple.rig.LampTimer;
 import dapple.rig.Mount;
+import dapple.rig.TimerWords;
 import dapple.site.Formats;
 import java.util.Comparator;
 import java.util.List;
@@ -28,10 +32,14 @@ class Instructions {
 
     private final MessageSource messages;
     private final Formats formats;
+    private final TimerWords timers;
+    private final GearWords gears;
 
-    Instructions(MessageSource messages, Formats formats) {
+    Instructions(MessageSource messages, Formats formats, TimerWords timers, GearWords gears) {
         this.messages = messages;
         this.formats = formats;
+        this.timers = timers;
+        this.gears = gears;
     }
 
     List<String> of(List<Deed> deeds, List<PointFacts> points) {
@@ -49,7 +57,7 @@ class Instructions {
             return say("buy", buy.lamp().model().name(), buy.hanging().place());
         }
         if (deed instanceof Deed.Hang hang) {
-            String timer = timer(hang.hanging());
+            String timer = timer(hang.hanging()) + gearIfKnown(hang.hanging().gear());
             return say("hang", hang.lamp().tag(), hang.lamp().model().name(), where(hang.hanging(), points), timer);
         }
         if (deed instanceof Deed.Rehang moved) {
@@ -57,6 +65,9 @@ class Instructions {
         }
         if (deed instanceof Deed.Retime timed) {
             return say("retime", timed.before().lamp().tag(), timer(timed.after()));
+        }
+        if (deed instanceof Deed.Regear fed) {
+            return say("regear", fed.before().lamp().tag(), gear(fed.after().gear()));
         }
         return ofOthers(deed);
     }
@@ -152,10 +163,21 @@ class Instructions {
         return hanging.timer().map(this::timer).orElseGet(() -> say("timer.unknown"));
     }
 
-    private String timer(DailyTimer timer) {
-        return timer.isAlwaysOn()
-                ? say("timer.always")
-                : say("timer", timer.on().toString(), timer.off().toString());
+    private String timer(LampTimer timer) {
+        if (timer instanceof DailyTimer daily) {
+            return daily.isAlwaysOn()
+                    ? say("timer.always")
+                    : say("timer", daily.on().toString(), daily.off().toString());
+        }
+        return say("timer.season", timers.of(timer));
+    }
+
+    private String gearIfKnown(Gear gear) {
+        return gear.equals(Gear.UNKNOWN) ? "" : " " + gear(gear);
+    }
+
+    private String gear(Gear gear) {
+        return say("gear", gears.of(gear));
     }
 
     private String where(Furniture item) {

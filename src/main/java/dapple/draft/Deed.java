@@ -20,6 +20,8 @@ public sealed interface Deed {
 
     record Retime(FittingFacts before, Hanging after) implements Deed {}
 
+    record Regear(FittingFacts before, Hanging after) implements Deed {}
+
     record TakeOff(Cover cover) implements Deed {}
 
     record Put(Cover cover) implements Deed {}

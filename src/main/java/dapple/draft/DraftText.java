@@ -4,11 +4,18 @@ import com.fasterxml.jackson.annotation.JsonAutoDetect.Visibility;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import dapple.rig.CoverMaterial;
+import dapple.rig.DailyTimer;
 import dapple.rig.FurnitureShape;
+import dapple.rig.Gear;
+import dapple.rig.HomeDayTimer;
+import dapple.rig.LampTimer;
+import dapple.rig.MonthlyTimer;
 import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Draft rigs as stored text: the records themselves, member for member. What is read passes their checks again; a member
@@ -25,6 +32,7 @@ final class DraftText {
             .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
             .addMixIn(LampPick.class, Picks.class)
+            .addMixIn(LampTimer.class, Timers.class)
             .addMixIn(CoverMaterial.class, Materials.class)
             .addMixIn(FurnitureShape.class, Shapes.class)
             .build();
@@ -42,12 +50,30 @@ final class DraftText {
      */
     static DraftRig read(String text) {
         try {
-            return Optional.ofNullable(JSON.readValue(text, DraftRig.class))
+            JsonNode parts = JSON.readTree(text);
+            parts.path("lamps").forEach(DraftText::addGear);
+            return Optional.ofNullable(JSON.treeToValue(parts, DraftRig.class))
                     .orElseThrow(() -> new IllegalStateException("a draft must have parts, had none"));
         } catch (JacksonException nonsense) {
             throw new IllegalStateException("the parts of a draft cannot be read", nonsense);
         }
     }
+
+    /** The first drafts said nothing of what feeds a lamp. */
+    private static void addGear(JsonNode lamp) {
+        if (lamp.path("hanging") instanceof ObjectNode hanging && !hanging.has("gear")) {
+            hanging.set("gear", JSON.valueToTree(Gear.UNKNOWN));
+        }
+    }
+
+    /** Those of the first drafts were of one kind and did not name it. */
+    @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind", defaultImpl = DailyTimer.class)
+    @JsonSubTypes({
+        @JsonSubTypes.Type(value = DailyTimer.class, name = "daily"),
+        @JsonSubTypes.Type(value = MonthlyTimer.class, name = "monthly"),
+        @JsonSubTypes.Type(value = HomeDayTimer.class, name = "home-day")
+    })
+    private interface Timers {}
 
     @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "kind")
     @JsonSubTypes({

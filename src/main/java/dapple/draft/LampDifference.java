@@ -11,6 +11,7 @@ import dapple.rig.Rig;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What must be done to the lamps: a lamp that hangs here already is hung otherwise, not swapped. */
 final class LampDifference {
@@ -51,27 +52,42 @@ final class LampDifference {
                         () -> List.of(Change.of(new Deed.Hang(lamp, hanging), new LampStep.Fit(lamp.id(), hanging))));
     }
 
+    /** Each part is touched once, so that several changes of one hang it anew. */
     private static List<Change> changed(FittingFacts before, Hanging after) {
+        List<Change> changes = Stream.of(moved(before, after), timed(before, after), fed(before, after))
+                .flatMap(Optional::stream)
+                .toList();
+        return changes.size() < 2
+                ? changes
+                : List.of(new Change(
+                        changes.stream()
+                                .flatMap(change -> change.deeds().stream())
+                                .toList(),
+                        List.of(
+                                new LampStep.TakeOut(before.id()),
+                                new LampStep.Fit(before.lamp().id(), after))));
+    }
+
+    private static Optional<Change> moved(FittingFacts before, Hanging after) {
         boolean isMoved = !before.hanging().place().equals(after.place())
                 || !isSame(before.hanging().mount(), after.mount());
+        return Optional.of(Change.of(
+                        new Deed.Rehang(before, after), new LampStep.Move(before.id(), after.place(), after.mount())))
+                .filter(change -> isMoved);
+    }
+
+    private static Optional<Change> timed(FittingFacts before, Hanging after) {
         boolean isTimed = !before.hanging().timer().equals(after.timer())
                 || !before.hanging().circuitId().equals(after.circuitId());
-        if (isMoved && isTimed) {
-            return List.of(new Change(
-                    List.of(new Deed.Rehang(before, after), new Deed.Retime(before, after)),
-                    List.of(
-                            new LampStep.TakeOut(before.id()),
-                            new LampStep.Fit(before.lamp().id(), after))));
-        }
-        if (isMoved) {
-            return List.of(Change.of(
-                    new Deed.Rehang(before, after), new LampStep.Move(before.id(), after.place(), after.mount())));
-        }
-        return isTimed
-                ? List.of(Change.of(
+        return Optional.of(Change.of(
                         new Deed.Retime(before, after),
                         new LampStep.SetTimer(before.id(), after.timer(), after.circuitId())))
-                : List.of();
+                .filter(change -> isTimed);
+    }
+
+    private static Optional<Change> fed(FittingFacts before, Hanging after) {
+        return Optional.of(Change.of(new Deed.Regear(before, after), new LampStep.SetGear(before.id(), after.gear())))
+                .filter(change -> !before.hanging().gear().equals(after.gear()));
     }
 
     private static boolean isSame(Optional<Mount> one, Optional<Mount> other) {

@@ -6,13 +6,13 @@ import dapple.light.dose.DayPart;
 import dapple.light.dose.DoseRange;
 import dapple.light.dose.UvIndexOfDay;
 import dapple.light.quantity.ErythemalDose;
-import dapple.rig.DailyTimer;
 import dapple.rig.FittedLamp;
+import dapple.rig.LampTimer;
+import dapple.rig.TimerWords;
 import dapple.site.Formats;
 import dapple.target.Target;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.time.YearMonth;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -30,15 +30,16 @@ public class ExposureWords {
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.UK);
     private static final DateTimeFormatter SHORT_DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.UK);
     private static final DateTimeFormatter DAY_OF_YEAR = DateTimeFormatter.ofPattern("d MMM", Locale.UK);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
     private static final double SECONDS_PER_HOUR = 3600;
 
     private final MessageSource messages;
     private final Formats formats;
+    private final TimerWords timers;
 
-    ExposureWords(MessageSource messages, Formats formats) {
+    ExposureWords(MessageSource messages, Formats formats, TimerWords timers) {
         this.messages = messages;
         this.formats = formats;
+        this.timers = timers;
     }
 
     /** A dose as hours at UV index 1, without its unit. */
@@ -153,18 +154,8 @@ public class ExposureWords {
                         .collect(Collectors.joining("; "));
     }
 
-    public String timer(Optional<DailyTimer> timer) {
-        return timer.map(this::timer).orElseGet(() -> say("exposure.timer.unknown"));
-    }
-
-    private String timer(DailyTimer timer) {
-        return timer.isAlwaysOn()
-                ? say("exposure.timer.always")
-                : say("exposure.timer.span", clock(timer.on()), clock(timer.off()));
-    }
-
-    private static String clock(LocalTime time) {
-        return CLOCK.format(time);
+    public String timer(Optional<LampTimer> timer) {
+        return timer.map(timers::of).orElseGet(() -> say("exposure.timer.unknown"));
     }
 
     /** The lamps of a change: tag, class, place, timer. */

@@ -5,6 +5,7 @@ import dapple.enclosure.PlannedOffTime;
 import dapple.enclosure.PointFacts;
 import dapple.light.dose.LightRecord;
 import dapple.light.dose.PointReading;
+import dapple.light.dose.Schedule;
 import dapple.light.dose.Span;
 import dapple.light.dose.TimedLamp;
 import dapple.light.dose.TimedLamps;
@@ -16,6 +17,7 @@ import dapple.order.OrderFacts;
 import dapple.reading.JudgedReading;
 import dapple.rig.DailyTimer;
 import dapple.rig.FittedLamp;
+import dapple.rig.LampTimer;
 import dapple.rig.RigChangeFacts;
 import dapple.site.Given;
 import java.time.Instant;
@@ -23,7 +25,6 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -79,19 +80,17 @@ public record Lived(
                 .flatMap(lamp -> during(stay)
                         .meet(new Span(lamp.from(), lamp.to().orElse(Instant.MAX)))
                         .stream()
-                        .flatMap(there -> timed(there, lamp.timer())));
+                        .map(there -> new TimedLamp(there, lamp.timer().map(Lived::schedule))));
     }
 
-    private static Stream<TimedLamp> timed(Span there, Optional<DailyTimer> daily) {
-        if (daily.isEmpty()) {
-            return Stream.of(new TimedLamp(there, Optional.empty()));
-        }
-        DailyTimer timer = daily.get();
-        Stream<Timer> timers = timer.isAlwaysOn()
-                ? Stream.of(
-                        new Timer(LocalTime.MIDNIGHT, LocalTime.NOON), new Timer(LocalTime.NOON, LocalTime.MIDNIGHT))
-                : Stream.of(new Timer(timer.on(), timer.off()));
-        return timers.map(one -> new TimedLamp(there, Optional.of(one)));
+    private static Schedule schedule(LampTimer timer) {
+        return day -> timer.timesOf(day).map(Lived::timers).orElse(List.of());
+    }
+
+    private static List<Timer> timers(DailyTimer times) {
+        return times.isAlwaysOn()
+                ? List.of(new Timer(LocalTime.MIDNIGHT, LocalTime.NOON), new Timer(LocalTime.NOON, LocalTime.MIDNIGHT))
+                : List.of(new Timer(times.on(), times.off()));
     }
 
     static Span during(StayFacts stay) {

@@ -1,7 +1,7 @@
 package dapple.overview;
 
-import dapple.rig.DailyTimer;
 import dapple.rig.FittingFacts;
+import dapple.rig.LampTimer;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -23,13 +23,13 @@ record Commissioning(List<Instant> read, Duration warmUp, ZoneId zone) {
     }
 
     boolean holds(FittingFacts fitting, Instant since) {
-        Optional<DailyTimer> timer = fitting.hanging().timer();
+        Optional<LampTimer> timer = fitting.hanging().timer();
         return read.stream()
                 .filter(at -> !at.isBefore(since))
                 .noneMatch(at -> timer.isEmpty() || isWarm(timer.get(), since, at));
     }
 
-    private boolean isWarm(DailyTimer timer, Instant since, Instant at) {
+    private boolean isWarm(LampTimer timer, Instant since, Instant at) {
         return timer.burningSince(since, at, zone)
                 .filter(on -> !on.plus(warmUp).isAfter(at))
                 .isPresent();

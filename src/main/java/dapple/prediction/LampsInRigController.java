@@ -14,7 +14,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 
-/** Fits, swaps, moves and times the lamps of a rig, and takes them out. */
+/** Fits, swaps, moves, times and feeds the lamps of a rig, and takes them out. */
 @Controller
 @Allowed(Action.CHANGE_RIGS)
 @RequestMapping("/enclosures/{enclosureId}/rig/lamps")
@@ -45,8 +45,10 @@ class LampsInRigController extends RigFormController {
             @ModelAttribute(name = "place", binding = false) RigPlace place,
             @PathVariable long fittingId,
             Model model) {
-        long partId = place.rig().fitting(fittingId).id();
-        return desk().open(new Sheet(place, Task.SWAP, partId), SwapForm.empty(desk().now(place)), model);
+        return desk().open(
+                        new Sheet(place, Task.SWAP, fittingId),
+                        SwapForm.of(place.rig().fitting(fittingId), desk().now(place)),
+                        model);
     }
 
     @PostMapping({"/{fittingId}/swap", "/{fittingId}/swap/preview"})
@@ -108,6 +110,30 @@ class LampsInRigController extends RigFormController {
             HttpServletResponse response) {
         Exchange exchange = new Exchange(errors, model, request, response);
         return desk().answer(new Sheet(place, Task.TIMER, fittingId), form, exchange);
+    }
+
+    @GetMapping("/{fittingId}/gear")
+    String gear(
+            @ModelAttribute(name = "place", binding = false) RigPlace place,
+            @PathVariable long fittingId,
+            Model model) {
+        return desk().open(
+                        new Sheet(place, Task.GEAR, fittingId),
+                        GearForm.of(place.rig().fitting(fittingId), desk().now(place)),
+                        model);
+    }
+
+    @PostMapping({"/{fittingId}/gear", "/{fittingId}/gear/preview"})
+    String gear(
+            @ModelAttribute(name = "place", binding = false) RigPlace place,
+            @PathVariable long fittingId,
+            @Valid @ModelAttribute("form") GearForm form,
+            BindingResult errors,
+            Model model,
+            HttpServletRequest request,
+            HttpServletResponse response) {
+        Exchange exchange = new Exchange(errors, model, request, response);
+        return desk().answer(new Sheet(place, Task.GEAR, fittingId), form, exchange);
     }
 
     @GetMapping("/{fittingId}/removal")

@@ -3,6 +3,7 @@ package dapple.prediction;
 import dapple.enclosure.InnerSize;
 import dapple.rig.Cover;
 import dapple.rig.CoverStep;
+import dapple.rig.DailyTimer;
 import dapple.rig.Furniture;
 import dapple.rig.FurnitureStep;
 import dapple.rig.Hanging;
@@ -29,9 +30,28 @@ import org.springframework.validation.BindingResult;
 @Component
 public class PartFields {
     private static final LocalDateTime NO_TIME = LocalDateTime.MIN;
-    private static final Set<String> NOT_OF_A_PART = Set.of("key", "seen", "lampId", "at", "atWhich", "note");
-    private static final Map<String, String> OF_A_CHANGE =
-            Map.of("key", "00000000-0000-0000-0000-000000000000", "seen", "0", "lampId", "0", "restedOn", "false");
+    private static final Set<String> NOT_OF_A_PART = Set.of(
+            "key",
+            "seen",
+            "lampId",
+            "at",
+            "atWhich",
+            "note",
+            "timerKind",
+            "monthOn",
+            "monthOff",
+            "monthDark",
+            "homeLatitude",
+            "homeShifted",
+            "homeMiddle",
+            "homePlus",
+            "homeShortest",
+            "homeLongest");
+    private static final Map<String, String> OF_A_CHANGE = Map.of(
+            "key", "00000000-0000-0000-0000-000000000000",
+            "seen", "0",
+            "lampId", "0",
+            "restedOn", "false");
 
     private final FormReading reading;
     private final MessageSource messages;
@@ -65,12 +85,22 @@ public class PartFields {
                 hanging -> before.map(old -> kept(hanging, old, typed)).orElse(hanging));
     }
 
-    /** The exact position and direction stay, unless one of their fields was changed. */
+    /**
+     * The exact position and direction stay, unless one of their fields was changed; and a timer that changes over the year,
+     * unless times are entered.
+     */
     private static Hanging kept(Hanging hanging, Hanging before, Map<String, String> typed) {
         Map<String, String> written = typed(before);
         boolean isSame = List.of("xMetres", "yMetres", "zMetres", "lean", "leanTo", "lengthTo").stream()
                 .allMatch(field -> same(field, typed, written));
-        return isSame ? new Hanging(hanging.place(), before.mount(), hanging.timer(), hanging.circuitId()) : hanging;
+        return new Hanging(
+                hanging.place(),
+                isSame ? before.mount() : hanging.mount(),
+                hanging.timer().or(() -> before.timer().filter(timer -> !(timer instanceof DailyTimer))),
+                hanging.circuitId(),
+                same("voltagePercent", typed, written) && same("control", typed, written)
+                        ? before.gear().on(hanging.gear().ballast())
+                        : hanging.gear());
     }
 
     public Read<Cover> cover(Map<String, String> typed, Optional<Cover> before) {
@@ -128,29 +158,9 @@ public class PartFields {
                 .toList();
     }
 
-    /** The fields of a lamp's place, direction, timer and circuit. */
+    /** The fields of a lamp's place, direction, circuit and gear, and the times of a timer that has the same every day. */
     public static Map<String, String> typed(Hanging hanging) {
-        MountFields mount = MountFields.of(hanging.mount());
-        TimerFields timer = TimerFields.of(hanging.timer());
-        return FormText.of(
-                new FitForm(
-                        null,
-                        null,
-                        null,
-                        hanging.place(),
-                        mount.x(),
-                        mount.y(),
-                        mount.z(),
-                        mount.lean(),
-                        mount.leanTo(),
-                        mount.lengthTo(),
-                        timer.on(),
-                        timer.off(),
-                        hanging.circuitId().orElse(null),
-                        NO_TIME,
-                        null,
-                        null),
-                NOT_OF_A_PART);
+        return FormText.of(FitForm.of(hanging, NO_TIME), NOT_OF_A_PART);
     }
 
     public static Map<String, String> typed(Cover cover) {

@@ -5,8 +5,10 @@ import dapple.enclosure.Enclosures;
 import dapple.lamp.LampFacts;
 import dapple.lamp.LampModelFacts;
 import dapple.lamp.Lamps;
+import dapple.rig.Ballast;
 import dapple.rig.Circuits;
 import dapple.rig.FittingFacts;
+import dapple.rig.LampControl;
 import dapple.rig.Rig;
 import dapple.rig.Rigs;
 import dapple.site.Caution;
@@ -49,6 +51,9 @@ class RigChoices {
         if (sheet.task() == Task.FIT || sheet.task() == Task.TIMER) {
             model.addAttribute("circuits", circuits.all(siteId));
         }
+        model.addAttribute("timerKinds", TimerKind.values());
+        model.addAttribute("ballasts", Ballast.values());
+        model.addAttribute("controls", LampControl.values());
         List<LampFacts> chosen = choosable.stream()
                 .filter(lamp -> String.valueOf(lamp.id()).equals(chosenLamp))
                 .toList();

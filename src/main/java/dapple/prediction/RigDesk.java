@@ -81,6 +81,10 @@ class RigDesk {
         model.addAttribute("form", form);
         model.addAttribute("entryKey", UUID.randomUUID());
         model.addAttribute("seen", sheet.place().lastRecorded());
+        if (form instanceof TimedForm timed) {
+            model.addAttribute("months", timed.timerFields().months().rows(false));
+            model.addAttribute("kindShown", String.valueOf(timed.timerFields().kind()));
+        }
         return show(sheet, model);
     }
 
@@ -95,6 +99,8 @@ class RigDesk {
                 .addAttribute(
                         "seen",
                         Optional.ofNullable(errors.getFieldValue("seen")).orElse(""));
+        exchange.model().addAttribute("months", exchange.typedMonths());
+        exchange.model().addAttribute("kindShown", exchange.timerKind());
         if (sheet.task().choosesLamp()) {
             exchange.model().addAttribute("chosenLamp", String.valueOf(errors.getFieldValue("lampId")));
         }

@@ -6,6 +6,7 @@ enum Task {
     SWAP("lamps", "swap"),
     MOVE("lamps", "move"),
     TIMER("lamps", "timer"),
+    GEAR("lamps", "gear"),
     TAKE_OUT("lamps", "removal"),
     PUT_COVER("cover", "new"),
     REPLACE_COVER("cover", "replacement"),

@@ -1,7 +1,7 @@
 package dapple.reading;
 
 import dapple.light.quantity.Quantity;
-import dapple.rig.DailyTimer;
+import dapple.rig.LampTimer;
 import dapple.rig.FittedLamp;
 import java.time.Duration;
 import java.time.Instant;
@@ -27,7 +27,7 @@ record Burning(List<FittedLamp> hung, Duration warmUp, ZoneId zone) {
                 .toList();
     }
 
-    private Optional<ColdLamp> cold(FittedLamp lamp, DailyTimer timer, Instant at) {
+    private Optional<ColdLamp> cold(FittedLamp lamp, LampTimer timer, Instant at) {
         Optional<Instant> readyAt =
                 timer.burningSince(hungSince(lamp), at, zone).map(on -> on.plus(warmUp));
         return readyAt.filter(ready -> !ready.isAfter(at)).isPresent()

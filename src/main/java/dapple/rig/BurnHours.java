@@ -71,6 +71,27 @@ public class BurnHours {
      */
     public record Burnt(Optional<Double> hours, Instant since) {}
 
+    /**
+     * How long the lamps of a rig have burnt over [from, to), wherever they hung, by lamp; in h, without those that are not
+     * known.
+     */
+    @Transactional(readOnly = true)
+    public Map<Long, Double> within(long siteId, Rig rig, Instant from, Instant to, ZoneId zone) {
+        List<Long> ids =
+                rig.fittings().stream().map(fitting -> fitting.lamp().id()).toList();
+        if (ids.isEmpty()) {
+            return Map.of();
+        }
+        return fittings.ofLamps(siteId, ids).stream()
+                .collect(Collectors.groupingBy(Fitting::lampId))
+                .entrySet()
+                .stream()
+                .flatMap(hung -> burnt(hung.getValue(), from, to, zone)
+                        .map(duration -> Map.entry(hung.getKey(), duration.toSeconds() / SECONDS_PER_HOUR))
+                        .stream())
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+    }
+
     /** The same of all lamps of a site, those that are not known left out. */
     @Transactional(readOnly = true)
     public Map<Long, Double> atSite(long siteId, Instant at) {
@@ -86,19 +107,25 @@ public class BurnHours {
     }
 
     private static Optional<Double> hours(LampFacts lamp, List<Fitting> hung, Instant at, ZoneId zone) {
+        return burnt(hung, Instant.EPOCH, at, zone)
+                .map(duration -> lamp.burnHoursAtEntry() + duration.toSeconds() / SECONDS_PER_HOUR);
+    }
+
+    /** Empty: one of the timers is not known. */
+    private static Optional<Duration> burnt(List<Fitting> hung, Instant from, Instant to, ZoneId zone) {
         Duration burnt = Duration.ZERO;
         for (Fitting fitting : hung) {
-            if (fitting.fromAt().isBefore(at)) {
-                Instant end = fitting.toAt().filter(at::isAfter).orElse(at);
-                Optional<Duration> part =
-                        fitting.hanging().timer().map(timer -> timer.onWithin(fitting.fromAt(), end, zone));
+            Instant begin = fitting.fromAt().isAfter(from) ? fitting.fromAt() : from;
+            Instant end = fitting.toAt().filter(to::isAfter).orElse(to);
+            if (begin.isBefore(end)) {
+                Optional<Duration> part = fitting.hanging().timer().map(timer -> timer.onWithin(begin, end, zone));
                 if (part.isEmpty()) {
                     return Optional.empty();
                 }
                 burnt = burnt.plus(part.get());
             }
         }
-        return Optional.of(lamp.burnHoursAtEntry() + burnt.toSeconds() / SECONDS_PER_HOUR);
+        return Optional.of(burnt);
     }
 
     /**

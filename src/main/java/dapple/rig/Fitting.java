@@ -3,6 +3,7 @@ package dapple.rig;
 import dapple.lamp.LampFacts;
 import dapple.light.geometry.Vec;
 import jakarta.persistence.Column;
+import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.JoinColumn;
@@ -47,8 +48,11 @@ class Fitting extends DatedPart {
     @Column(name = "along_z")
     private @Nullable Double alongZ;
 
-    private @Nullable Integer onMinute;
-    private @Nullable Integer offMinute;
+    @Embedded
+    private @Nullable StoredTimer timer;
+
+    @Embedded
+    private @Nullable StoredGear gear;
 
     @ManyToOne(fetch = FetchType.LAZY)
     @JoinColumn(name = "circuit_id")
@@ -63,7 +67,8 @@ class Fitting extends DatedPart {
         this.openLampId = lampId;
         this.place = hanging.place();
         hanging.mount().ifPresent(this::mount);
-        hanging.timer().ifPresent(this::time);
+        this.timer = hanging.timer().map(StoredTimer::of).orElse(null);
+        this.gear = StoredGear.of(hanging.gear());
         this.circuit = circuit.orElse(null);
     }
 
@@ -79,11 +84,6 @@ class Fitting extends DatedPart {
         this.alongZ = mount.along().map(Vec::z).orElse(null);
     }
 
-    private void time(DailyTimer timer) {
-        this.onMinute = DailyTimer.minutes(timer.on());
-        this.offMinute = DailyTimer.minutes(timer.off());
-    }
-
     long lampId() {
         return lampId;
     }
@@ -95,7 +95,12 @@ class Fitting extends DatedPart {
     }
 
     Hanging hanging() {
-        return new Hanging(place, mount(), timer(), circuit().map(CircuitFacts::id));
+        return new Hanging(
+                place,
+                mount(),
+                Optional.ofNullable(timer).flatMap(StoredTimer::timer),
+                circuit().map(CircuitFacts::id),
+                Optional.ofNullable(gear).map(StoredGear::gear).orElse(Gear.UNKNOWN));
     }
 
     private Optional<CircuitFacts> circuit() {
@@ -114,11 +119,5 @@ class Fitting extends DatedPart {
 
     private static Optional<Vec> vec(@Nullable Double x, @Nullable Double y, @Nullable Double z) {
         return x == null || y == null || z == null ? Optional.empty() : Optional.of(new Vec(x, y, z));
-    }
-
-    private Optional<DailyTimer> timer() {
-        return onMinute == null || offMinute == null
-                ? Optional.empty()
-                : Optional.of(DailyTimer.ofMinutes(onMinute, offMinute));
     }
 }

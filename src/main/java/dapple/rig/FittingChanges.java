@@ -37,6 +37,9 @@ class FittingChanges {
         } else if (step instanceof LampStep.SetTimer timed) {
             Fitting before = ended(change, timed.fittingId());
             begin(change, before.lampId(), before.hanging().timed(timed.timer(), timed.circuitId()));
+        } else if (step instanceof LampStep.SetGear geared) {
+            Fitting before = ended(change, geared.fittingId());
+            begin(change, before.lampId(), before.hanging().with(geared.gear()));
         } else if (step instanceof LampStep.TakeOut takeOut) {
             ended(change, takeOut.fittingId());
         }
@@ -64,6 +67,9 @@ class FittingChanges {
         if (step instanceof LampStep.SetTimer timed) {
             return LongStream.of(find(change, timed.fittingId()).lampId());
         }
+        if (step instanceof LampStep.SetGear geared) {
+            return LongStream.of(find(change, geared.fittingId()).lampId());
+        }
         return step instanceof LampStep.TakeOut takeOut
                 ? LongStream.of(find(change, takeOut.fittingId()).lampId())
                 : LongStream.empty();
@@ -78,7 +84,7 @@ class FittingChanges {
         lamps.lock(change.siteId(), Math.min(before, swap.lampId()));
         lamps.lock(change.siteId(), Math.max(before, swap.lampId()));
         Hanging hanging = ended(change, swap.fittingId()).hanging();
-        fit(change, swap.lampId(), hanging);
+        fit(change, swap.lampId(), swap.gear().map(hanging::with).orElse(hanging));
     }
 
     void fit(RigChange change, long lampId, Hanging hanging) {

@@ -59,7 +59,7 @@ interface FittingRepository extends JpaRepository<Fitting, Long> {
     List<Fitting> onRecord(long siteId, long enclosureId, Instant at);
     /** What hung in some enclosures at any time in [from, to), with what kind of lamp it is. */
     @Query("""
-            select new dapple.rig.FittedLamp(f.enclosureId, l.tag, m.lampClass, f.place, f.onMinute, f.offMinute,
+            select new dapple.rig.FittedLamp(f.enclosureId, l.tag, m.lampClass, f.place, f.timer,
             f.fromAt, f.toAt, f.begun.id, f.ended.id)
             from Fitting f join Lamp l on l.id = f.lampId join LampModel m on m.id = l.lampModelId
             where f.siteId = :siteId and f.enclosureId in :enclosureIds

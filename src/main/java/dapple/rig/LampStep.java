@@ -12,8 +12,17 @@ public sealed interface LampStep extends RigStep {
         }
     }
 
-    /** Another lamp takes the place of one. */
-    record Swap(long fittingId, long lampId) implements LampStep {
+    /**
+     * Another lamp takes the place of one.
+     *
+     * @param gear empty: the same as before
+     */
+    record Swap(long fittingId, long lampId, Optional<Gear> gear) implements LampStep {
+        /** On the same gear. */
+        public Swap(long fittingId, long lampId) {
+            this(fittingId, lampId, Optional.empty());
+        }
+
         @Override
         public RigChangeKind kind() {
             return RigChangeKind.LAMP_SWAPPED;
@@ -29,10 +38,18 @@ public sealed interface LampStep extends RigStep {
     }
 
     /** A lamp burns at other times, or on another circuit. */
-    record SetTimer(long fittingId, Optional<DailyTimer> timer, Optional<Long> circuitId) implements LampStep {
+    record SetTimer(long fittingId, Optional<LampTimer> timer, Optional<Long> circuitId) implements LampStep {
         @Override
         public RigChangeKind kind() {
             return RigChangeKind.TIMER_CHANGED;
+        }
+    }
+
+    /** A lamp comes to burn on another ballast, or is dimmed otherwise; or it is found out how it does. */
+    record SetGear(long fittingId, Gear gear) implements LampStep {
+        @Override
+        public RigChangeKind kind() {
+            return RigChangeKind.GEAR_CHANGED;
         }
     }
 

@@ -11,6 +11,7 @@ public enum RigChangeKind {
     COVER_CHANGED,
     FURNITURE_CHANGED,
     TIMER_CHANGED,
+    GEAR_CHANGED,
     /** Several things at once, as a draft said. */
     REBUILT
 }

@@ -45,7 +45,13 @@ public final class RigDraft {
             return plus(rig.fittings(), fitted(rig, fit));
         }
         if (step instanceof LampStep.Swap swap) {
-            return changed(rig.fittings(), rig.fitting(swap.fittingId()), before -> before.with(lamp(swap.lampId())));
+            return changed(
+                    rig.fittings(),
+                    rig.fitting(swap.fittingId()),
+                    before -> swap.gear()
+                            .map(gear -> before.with(before.hanging().with(gear)))
+                            .orElse(before)
+                            .with(lamp(swap.lampId())));
         }
         if (step instanceof LampStep.Move move) {
             return changed(
@@ -58,6 +64,12 @@ public final class RigDraft {
                     rig.fittings(),
                     rig.fitting(timed.fittingId()),
                     before -> before.with(before.hanging().timed(timed.timer(), timed.circuitId())));
+        }
+        if (step instanceof LampStep.SetGear geared) {
+            return changed(
+                    rig.fittings(),
+                    rig.fitting(geared.fittingId()),
+                    before -> before.with(before.hanging().with(geared.gear())));
         }
         return minus(rig.fittings(), rig.fitting(((LampStep.TakeOut) step).fittingId()));
     }

@@ -12,6 +12,9 @@ import java.util.List;
 public record Photoperiod(List<Double> hours, SourceMark mark, String source) {
     public static final int MONTHS = 12;
 
+    /** How far a day may be off, h: the usual step of a week; common practice, no source. */
+    public static final double MOST_OFF_HOURS = 0.5;
+
     public Photoperiod {
         if (hours.size() != MONTHS) {
             throw new IllegalArgumentException("a photoperiod must have 12 months, had " + hours.size());

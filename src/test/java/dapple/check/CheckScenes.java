@@ -50,7 +50,7 @@ import java.util.Set;
  * not have 3; everything invented.
  */
 final class CheckScenes {
-    static final Known NOTHING = new Known(Map.of());
+    static final Known NOTHING = new Known(Map.of(), LocalDate.of(2026, 5, 4));
     static final LampShape SPOT = new LampShape.Spot(40, Optional.empty());
     static final LampShape TUBE = new LampShape.Line(0.55, Optional.empty(), 0);
 

@@ -44,7 +44,7 @@ class KeeperRuleTest {
      * Of the standard sun: 30 J/m² after 1.53 UV index hours, by an integral of our own; 1.1 to 1.5 hours were measured
      * outdoors. Hence W/m² for a UV index of 1.
      */
-    private static final Known LIKE_THE_SUN = new Known(Map.of(1L, 30 / (1.53 * 3600)));
+    private static final Known LIKE_THE_SUN = new Known(Map.of(1L, 30 / (1.53 * 3600)), CheckScenes.NOTHING.day());
 
     @Test
     void bySunlightTheLimitIsReachedAfterOneAndAHalfUvIndexHours() {

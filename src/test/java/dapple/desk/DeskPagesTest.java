@@ -12,14 +12,21 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dapple.draft.DraftFacts;
+import dapple.draft.DraftLamp;
 import dapple.draft.DraftPlace;
 import dapple.draft.DraftRig;
+import dapple.draft.DraftSeen;
 import dapple.draft.Drafts;
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.light.quantity.Quantity;
 import dapple.people.Role;
 import dapple.people.SignedIn;
+import dapple.rig.DailyTimer;
+import dapple.rig.Gear;
+import dapple.rig.Hanging;
+import dapple.rig.HomeDayTimer;
+import dapple.rig.LampTimer;
 import dapple.rig.Rigs;
 import dapple.site.SiteFacts;
 import dapple.species.LightMethod;
@@ -30,9 +37,11 @@ import dapple.testing.RiggedHomes;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import java.time.Clock;
+import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.hamcrest.Matcher;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -143,6 +152,42 @@ class DeskPagesTest {
     void aLookFollowsTheForm() throws Exception {
         String low = shown(Map.of("lamps[0].zMetres", "0.60"));
         assertThat(low).isNotEqualTo(shown(Map.of()));
+    }
+
+    @Test
+    void aTimerThatChangesOverTheYearStaysWhileOtherFieldsAreEdited() throws Exception {
+        LampTimer season = new HomeDayTimer(40, false, LocalTime.of(13, 0), 20, 0, 1440);
+        time(season);
+        see(page(), containsString("changes over the year and stays as it is"));
+        save(Map.of("lamps[0].zMetres", "0.60"));
+        assertThat(draft().rig().lamps().get(0).hanging().timer()).contains(season);
+    }
+
+    @Test
+    void timesThatAreEnteredTakeThePlaceOfATimerThatChangesOverTheYear() throws Exception {
+        time(new HomeDayTimer(40, false, LocalTime.of(13, 0), 20, 0, 1440));
+        save(Map.of("lamps[0].on", "08:00", "lamps[0].off", "18:00"));
+        assertThat(draft().rig().lamps().get(0).hanging().timer())
+                .contains(new DailyTimer(LocalTime.of(8, 0), LocalTime.of(18, 0)));
+    }
+
+    @Test
+    void gearIsDraftedToo() throws Exception {
+        save(Map.of("lamps[0].control", "DIMMED", "lamps[0].voltagePercent", "70"));
+        assertThat(draft().rig().lamps().get(0).hanging().gear()).isEqualTo(Gear.dimmedTo(0.7));
+    }
+
+    private void time(LampTimer timer) {
+        DraftFacts draft = draft();
+        DraftLamp first = draft.rig().lamps().get(0);
+        Hanging hanging = first.hanging();
+        DraftLamp timed = new DraftLamp(
+                first.fittingId(),
+                first.lamp(),
+                new Hanging(hanging.place(), hanging.mount(), Optional.of(timer), hanging.circuitId()));
+        DraftRig rig =
+                new DraftRig(List.of(timed), draft.rig().covers(), draft.rig().furniture());
+        drafts.change(place, new DraftSeen(draftId, draft.version()), draft.name(), rig, lead.personId());
     }
 
     @Test

@@ -11,7 +11,11 @@ import dapple.rig.CoverTransmittance;
 import dapple.rig.DailyTimer;
 import dapple.rig.Furniture;
 import dapple.rig.FurnitureShape;
+import dapple.rig.Gear;
 import dapple.rig.Hanging;
+import dapple.rig.HomeDayTimer;
+import dapple.rig.LampTimer;
+import dapple.rig.MonthlyTimer;
 import dapple.rig.Mount;
 import dapple.rig.Provenance;
 import dapple.site.SourceMark;
@@ -19,8 +23,10 @@ import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class DraftTextTest {
@@ -45,6 +51,26 @@ class DraftTextTest {
     @Test
     void whatIsWrittenIsReadAgain() {
         assertThat(DraftText.read(DraftText.write(rig()))).isEqualTo(rig());
+    }
+
+    @ParameterizedTest
+    @MethodSource("timers")
+    void aTimerOfAnyKindIsReadAgain(LampTimer timer) {
+        Hanging hanging =
+                new Hanging("tube", Optional.empty(), Optional.of(timer), Optional.empty(), Gear.dimmedTo(0.7));
+        DraftRig rig = new DraftRig(
+                List.of(new DraftLamp(Optional.empty(), new LampPick.Stock(3), hanging)), List.of(), List.of());
+        assertThat(DraftText.read(DraftText.write(rig))).isEqualTo(rig);
+    }
+
+    static List<LampTimer> timers() {
+        DailyTimer daily = new DailyTimer(LocalTime.of(8, 0), LocalTime.of(18, 0));
+        return List.of(
+                daily,
+                new MonthlyTimer(Stream.iterate(0, month -> month < 12, month -> month + 1)
+                        .map(month -> Optional.of(daily).filter(times -> month > 1))
+                        .toList()),
+                new HomeDayTimer(-23.5, true, LocalTime.of(13, 0), 20, 600, 840));
     }
 
     @ParameterizedTest

@@ -20,6 +20,7 @@ import dapple.rig.DailyTimer;
 import dapple.rig.FirstRig;
 import dapple.rig.Hanging;
 import dapple.rig.LampStep;
+import dapple.rig.LampTimer;
 import dapple.rig.RigChanging;
 import dapple.rig.RigEntry;
 import dapple.rig.Rigs;
@@ -44,7 +45,7 @@ import org.springframework.boot.test.context.TestComponent;
 class Fortnight {
     static final ZoneId LONDON = ZoneId.of("Europe/London");
     static final String ASKED = "?from=2026-03-16&to=2026-03-29";
-    private static final Optional<DailyTimer> UNTIL_TEN =
+    private static final Optional<LampTimer> UNTIL_TEN =
             Optional.of(new DailyTimer(LocalTime.MIDNIGHT, LocalTime.of(10, 0)));
 
     private final TestCollection collection;

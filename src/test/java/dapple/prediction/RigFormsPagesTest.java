@@ -23,6 +23,7 @@ import dapple.rig.CircuitFacts;
 import dapple.rig.Circuits;
 import dapple.rig.CoverMaterial;
 import dapple.rig.CoverStep;
+import dapple.rig.DailyTimer;
 import dapple.rig.FurnitureShape;
 import dapple.rig.LampStep;
 import dapple.rig.Rig;
@@ -39,6 +40,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -342,7 +344,8 @@ class RigFormsPagesTest {
         send(timer, form).andExpect(content().string(containsString("id=\"offAt-wrong\"")));
         form.put("offAt", "19:30");
         send(timer, form).andExpect(status().is3xxRedirection());
-        assertThat(now().fittings().get(0).hanging().timer().orElseThrow().on()).hasToString("07:30");
+        assertThat(now().fittings().get(0).hanging().timer())
+                .contains(new DailyTimer(LocalTime.of(7, 30), LocalTime.of(19, 30)));
     }
 
     @Test

@@ -3,8 +3,8 @@ package dapple.light.dose;
 import java.util.Optional;
 
 /**
- * An ultraviolet lamp on a timer.
+ * An ultraviolet lamp on a timer or several.
  *
- * @param timer none where it is not known when the lamp is on
+ * @param schedule none where it is not known when the lamp is on
  */
-public record TimedLamp(Span during, Optional<Timer> timer) {}
+public record TimedLamp(Span during, Optional<Schedule> schedule) {}

@@ -23,7 +23,7 @@ public record TimedLamps(List<TimedLamp> lamps) {
         List<TimedLamp> there = lamps.stream()
                 .filter(lamp -> lamp.during().meet(during).isPresent())
                 .toList();
-        if (there.isEmpty() || there.stream().anyMatch(lamp -> lamp.timer().isEmpty())) {
+        if (there.isEmpty() || there.stream().anyMatch(lamp -> lamp.schedule().isEmpty())) {
             return Optional.empty();
         }
         return Optional.of(union(there.stream().flatMap(lamp -> onTimes(lamp, during, zone))));
@@ -31,9 +31,9 @@ public record TimedLamps(List<TimedLamp> lamps) {
 
     private static Stream<Span> onTimes(TimedLamp lamp, Span during, ZoneId zone) {
         return Stream.of(lamp)
-                .flatMap(one -> one.timer().stream())
-                .flatMap(timer ->
-                        lamp.during().meet(during).stream().flatMap(there -> timer.onTimes(there, zone).stream()));
+                .flatMap(one -> one.schedule().stream())
+                .flatMap(schedule ->
+                        lamp.during().meet(during).stream().flatMap(there -> schedule.onTimes(there, zone).stream()));
     }
 
     private static Duration union(Stream<Span> spans) {

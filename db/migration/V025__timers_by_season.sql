@@ -1,0 +1,31 @@
+-- A timer switches at the same times every day, at others each month, or as the day of the latitude that a species is from.
+-- Beside it stands what feeds the lamp: its ballast, and what dims or switches it.
+alter table fitting add column month_times varchar(150);
+alter table fitting add column home_latitude_degrees double precision;
+alter table fitting add column home_shifted boolean;
+alter table fitting add column home_middle_minute int;
+alter table fitting add column home_plus_minutes int;
+alter table fitting add column home_shortest_minutes int;
+alter table fitting add column home_longest_minutes int;
+alter table fitting add column ballast varchar(20);
+alter table fitting add column lamp_control varchar(20);
+alter table fitting add column voltage_ratio double precision;
+alter table fitting add constraint ck_fitting_home_latitude check (home_latitude_degrees >= -90 and home_latitude_degrees <= 90);
+alter table fitting add constraint ck_fitting_home_middle check (home_middle_minute >= 0 and home_middle_minute < 1440);
+alter table fitting add constraint ck_fitting_home_plus check (home_plus_minutes >= -180 and home_plus_minutes <= 180);
+alter table fitting add constraint ck_fitting_home_shortest check (home_shortest_minutes >= 0 and home_shortest_minutes <= home_longest_minutes);
+alter table fitting add constraint ck_fitting_home_longest check (home_longest_minutes >= 0 and home_longest_minutes <= 1440);
+alter table fitting add constraint ck_fitting_home check ((home_latitude_degrees is null and home_shifted is null and home_middle_minute is null and home_plus_minutes is null and home_shortest_minutes is null and home_longest_minutes is null) or (home_latitude_degrees is not null and home_shifted is not null and home_middle_minute is not null and home_plus_minutes is not null and home_shortest_minutes is not null and home_longest_minutes is not null));
+alter table fitting add constraint ck_fitting_one_timer check ((on_minute is null or month_times is null) and (on_minute is null or home_latitude_degrees is null) and (month_times is null or home_latitude_degrees is null));
+alter table fitting add constraint ck_fitting_voltage check (voltage_ratio >= 0.4 and voltage_ratio <= 1);
+alter table fitting add constraint ck_fitting_dimmed check (voltage_ratio is null or lamp_control = 'DIMMED');
+comment on column fitting.month_times is 'twelve local times such as 08:00-18:00, January first; off: all the month; none: no timer by month';
+comment on column fitting.home_latitude_degrees is '°, north positive; none: no timer by a home day';
+comment on column fitting.home_shifted is 'the days are those of the opposite latitude, half a year apart';
+comment on column fitting.home_middle_minute is 'middle of the lit day: min after local midnight';
+comment on column fitting.home_plus_minutes is 'min earlier on and later off than the home day';
+comment on column fitting.home_shortest_minutes is 'no day is taken to be shorter, min';
+comment on column fitting.home_longest_minutes is 'no day is taken to be longer, min';
+comment on column fitting.ballast is 'none: not known';
+comment on column fitting.lamp_control is 'what dims or switches it beside its timer; none: not known';
+comment on column fitting.voltage_ratio is 'rms voltage over the rated one; none: not dimmed, or not known how far';
