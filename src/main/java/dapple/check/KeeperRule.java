@@ -1,5 +1,6 @@
 package dapple.check;
 
+import dapple.enclosure.FrontKind;
 import dapple.enclosure.InnerSize;
 import dapple.enclosure.PointFacts;
 import dapple.lamp.LampClass;
@@ -21,12 +22,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
  * How long a keeper may work before the lamps with the face towards them: at the points that stand for a face, else 0.3 m in
- * front of the middle, at whatever height is worst, with the doors open.
+ * front of the middle, at whatever height is worst, with the doors open; where the front is solid, 0.3 m above the rim,
+ * wherever is worst. What a front lets through is not known, so nothing is taken off for it.
  */
 final class KeeperRule {
     /** How long work before an enclosure is taken to last in a day, min: ours, no source. */
@@ -93,8 +96,8 @@ final class KeeperRule {
         String uvIndexMinutes = String.format(Locale.ROOT, "%.0f", face.minutes() * face.uvIndex());
         List<String> words =
                 List.of(face.where(), seen.formats().uvi(face.uvIndex()), minutes, uvIndexMinutes, WORK_MINUTES_SAID);
-        Checked found =
-                new Checked(TradeCheck.KEEPER, outcome, outcome + "-" + what + basis(), words, Optional.empty());
+        Checked found = new Checked(TradeCheck.KEEPER, outcome, outcome + "-" + what + basis(), words, Optional.empty())
+                .supposing("check.front." + front());
         return face.limit().minutes().isPresent() ? found.by(face.minutes()) : found;
     }
 
@@ -113,11 +116,31 @@ final class KeeperRule {
     }
 
     private Stream<Map.Entry<String, Vec>> places() {
-        List<Map.Entry<String, Vec>> points = seen.scene().points().stream()
+        return hasFaces() ? faces() : usual();
+    }
+
+    private boolean hasFaces() {
+        return faces().findAny().isPresent();
+    }
+
+    private Stream<Map.Entry<String, Vec>> faces() {
+        return seen.scene().points().stream()
                 .filter(point -> point.role() == PointRole.KEEPER)
-                .flatMap(point -> place(point).stream().map(at -> Map.entry(point.code(), at)))
-                .toList();
-        return points.isEmpty() ? usual() : points.stream();
+                .flatMap(point -> place(point).stream().map(at -> Map.entry(point.code(), at)));
+    }
+
+    /** What is supposed of the front. */
+    private String front() {
+        String kind = kind().map(FrontKind::name).orElse("UNKNOWN");
+        return isSolid() && hasFaces() ? kind + ".face" : kind;
+    }
+
+    private Optional<FrontKind> kind() {
+        return seen.scene().enclosure().front();
+    }
+
+    private boolean isSolid() {
+        return kind().filter(FrontKind.SOLID::equals).isPresent();
     }
 
     private static Optional<Vec> place(PointFacts point) {
@@ -125,12 +148,26 @@ final class KeeperRule {
     }
 
     private Stream<Map.Entry<String, Vec>> usual() {
-        return seen.scene().size().stream().flatMap(this::before).map(at -> Map.entry(seen.place(at), at));
+        return seen.scene().size().stream()
+                .flatMap(isSolid() ? this::above : this::before)
+                .map(at -> Map.entry(seen.place(at), at));
     }
 
     private Stream<Vec> before(InnerSize size) {
         return IntStream.rangeClosed(0, (int) Math.ceil(size.heightMetres() / STEP_METRES))
                 .mapToObj(step -> new Vec(size.widthMetres() / 2, -BEFORE_METRES, step * STEP_METRES));
+    }
+
+    private Stream<Vec> above(InnerSize size) {
+        return steps(size.widthMetres())
+                .boxed()
+                .flatMap(x ->
+                        steps(size.depthMetres()).mapToObj(y -> new Vec(x, y, size.heightMetres() + BEFORE_METRES)));
+    }
+
+    private static DoubleStream steps(double metres) {
+        int count = (int) Math.ceil(metres / STEP_METRES);
+        return IntStream.rangeClosed(0, count).mapToDouble(step -> step * metres / count);
     }
 
     private Optional<Face> face(Field field, Map.Entry<String, Vec> where) {

@@ -2,6 +2,7 @@ package dapple.demo;
 
 import dapple.demo.DemoRows.Kind;
 import dapple.demo.DemoRows.Space;
+import dapple.enclosure.EnclosureChange;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PlannedOffTime;
 import dapple.meter.MeterFacts;
@@ -119,7 +120,9 @@ class DemoData implements SmartInitializingSingleton {
     private long furnish(DemoRounds.Story story, long room, Space space, Instant begin) {
         DemoTeam.Members members = story.members();
         int order = enclosures.inWalkingOrder(members.siteId()).size();
-        long enclosure = enclosures.add(members.siteId(), room, space.code(), order, space.size());
+        long enclosure = enclosures.add(
+                members.siteId(),
+                new EnclosureChange(room, space.code(), order, space.size(), space.front(), space.reach()));
         story.rows()
                 .tenantsOf(space)
                 .forEach(tenant ->

@@ -2,9 +2,12 @@ package dapple.demo;
 
 import dapple.animal.Pigment;
 import dapple.enclosure.Facing;
+import dapple.enclosure.FrontKind;
 import dapple.enclosure.InnerSize;
 import dapple.enclosure.NewPoint;
 import dapple.enclosure.Position;
+import dapple.enclosure.ReachKind;
+import dapple.enclosure.StatedReach;
 import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
 import dapple.site.ReferenceTable;
@@ -66,7 +69,9 @@ record DemoRows(
             Optional<InnerSize> size,
             int lastReadDaysAgo,
             Optional<Integer> changedDaysAgo,
-            boolean plannedOff) {
+            boolean plannedOff,
+            Optional<FrontKind> front,
+            Optional<StatedReach> reach) {
         /** The digits of its code. */
         int codeNumber() {
             return Integer.parseInt(code.substring(1));
@@ -82,7 +87,12 @@ record DemoRows(
                     size,
                     Integer.parseInt(row.getField("last_read_days_ago")),
                     given(row, "changed_days_ago").map(Integer::valueOf),
-                    row.getField("planned_off").equals("yes"));
+                    row.getField("planned_off").equals("yes"),
+                    given(row, "front").map(FrontKind::valueOf),
+                    given(row, "reach")
+                            .map(ReachKind::valueOf)
+                            .map(kind -> new StatedReach(
+                                    kind, given(row, "reach_metres").map(Double::valueOf))));
         }
     }
 

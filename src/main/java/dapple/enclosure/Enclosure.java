@@ -2,6 +2,8 @@ package dapple.enclosure;
 
 import jakarta.persistence.Embedded;
 import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import jakarta.persistence.FetchType;
 import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
@@ -34,6 +36,14 @@ class Enclosure {
     @Embedded
     private @Nullable InnerSize size;
 
+    @Enumerated(EnumType.STRING)
+    private @Nullable FrontKind front;
+
+    @Enumerated(EnumType.STRING)
+    private @Nullable ReachKind reachKind;
+
+    private @Nullable Double reachMetres;
+
     private @Nullable Instant retiredAt;
 
     @Version
@@ -42,12 +52,13 @@ class Enclosure {
     @SuppressWarnings("NullAway.Init")
     protected Enclosure() {}
 
-    Enclosure(long siteId, Room room, String code, int walkingOrder, Optional<InnerSize> size) {
+    Enclosure(long siteId, Room room, EnclosureChange entered) {
         this.siteId = siteId;
         this.room = room;
-        this.code = code;
-        this.walkingOrder = walkingOrder;
-        this.size = size.orElse(null);
+        this.code = entered.code();
+        this.walkingOrder = entered.walkingOrder();
+        this.size = entered.size().orElse(null);
+        furnish(entered.front(), entered.reach());
     }
 
     long id() {
@@ -67,6 +78,13 @@ class Enclosure {
         this.size = newSize.orElse(null);
     }
 
+    /** Says what its front is and how far its animals come. */
+    final void furnish(Optional<FrontKind> newFront, Optional<StatedReach> newReach) {
+        this.front = newFront.orElse(null);
+        this.reachKind = newReach.map(StatedReach::kind).orElse(null);
+        this.reachMetres = newReach.flatMap(StatedReach::metres).orElse(null);
+    }
+
     /** Keeps the first instant if it is out of use already. */
     void retire(Instant at) {
         if (retiredAt == null) {
@@ -82,7 +100,13 @@ class Enclosure {
         return new EnclosureDetails(
                 id,
                 version,
-                new EnclosureChange(room.id(), code, walkingOrder, Optional.ofNullable(size)),
+                new EnclosureChange(
+                        room.id(),
+                        code,
+                        walkingOrder,
+                        Optional.ofNullable(size),
+                        Optional.ofNullable(front),
+                        EnclosureFacts.reach(reachKind, reachMetres)),
                 room.facts().name(),
                 Optional.ofNullable(retiredAt));
     }

@@ -49,7 +49,7 @@ class EnclosureArranging {
     public long add(long siteId, EnclosureChange added) {
         Room room = room(siteId, added.roomId());
         checkIsFree(siteId, added.code(), NONE);
-        return store(new Enclosure(siteId, room, added.code(), added.walkingOrder(), added.size()));
+        return store(new Enclosure(siteId, room, added));
     }
 
     /**
@@ -69,6 +69,7 @@ class EnclosureArranging {
         enclosure.moveTo(room(siteId, change.roomId()), change.walkingOrder());
         enclosure.recode(change.code());
         enclosure.resize(change.size());
+        enclosure.furnish(change.front(), change.reach());
         store(enclosure);
     }
 

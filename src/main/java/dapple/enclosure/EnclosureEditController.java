@@ -64,7 +64,7 @@ class EnclosureEditController {
             Model model,
             HttpServletResponse response) {
         if (!errors.hasErrors()) {
-            EnclosureForm.SIZE.check(errors);
+            form.check(errors);
         }
         if (errors.hasErrors()) {
             return "enclosure/edit";

@@ -9,7 +9,8 @@ import org.springframework.data.jpa.repository.Lock;
 import org.springframework.data.jpa.repository.Query;
 
 interface EnclosureRepository extends JpaRepository<Enclosure, Long> {
-    String FACTS = "select new dapple.enclosure.EnclosureFacts(e.id, e.code, r.id, r.name, e.size, e.retiredAt)"
+    String FACTS = "select new dapple.enclosure.EnclosureFacts(e.id, e.code, r.id, r.name, e.size, e.retiredAt, "
+            + "e.front, e.reachKind, e.reachMetres)"
             + " from Enclosure e join e.room r ";
 
     String ORDER = "order by r.walkingOrder, r.id, e.walkingOrder, e.id";
@@ -19,7 +20,8 @@ interface EnclosureRepository extends JpaRepository<Enclosure, Long> {
 
     /** With what was planned for its lamps at an instant. */
     @Query("select new dapple.enclosure.EnclosureToday("
-            + "new dapple.enclosure.EnclosureFacts(e.id, e.code, r.id, r.name, e.size, e.retiredAt), o) "
+            + "new dapple.enclosure.EnclosureFacts(e.id, e.code, r.id, r.name, e.size, e.retiredAt, "
+            + "e.front, e.reachKind, e.reachMetres), o) "
             + "from Enclosure e join e.room r left join PlannedOff o on o.enclosureId = e.id "
             + "and o.calledOffAt is null and o.fromAt <= :at and (o.toAt is null or o.toAt > :at) "
             + "where e.siteId = :siteId and e.retiredAt is null " + ORDER)

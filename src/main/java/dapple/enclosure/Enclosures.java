@@ -42,10 +42,13 @@ public class Enclosures {
 
     @Transactional
     public long add(long siteId, long roomId, String code, int walkingOrder, Optional<InnerSize> size) {
-        Room room = rooms.findAtSite(siteId, roomId).orElseThrow(NotFoundException::new);
-        return enclosures
-                .save(new Enclosure(siteId, room, code, walkingOrder, size))
-                .id();
+        return add(siteId, new EnclosureChange(roomId, code, walkingOrder, size));
+    }
+
+    @Transactional
+    public long add(long siteId, EnclosureChange added) {
+        Room room = rooms.findAtSite(siteId, added.roomId()).orElseThrow(NotFoundException::new);
+        return enclosures.save(new Enclosure(siteId, room, added)).id();
     }
 
     @Transactional

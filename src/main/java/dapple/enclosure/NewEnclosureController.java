@@ -51,7 +51,7 @@ class NewEnclosureController {
             @Valid @ModelAttribute("form") EnclosureForm form,
             BindingResult errors) {
         if (!errors.hasErrors()) {
-            EnclosureForm.SIZE.check(errors);
+            form.check(errors);
         }
         if (errors.hasErrors()) {
             return "enclosure/new";

@@ -55,7 +55,11 @@ class PlaceHistoryController {
         Map<Long, String> names =
                 rooms.rooms(me.siteId()).stream().collect(Collectors.toMap(RoomFacts::id, RoomFacts::name));
         model.addAttribute("head", new HistoryHead(enclosure.state().code(), HERE, "/enclosures/" + enclosureId));
-        return histories.show(me, AuditedThing.of(Enclosure.class, enclosureId).naming("room", names), page, model);
+        AuditedThing thing = AuditedThing.of(Enclosure.class, enclosureId)
+                .naming("room", names)
+                .wording("front", "front.")
+                .wording("reachKind", "enclosure.reach.");
+        return histories.show(me, thing, page, model);
     }
 
     @GetMapping("/enclosures/{enclosureId}/points/{pointId}/history")

@@ -2,6 +2,7 @@ package dapple.overview;
 
 import dapple.animal.Animals;
 import dapple.animal.Occupant;
+import dapple.animal.ReachInside;
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
 import dapple.order.VetOrders;
@@ -99,8 +100,10 @@ class InsideController {
         Instant now = clock.instant();
         List<Occupant> occupants = animals.occupants(me.siteId(), enclosureId, now);
         List<Long> ids = occupants.stream().map(Occupant::id).toList();
-        model.addAttribute("enclosure", enclosures.get(me.siteId(), enclosureId));
+        EnclosureFacts enclosure = enclosures.get(me.siteId(), enclosureId);
+        model.addAttribute("enclosure", enclosure);
         model.addAttribute("occupants", occupants);
+        model.addAttribute("reach", ReachInside.of(enclosure.reach(), occupants));
         model.addAttribute("counts", animals.counts(me.siteId(), ids, now));
         model.addAttribute("orders", orders.inForceOf(me.siteId(), ids, now));
         return "overview/residents";

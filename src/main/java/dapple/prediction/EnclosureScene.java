@@ -2,6 +2,7 @@ package dapple.prediction;
 
 import dapple.animal.BodyLengthFacts;
 import dapple.animal.Occupant;
+import dapple.animal.ReachInside;
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.InnerSize;
 import dapple.enclosure.PointFacts;
@@ -96,7 +97,7 @@ public record EnclosureScene(
         return size().flatMap(size -> shown.flatMap(need -> need.zones(quantity))
                 .map(target -> {
                     Needs needs = Needs.of(quantity, target).restingOn(rig.restingSurfaces(size), body());
-                    return reachMetres().map(needs::reaching).orElse(needs);
+                    return reach().groundMetres().map(needs::reaching).orElse(needs);
                 }));
     }
 
@@ -104,14 +105,9 @@ public record EnclosureScene(
         return bodyMetres().map(metres -> new Body(metres, Body.USUAL_EVENNESS));
     }
 
-    /** Of who reaches farthest; empty: somebody climbs everywhere. */
-    private Optional<Double> reachMetres() {
-        List<Optional<Double>> reaches = occupants.stream()
-                .map(occupant -> occupant.reach().groundMetres())
-                .toList();
-        return reaches.stream().allMatch(Optional::isPresent)
-                ? reaches.stream().flatMap(Optional::stream).max(Comparator.naturalOrder())
-                : Optional.empty();
+    /** How far its animals come. */
+    public ReachInside reach() {
+        return ReachInside.of(enclosure.reach(), occupants);
     }
 
     /** The same for programs; zones are asked for where a body is known that must fit. */

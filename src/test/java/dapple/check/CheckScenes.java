@@ -8,6 +8,7 @@ import dapple.animal.Pigment;
 import dapple.animal.Reach;
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Facing;
+import dapple.enclosure.FrontKind;
 import dapple.enclosure.InnerSize;
 import dapple.enclosure.PointFacts;
 import dapple.enclosure.Position;
@@ -128,6 +129,26 @@ final class CheckScenes {
         EnclosureFacts enclosure = new EnclosureFacts(sized.id(), "E1", 1, "Room", Optional.empty(), Optional.empty());
         return new EnclosureScene(
                 enclosure, scene.rig(), scene.points(), scene.occupants(), scene.needs(), scene.shown());
+    }
+
+    /** The same with another front. */
+    static EnclosureScene behind(FrontKind front, EnclosureScene scene) {
+        EnclosureFacts facts = scene.enclosure();
+        return new EnclosureScene(
+                new EnclosureFacts(
+                        facts.id(),
+                        facts.code(),
+                        facts.roomId(),
+                        facts.room(),
+                        facts.size(),
+                        facts.retiredAt(),
+                        Optional.of(front),
+                        facts.reach()),
+                scene.rig(),
+                scene.points(),
+                scene.occupants(),
+                scene.needs(),
+                scene.shown());
     }
 
     /** The same, where the target asks for so many hours of light a day. */

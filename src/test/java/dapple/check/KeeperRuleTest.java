@@ -12,6 +12,7 @@ import static dapple.rig.RigExamples.rig;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dapple.enclosure.FrontKind;
 import dapple.enclosure.PointFacts;
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
@@ -19,6 +20,7 @@ import dapple.lamp.LampOutput;
 import dapple.light.geometry.Vec;
 import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
+import dapple.prediction.EnclosureScene;
 import dapple.rig.Mount;
 import dapple.rig.Rig;
 import dapple.rig.RigExamples;
@@ -26,6 +28,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * A spot in the middle that points to the front, 0.5 m above the floor, and gives a UV index of 4 at 0.3 m: by the
@@ -104,6 +108,49 @@ class KeeperRuleTest {
         LampFacts silent = RigExamples.lamp("L1", LampClass.TUBE_T5, Optional.of(CheckScenes.TUBE), List.of());
         assertThat(checked(rig(hung(silent, TO_THE_FRONT)), NOTHING, FACE).outcome())
                 .isEqualTo(Outcome.UNKNOWN);
+    }
+
+    /** What a pane lets through is not on record: the same minutes as without one. */
+    @ParameterizedTest
+    @EnumSource(
+            value = FrontKind.class,
+            names = {"GLASS", "ACRYLIC", "MESH", "OPEN"})
+    void nothingIsTakenOffForAFront(FrontKind front) {
+        Checked keeper = behind(front, spot());
+        assertThat(keeper.figure().orElseThrow()).isCloseTo(36, within(36 * SHARE));
+        assertThat(keeper.besides()).contains("check.front." + front);
+    }
+
+    @Test
+    void whereNothingIsSaidOfTheFrontThatIsSaid() {
+        assertThat(checked(spot(), NOTHING).besides()).contains("check.front.UNKNOWN");
+    }
+
+    /**
+     * A spot that points up, 0.3 m below a face that leans over the rim: by the inverse-square law a UV index of 4, and 9
+     * minutes by 0.6 UV index hours. In front it gives nothing.
+     */
+    @Test
+    void behindASolidFrontTheFaceIsAboveTheRim() {
+        Mount up = new Mount(new Vec(0.6, 0.3, 0.8), new Vec(0, 0, 1), Optional.of(RigExamples.RIGHT));
+        Rig rig = rig(hung(lamp("L1", LampClass.METAL_HALIDE, SPOT), up));
+        Checked keeper = behind(FrontKind.SOLID, rig);
+        assertThat(keeper.figure().orElseThrow()).isCloseTo(9, within(9 * SHARE));
+        assertThat(keeper.besides()).contains("check.front.SOLID");
+        assertThat(behind(FrontKind.GLASS, rig).said()).isEqualTo("HOLDS-all-day-assumed");
+    }
+
+    @Test
+    void behindASolidFrontPointsForAFaceCountFirst() {
+        EnclosureScene scene = CheckScenes.behind(FrontKind.SOLID, scene(spot(), Optional.empty(), FACE));
+        Checked keeper = checks(scene, NOTHING).of(TradeCheck.KEEPER);
+        assertThat(keeper.figure().orElseThrow()).isCloseTo(36, within(36 * SHARE));
+        assertThat(keeper.besides()).contains("check.front.SOLID.face");
+    }
+
+    private static Checked behind(FrontKind front, Rig rig) {
+        return checks(CheckScenes.behind(front, scene(rig, Optional.empty())), NOTHING)
+                .of(TradeCheck.KEEPER);
     }
 
     private static Checked checked(Rig rig, Known known, PointFacts... points) {

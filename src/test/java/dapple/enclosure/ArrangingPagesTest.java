@@ -18,6 +18,7 @@ import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import dapple.testing.Together;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -220,6 +221,43 @@ class ArrangingPagesTest {
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString(message)))
                 .andExpect(content().string(containsString("value=\"" + width + "\"")))
+                .andExpect(content().string(containsString("value=\"X77\"")));
+    }
+
+    @Test
+    void frontAndReachAreToldOnThePagesAndInTheHistory() throws Exception {
+        Map<String, String> said = new HashMap<>(state());
+        said.putAll(Map.of("front", "MESH", "reach", "GROUND", "reachMetres", "0,25"));
+        asking.send(edit, said).andExpect(redirectedUrl("/rooms"));
+        String page = "/enclosures/" + enclosure.id();
+        asking.see(page).andExpect(content().string(containsString("mesh front")));
+        asking.see(page + "/residents")
+                .andExpect(content().string(containsString("Reach, as stated of the enclosure:")));
+        Asking inspecting = new Asking(pages, collection.as(collection.person(site, Role.INSPECTOR)));
+        inspecting
+                .see(page + "/history")
+                .andExpect(content().string(containsString("on the floor and on what stands there")))
+                .andExpect(content().string(containsString("How high they come, m")));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "front, CURTAIN, front-wrong",
+        "reach, SWIMS, reach-wrong",
+        "reach, GROUND, 'Enter how high it reaches from the ground, for example 0.30'",
+        "reachMetres, 0.3, 'Choose how they come near, or leave the height empty.'",
+        "reachMetres, high, reachMetres-wrong",
+        "reachMetres, 1e400, reachMetres-wrong",
+        "reachMetres, NaN, reachMetres-wrong",
+        "reachMetres, -1, reachMetres-wrong",
+        "reachMetres, 0, reachMetres-wrong",
+        "reachMetres, 20.01, reachMetres-wrong"
+    })
+    void aWrongFrontOrReachComesBackWithAMessageAtTheField(String field, String typed, String message)
+            throws Exception {
+        asking.send(newEnclosure(), state(), field, typed)
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString(message)))
                 .andExpect(content().string(containsString("value=\"X77\"")));
     }
 

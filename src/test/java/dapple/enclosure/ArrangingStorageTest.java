@@ -94,6 +94,23 @@ class ArrangingStorageTest {
     }
 
     @Test
+    void frontAndReachAreKeptUntilNothingIsSaidAnyMore() {
+        EnclosureChange said = new EnclosureChange(
+                roomId,
+                "E1",
+                1,
+                Optional.empty(),
+                Optional.of(FrontKind.ACRYLIC),
+                Optional.of(new StatedReach(ReachKind.JUMPS, Optional.of(0.5))));
+        enclosures.change(site.id(), enclosureId, 0, said);
+        assertThat(enclosures.get(site.id(), enclosureId).state()).isEqualTo(said);
+        assertThat(seen.get(site.id(), enclosureId).reach()).isEqualTo(said.reach());
+        enclosures.change(site.id(), enclosureId, 1, enclosure("E1", Optional.empty()));
+        assertThat(seen.get(site.id(), enclosureId).front()).isEmpty();
+        assertThat(seen.get(site.id(), enclosureId).reach()).isEmpty();
+    }
+
+    @Test
     void aCodeStaysTakenWhenItsEnclosureIsOutOfUse() {
         enclosures.retire(site.id(), enclosureId);
         EnclosureChange same = enclosure("E1", Optional.empty());
