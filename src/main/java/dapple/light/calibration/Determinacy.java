@@ -17,23 +17,24 @@ final class Determinacy {
     private static final double FAINT = 0.01;
 
     private final RealMatrix jacobian;
-    private final List<Coordinate> coordinates;
+    private final List<Double> limits;
 
     /**
      * Of a curve at its fit.
      *
      * @param jacobian of the readings in standard units by the coordinates
+     * @param limits largest standard uncertainty of each coordinate that counts as determined
      */
-    Determinacy(RealMatrix jacobian, List<Coordinate> coordinates) {
+    Determinacy(RealMatrix jacobian, List<Double> limits) {
         this.jacobian = jacobian;
-        this.coordinates = coordinates;
+        this.limits = limits;
     }
 
     /** Indices of the parameters that stay open. */
     List<Integer> open() {
         List<Integer> known = new ArrayList<>();
         List<Integer> rest =
-                new ArrayList<>(IntStream.range(0, coordinates.size()).boxed().toList());
+                new ArrayList<>(IntStream.range(0, limits.size()).boxed().toList());
         for (Optional<Integer> first = first(rest); first.isPresent(); first = first(rest)) {
             known.add(first.get());
             rest.remove(first.get());
@@ -42,16 +43,19 @@ final class Determinacy {
     }
 
     private Optional<Integer> first(List<Integer> rest) {
-        if (rest.isEmpty()) {
-            return Optional.empty();
+        return beyond(rest).stream().findFirst();
+    }
+
+    /** Which of these are beyond their limit while all of them are asked for, and the others known. */
+    List<Integer> beyond(List<Integer> asked) {
+        if (asked.isEmpty()) {
+            return List.of();
         }
-        RealMatrix variances = variances(rest);
-        return rest.stream()
-                .filter(index -> {
-                    double variance = variances.getEntry(rest.indexOf(index), rest.indexOf(index));
-                    return !(Math.sqrt(variance) <= coordinates.get(index).limit());
-                })
-                .findFirst();
+        RealMatrix variances = variances(asked);
+        return IntStream.range(0, asked.size())
+                .filter(place -> !(Math.sqrt(variances.getEntry(place, place)) <= limits.get(asked.get(place))))
+                .mapToObj(asked::get)
+                .toList();
     }
 
     private RealMatrix variances(List<Integer> rest) {

@@ -30,14 +30,16 @@ final class RobustFit {
     private static final double SINGULAR = 1e-14;
 
     private final Curve curve;
+    private final int most;
     private final LevenbergMarquardtOptimizer optimizer = new LevenbergMarquardtOptimizer();
 
     private RealVector g;
     private int passes;
     private Optional<String> trouble = Optional.empty();
 
-    private RobustFit(Curve curve, RealVector start) {
+    private RobustFit(Curve curve, RealVector start, int most) {
         this.curve = curve;
+        this.most = most;
         this.g = curve.start(start);
     }
 
@@ -47,7 +49,12 @@ final class RobustFit {
      * @param start values of the parameters
      */
     static RobustFit of(Curve curve, RealVector start) {
-        RobustFit fit = new RobustFit(curve, start);
+        return of(curve, start, MOST_PASSES);
+    }
+
+    /** The same with another limit of passes. */
+    static RobustFit of(Curve curve, RealVector start, int most) {
+        RobustFit fit = new RobustFit(curve, start, most);
         try {
             fit.run();
         } catch (MathRuntimeException cause) {
@@ -60,8 +67,8 @@ final class RobustFit {
         RealVector weights = curve.sigmas(curve.readings()).map(sigma -> 1 / (sigma * sigma));
         double moved = Double.POSITIVE_INFINITY;
         while (passes < 2 || !(moved < SETTLED)) {
-            if (passes == MOST_PASSES) {
-                trouble = Optional.of("nothing settled in " + MOST_PASSES + " passes");
+            if (passes == most) {
+                trouble = Optional.of("nothing settled in " + most + " passes");
                 return;
             }
             passes++;
@@ -140,7 +147,12 @@ final class RobustFit {
     List<Integer> open() {
         RealMatrix jacobian = evaluation().getJacobian();
         return Double.isFinite(jacobian.getFrobeniusNorm())
-                ? new Determinacy(jacobian, curve.coordinates()).open()
+                ? new Determinacy(
+                                jacobian,
+                                curve.coordinates().stream()
+                                        .map(Coordinate::limit)
+                                        .toList())
+                        .open()
                 : List.of();
     }
 
