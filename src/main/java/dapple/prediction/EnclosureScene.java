@@ -105,7 +105,7 @@ public record EnclosureScene(
     }
 
     /** Of who reaches farthest; empty: somebody climbs everywhere. */
-    private Optional<Double> reachMetres() {
+    public Optional<Double> reachMetres() {
         List<Optional<Double>> reaches = occupants.stream()
                 .map(occupant -> occupant.reach().groundMetres())
                 .toList();

@@ -14,5 +14,5 @@ import org.springframework.test.context.ContextConfiguration;
 @OnEachDatabase
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.MOCK)
 @ContextConfiguration(initializers = TestDatabase.class)
-@Import({TestCollection.class, RiggedHomes.class})
+@Import({TestCollection.class, RiggedHomes.class, DraftedHomes.class})
 public @interface StorageTest {}
