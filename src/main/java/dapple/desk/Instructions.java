@@ -54,7 +54,7 @@ class Instructions {
                     out.fitting().hanging().place());
         }
         if (deed instanceof Deed.Buy buy) {
-            return say("buy", buy.lamp().model().name(), buy.hanging().place());
+            return say("buy", buy.lamp().model().name(), buy.hanging().place(), where(buy.hanging(), points));
         }
         if (deed instanceof Deed.Hang hang) {
             String timer = timer(hang.hanging()) + gearIfKnown(hang.hanging().gear());

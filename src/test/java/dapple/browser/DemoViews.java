@@ -68,6 +68,7 @@ final class DemoViews {
                         "/enclosures/{enclosureId}/desk/{draftId}/installation",
                         "supervisor",
                         draft() + "/installation"),
+                View.of("/enclosures/{enclosureId}/desk/{draftId}/solving", "supervisor", draft() + "/solving"),
                 View.of(
                         "/enclosures/{enclosureId}/desk/comparison",
                         "supervisor",
