@@ -67,7 +67,7 @@ class CourseController {
         Instant now = clock.instant();
         LocalDate today = LocalDate.ofInstant(now, me.zone());
         List<Occupant> served = animals.occupants(me.siteId(), point.enclosureId(), now).stream()
-                .filter(occupant -> point.serves(occupant.animal().speciesId()))
+                .filter(occupant -> point.serves(occupant.animal().speciesId(), occupant.id()))
                 .toList();
         Optional<Occupant> shown = served.stream()
                 .filter(occupant -> species.isEmpty()
