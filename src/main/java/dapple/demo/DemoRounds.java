@@ -5,6 +5,7 @@ import dapple.demo.DemoRows.Space;
 import dapple.demo.DemoRows.Spot;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
+import dapple.enclosure.Served;
 import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.reading.Entry;
@@ -89,7 +90,8 @@ class DemoRounds {
                 readings.stream().map(read -> read.meter().quantity()).toList();
         long site = story.members().siteId();
         PointFacts point = enclosures.addPoint(site, enclosure, spot.asking(asked));
-        spot.serves().ifPresent(name -> enclosures.serve(site, point.id(), Set.of(story.speciesId(name))));
+        spot.serves()
+                .ifPresent(name -> enclosures.serve(site, point.id(), Served.species(Set.of(story.speciesId(name)))));
         return new Stop(point, readings);
     }
 

@@ -36,7 +36,7 @@ public record AtPoint(
             EnclosureScene scene, Optional<Predicted> predicted, PointFacts point, Quantity quantity) {
         Optional<Limits> limits = point.role() == PointRole.KEEPER
                 ? Optional.empty()
-                : scene.shown().filter(need -> point.serves(need.speciesId())).flatMap(need -> need.limits(quantity));
+                : scene.shown().filter(need -> scene.serves(point, need)).flatMap(need -> need.limits(quantity));
         return new AtPoint(
                 point,
                 quantity,

@@ -6,8 +6,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -20,18 +20,21 @@ public class Enclosures {
     private final MeasuringPointRepository points;
     private final PlannedOffRepository plannedOff;
     private final PlanningOff planningOff;
+    private final ApplicationEventPublisher events;
 
     Enclosures(
             RoomRepository rooms,
             EnclosureRepository enclosures,
             MeasuringPointRepository points,
             PlannedOffRepository plannedOff,
-            PlanningOff planningOff) {
+            PlanningOff planningOff,
+            ApplicationEventPublisher events) {
         this.rooms = rooms;
         this.enclosures = enclosures;
         this.points = points;
         this.plannedOff = plannedOff;
         this.planningOff = planningOff;
+        this.events = events;
     }
 
     /** Adds a room, walked after those with a smaller number. */
@@ -143,10 +146,12 @@ public class Enclosures {
         return points.findAtSite(siteId, pointId).map(MeasuringPoint::facts).orElseThrow(NotFoundException::new);
     }
 
-    /** Says which species of the site a point serves; none for all that live there. */
+    /** Says which species and animals of the site a point serves; what was read there is judged by that too. */
     @Transactional
-    public void serve(long siteId, long pointId, Set<Long> speciesIds) {
-        points.findAtSite(siteId, pointId).orElseThrow(NotFoundException::new).serve(speciesIds);
+    public void serve(long siteId, long pointId, Served served) {
+        MeasuringPoint point = points.findAtSite(siteId, pointId).orElseThrow(NotFoundException::new);
+        point.serve(served);
+        events.publishEvent(new PointServesChanged(siteId, point.facts().enclosureId()));
     }
 
     /** Whether the lamps of an enclosure are off on purpose at an instant. */

@@ -59,6 +59,11 @@ class MeasuringPoint {
     @Column(name = "species_id")
     private final Set<Long> serves = new HashSet<>();
 
+    @ElementCollection
+    @CollectionTable(name = "point_animal", joinColumns = @JoinColumn(name = "point_id"))
+    @Column(name = "animal_id")
+    private final Set<Long> servesAnimals = new HashSet<>();
+
     @Version
     private long version;
 
@@ -89,10 +94,11 @@ class MeasuringPoint {
         this.quantities.addAll(point.quantities());
     }
 
-    /** Says which species it serves; none for all that live there. */
-    void serve(Set<Long> species) {
-        this.serves.retainAll(species);
-        this.serves.addAll(species);
+    void serve(Served served) {
+        this.serves.retainAll(served.speciesIds());
+        this.serves.addAll(served.speciesIds());
+        this.servesAnimals.retainAll(served.animalIds());
+        this.servesAnimals.addAll(served.animalIds());
     }
 
     /** Keeps the first instant if it is retired already. */
@@ -120,6 +126,6 @@ class MeasuringPoint {
                 facing,
                 Optional.ofNullable(position),
                 quantities.stream().sorted().toList(),
-                Set.copyOf(serves));
+                new Served(serves, servesAnimals));
     }
 }

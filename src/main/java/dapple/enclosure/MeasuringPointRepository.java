@@ -7,29 +7,30 @@ import org.springframework.data.jpa.repository.Query;
 
 interface MeasuringPointRepository extends JpaRepository<MeasuringPoint, Long> {
     @Query("""
-            select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves
+            select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves left join fetch p.servesAnimals
             where p.siteId = :siteId and p.enclosureId = :enclosureId and p.retiredAt is null
             order by p.walkingOrder, p.id""")
     List<MeasuringPoint> inUse(long siteId, long enclosureId);
 
     @Query("""
-            select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves
+            select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves left join fetch p.servesAnimals
             where p.siteId = :siteId and p.retiredAt is null
             order by p.enclosureId, p.walkingOrder, p.id""")
     List<MeasuringPoint> inUseAtSite(long siteId);
 
-    @Query("select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves"
-            + " where p.siteId = :siteId")
+    @Query(
+            "select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves left join fetch p.servesAnimals"
+                    + " where p.siteId = :siteId")
     List<MeasuringPoint> all(long siteId);
 
     @Query("""
-            select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves
+            select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves left join fetch p.servesAnimals
             where p.siteId = :siteId and p.enclosureId = :enclosureId
             order by p.walkingOrder, p.id""")
     List<MeasuringPoint> ofEnclosure(long siteId, long enclosureId);
 
     @Query("""
-            select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves
+            select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves left join fetch p.servesAnimals
             where p.siteId = :siteId and p.enclosureId = :enclosureId and p.id = :id""")
     Optional<MeasuringPoint> findInEnclosure(long siteId, long enclosureId, long id);
 
@@ -38,7 +39,8 @@ interface MeasuringPointRepository extends JpaRepository<MeasuringPoint, Long> {
             where p.enclosureId = :enclosureId and lower(p.code) = lower(:code) and p.id <> :except""")
     boolean isTaken(long enclosureId, String code, long except);
 
-    @Query("select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves"
-            + " where p.siteId = :siteId and p.id = :id")
+    @Query(
+            "select p from MeasuringPoint p left join fetch p.quantities left join fetch p.serves left join fetch p.servesAnimals"
+                    + " where p.siteId = :siteId and p.id = :id")
     Optional<MeasuringPoint> findAtSite(long siteId, long id);
 }

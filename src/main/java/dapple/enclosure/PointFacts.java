@@ -10,7 +10,6 @@ import java.util.Set;
  * A measuring point as other features see it.
  *
  * @param quantities what is asked there, the UV index first if it is; at least one
- * @param serves the species that it serves; empty for all that live there
  */
 public record PointFacts(
         long id,
@@ -21,15 +20,30 @@ public record PointFacts(
         Facing facing,
         Optional<Position> position,
         List<Quantity> quantities,
-        Set<Long> serves) {
+        Served served) {
+
+    /** A point that serves some species; none: all that live there. */
+    public PointFacts(
+            long id,
+            long enclosureId,
+            String code,
+            String place,
+            PointRole role,
+            Facing facing,
+            Optional<Position> position,
+            List<Quantity> quantities,
+            Set<Long> speciesIds) {
+        this(id, enclosureId, code, place, role, facing, position, quantities, Served.species(speciesIds));
+    }
 
     /** The same point at another place. */
     public PointFacts tried(Position other) {
-        return new PointFacts(id, enclosureId, code, place, role, facing, Optional.of(other), quantities, serves);
+        return new PointFacts(id, enclosureId, code, place, role, facing, Optional.of(other), quantities, served);
     }
 
-    public boolean serves(long speciesId) {
-        return serves.isEmpty() || serves.contains(speciesId);
+    /** Whether it serves an animal, by its species or alone. */
+    public boolean serves(long speciesId, long animalId) {
+        return served.holds(speciesId, animalId);
     }
 
     /** What the point is read for first of all: the UV index where it is asked. */

@@ -3,6 +3,7 @@ package dapple.exposure;
 import dapple.animal.AnimalHistory;
 import dapple.animal.StayFacts;
 import dapple.enclosure.Enclosures;
+import dapple.enclosure.PointFacts;
 import dapple.light.dose.DoseSettings;
 import dapple.light.dose.LightHistory;
 import dapple.light.dose.Span;
@@ -16,6 +17,7 @@ import dapple.site.Settings;
 import java.time.Duration;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
@@ -55,18 +57,19 @@ public class Exposures {
         List<StayFacts> stays = history.stays().stream()
                 .filter(stay -> Lived.during(stay).meet(window).isPresent())
                 .toList();
-        Set<Long> where = stays.stream().map(StayFacts::enclosureId).collect(Collectors.toSet());
+        Set<Long> places = stays.stream().map(StayFacts::enclosureId).collect(Collectors.toSet());
         List<OrderFacts> ordered = orders.ofHistory(siteId, history);
         Set<Long> ids = ordered.stream().map(OrderFacts::id).collect(Collectors.toSet());
+        Map<Long, PointFacts> points = enclosures.pointsById(siteId);
+        WhereLived where = new WhereLived(stays, history.animal().speciesId(), ids, points);
         return new Lived(
                 stays,
                 ordered,
-                readings.whereLived(
-                        siteId, new WhereLived(stays, history.animal().speciesId(), ids), window.from(), window.to()),
-                enclosures.pointsById(siteId),
-                enclosures.plannedOff(siteId, where, window.from(), window.to()),
-                rigs.changes(siteId, where, window.from(), window.to()),
-                rigs.lamps(siteId, where, window.from(), window.to()));
+                readings.whereLived(siteId, where, window.from(), window.to()),
+                points,
+                enclosures.plannedOff(siteId, places, window.from(), window.to()),
+                rigs.changes(siteId, places, window.from(), window.to()),
+                rigs.lamps(siteId, places, window.from(), window.to()));
     }
 
     private static Duration hours(double hours) {

@@ -83,7 +83,7 @@ record Compared(
 
     private static Optional<Band> band(EnclosureScene scene, PointFacts point, Quantity quantity) {
         return scene.shown()
-                .filter(need -> point.serves(need.speciesId()))
+                .filter(need -> scene.serves(point, need))
                 .flatMap(need -> need.limits(quantity))
                 .map((Limits limits) -> limits.at(point.role()))
                 .filter(band -> !band.isOpen());

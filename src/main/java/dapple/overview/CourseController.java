@@ -69,7 +69,7 @@ class CourseController {
         Instant now = clock.instant();
         LocalDate today = LocalDate.ofInstant(now, me.zone());
         List<Housed> served = animals.housedIn(me.siteId(), point.enclosureId(), now).stream()
-                .filter(one -> point.serves(one.species().id()))
+                .filter(one -> point.serves(one.species().id(), one.animal().id()))
                 .toList();
         Optional<SpeciesFacts> shown = served.stream()
                 .map(Housed::species)

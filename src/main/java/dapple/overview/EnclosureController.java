@@ -38,6 +38,7 @@ class EnclosureController {
         EnclosureNow enclosure = standings.of(me.siteId(), enclosureId, me.settings());
         model.addAttribute("standing", enclosure.standing());
         model.addAttribute("points", enclosure.points());
+        model.addAttribute("whole", enclosure);
         model.addAttribute("rows", enclosure.rows());
         model.addAttribute("animals", enclosure.animals());
         model.addAttribute("staleAfterDays", me.settings().staleAfterDays());

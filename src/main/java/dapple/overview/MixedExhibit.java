@@ -41,7 +41,7 @@ record MixedExhibit(List<OfSpecies> species, Optional<SharedLimits> shared) {
                 need,
                 need.limits(Quantity.UV_INDEX),
                 scene.points().stream()
-                        .filter(point -> point.role() != PointRole.KEEPER && point.serves(need.speciesId()))
+                        .filter(point -> point.role() != PointRole.KEEPER && scene.serves(point, need))
                         .map(point -> new At(
                                 point, newest.at(point, Quantity.UV_INDEX).flatMap(JudgedReading::state)))
                         .toList());

@@ -72,6 +72,12 @@ public record EnclosureScene(
                 .max(Comparator.naturalOrder());
     }
 
+    /** Whether a point serves somebody who needs this. */
+    public boolean serves(PointFacts point, SpeciesNeed need) {
+        return need.holders(occupants, needs).stream()
+                .anyMatch(animal -> point.serves(animal.speciesId(), animal.id()));
+    }
+
     /** Where it is cut for the drawings: through the basking point, else through the middle. */
     public Cut cut(InnerSize size) {
         return baskingPoint()

@@ -59,7 +59,7 @@ final class Foresight {
                         quantity,
                         Optional.ofNullable(now.get(quantity)),
                         Optional.ofNullable(then.get(quantity)),
-                        limits.of(quantity)))
+                        limits.of(quantity, point)))
                 .filter(row -> row.now().isPresent() || row.then().isPresent())
                 .toList();
     }

@@ -1,6 +1,8 @@
 package dapple.prediction;
 
+import dapple.animal.AnimalFacts;
 import dapple.animal.Animals;
+import dapple.animal.Occupant;
 import dapple.rig.RigScene;
 import java.time.Instant;
 import java.util.List;
@@ -21,16 +23,18 @@ public class LimitsInForce {
 
     @Transactional(readOnly = true)
     public PointLimits at(long siteId, long enclosureId, Instant at) {
-        List<SpeciesNeed> all = needs.of(siteId, animals.occupants(siteId, enclosureId, at), at);
-        return new PointLimits(all.stream().flatMap(LimitsInForce::limits).toList());
+        List<Occupant> occupants = animals.occupants(siteId, enclosureId, at);
+        List<SpeciesNeed> all = needs.of(siteId, occupants, at);
+        return new PointLimits(all.stream()
+                .flatMap(need -> limits(need, need.holders(occupants, all)))
+                .toList());
     }
 
-    private static Stream<PointLimits.OfSpecies> limits(SpeciesNeed need) {
+    private static Stream<PointLimits.OfSpecies> limits(SpeciesNeed need, List<AnimalFacts> holders) {
         return RigScene.LIGHT.stream()
-                .flatMap(
-                        quantity -> need
-                                .limits(quantity)
-                                .map(found -> new PointLimits.OfSpecies(need.holder(), quantity, found))
-                                .stream());
+                .flatMap(quantity -> need
+                        .limits(quantity)
+                        .map(found -> new PointLimits.OfSpecies(need.holder(), quantity, found, holders))
+                        .stream());
     }
 }

@@ -1,5 +1,7 @@
 package dapple.prediction;
 
+import dapple.animal.AnimalFacts;
+import dapple.enclosure.PointFacts;
 import dapple.light.judging.Limits;
 import dapple.light.quantity.Quantity;
 import java.util.List;
@@ -14,10 +16,25 @@ public record PointLimits(List<OfSpecies> all) {
         return new PointLimits(List.of());
     }
 
-    public List<OfSpecies> of(Quantity quantity) {
-        return all.stream().filter(limit -> limit.quantity() == quantity).toList();
+    /** Those of a quantity for whom the point is meant. */
+    public List<OfSpecies> of(Quantity quantity, PointFacts point) {
+        return all.stream()
+                .filter(limit -> limit.quantity() == quantity && limit.isServedAt(point))
+                .toList();
     }
 
-    /** What one species needs of one quantity. */
-    public record OfSpecies(String scientificName, Quantity quantity, Limits limits) {}
+    /**
+     * What one species needs of one quantity.
+     *
+     * @param animals those who live there and need it
+     */
+    public record OfSpecies(String scientificName, Quantity quantity, Limits limits, List<AnimalFacts> animals) {
+        public OfSpecies {
+            animals = List.copyOf(animals);
+        }
+
+        boolean isServedAt(PointFacts point) {
+            return animals.stream().anyMatch(animal -> point.serves(animal.speciesId(), animal.id()));
+        }
+    }
 }

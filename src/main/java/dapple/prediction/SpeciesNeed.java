@@ -1,6 +1,7 @@
 package dapple.prediction;
 
 import dapple.animal.AnimalFacts;
+import dapple.animal.Occupant;
 import dapple.light.judging.Limits;
 import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
@@ -8,6 +9,7 @@ import dapple.light.zone.ZoneTarget;
 import dapple.order.OrderFacts;
 import dapple.target.LightHours;
 import dapple.target.Target;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -78,6 +80,16 @@ public record SpeciesNeed(
     /** The animal under an order; 0: none. */
     long animalId() {
         return order.map(under -> under.animal().id()).orElse(0L);
+    }
+
+    /** Those among animals whose need this is: an animal under an order has its own of all the needs. */
+    List<AnimalFacts> holders(List<Occupant> occupants, List<SpeciesNeed> all) {
+        return occupants.stream()
+                .map(Occupant::animal)
+                .filter(animal -> all.stream().anyMatch(need -> need.animalId() == animal.id())
+                        ? animalId() == animal.id()
+                        : order.isEmpty() && speciesId == animal.speciesId())
+                .toList();
     }
 
     boolean isOf(Optional<Long> wantedSpecies, Optional<Long> wantedAnimal) {

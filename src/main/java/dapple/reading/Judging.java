@@ -107,7 +107,7 @@ class Judging {
         List<PointReading> together = visited.stream()
                 .filter(other -> other.quantity() == one.quantity())
                 .filter(other -> other.reading().isHeldAsAsked())
-                .filter(other -> other.point().serves(need.speciesId()))
+                .filter(other -> need.isServedAt(other.point()))
                 .map(Calibrated::atPoint)
                 .toList();
         Judgement found = VisitJudging.judge(one.quantity(), together, limits)

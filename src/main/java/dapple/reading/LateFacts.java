@@ -2,9 +2,11 @@ package dapple.reading;
 
 import dapple.animal.StayChanged;
 import dapple.enclosure.PlannedOffChanged;
+import dapple.enclosure.PointServesChanged;
 import dapple.meter.CalibrationRecorded;
 import dapple.order.OrderChanged;
 import dapple.rig.RigChanged;
+import java.time.Instant;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
@@ -25,6 +27,11 @@ class LateFacts {
     @EventListener
     void lived(StayChanged changed) {
         rejudging.enclosure(changed.siteId(), changed.enclosureId(), changed.from());
+    }
+
+    @EventListener
+    void served(PointServesChanged changed) {
+        rejudging.enclosure(changed.siteId(), changed.enclosureId(), Instant.EPOCH);
     }
 
     @EventListener

@@ -12,7 +12,7 @@ import dapple.target.Target;
 import dapple.target.Targets;
 import java.time.Instant;
 import java.util.EnumMap;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,7 +35,7 @@ class Needs {
     }
 
     /**
-     * One need for each species that lived there and that the point serves, by the species' id, and one for each animal
+     * One need for each species that lived there and of which the point serves somebody, by the species' id, and one for each animal
      * under a vet's order in place of its species'; none at a keeper's point.
      */
     List<Need> of(Reading reading, PointFacts point) {
@@ -50,14 +50,18 @@ class Needs {
         Map<Long, Target> inForce = targets.inForce(reading.siteId(), bySpecies.keySet(), at);
         Map<Long, OrderFacts> ordered = orders.inForceOf(reading.siteId(), ids(bySpecies), at);
         return bySpecies.entrySet().stream()
-                .flatMap(kind -> needs(kind.getValue(), ordered).stream()
-                        .map(order -> need(kind.getKey(), Optional.ofNullable(inForce.get(kind.getKey())), order)))
+                .flatMap(kind -> byOrder(kind.getValue(), ordered).entrySet().stream()
+                        .map(same -> need(
+                                kind.getKey(),
+                                same.getValue(),
+                                Optional.ofNullable(inForce.get(kind.getKey())),
+                                same.getKey())))
                 .toList();
     }
 
     private Map<Long, List<AnimalFacts>> served(Reading reading, PointFacts point) {
         return animals.inEnclosure(reading.siteId(), reading.visit().enclosureId(), reading.takenAt()).stream()
-                .filter(animal -> point.serves(animal.speciesId()))
+                .filter(animal -> point.serves(animal.speciesId(), animal.id()))
                 .collect(Collectors.groupingBy(AnimalFacts::speciesId, TreeMap::new, Collectors.toList()));
     }
 
@@ -68,20 +72,22 @@ class Needs {
                 .toList();
     }
 
-    /** The orders for animals of one species; an empty one for those who are under none. */
-    private static Set<Optional<OrderFacts>> needs(List<AnimalFacts> kind, Map<Long, OrderFacts> ordered) {
+    /** Animals of one species by the orders for them; those who are under none by an empty one. */
+    private static Map<Optional<OrderFacts>, Set<Long>> byOrder(List<AnimalFacts> kind, Map<Long, OrderFacts> ordered) {
         return kind.stream()
-                .map(animal -> Optional.ofNullable(ordered.get(animal.id())))
-                .collect(Collectors.toCollection(LinkedHashSet::new));
+                .collect(Collectors.groupingBy(
+                        animal -> Optional.ofNullable(ordered.get(animal.id())),
+                        LinkedHashMap::new,
+                        Collectors.mapping(AnimalFacts::id, Collectors.toSet())));
     }
 
-    private static Need need(long speciesId, Optional<Target> target, Optional<OrderFacts> order) {
+    private static Need need(long speciesId, Set<Long> animals, Optional<Target> target, Optional<OrderFacts> order) {
         Map<Quantity, Limits> limits = new EnumMap<>(Quantity.class);
         for (Quantity quantity : Quantity.values()) {
             target.flatMap(found -> found.limits(quantity)).ifPresent(found -> limits.put(quantity, found));
         }
         order.ifPresent(found ->
                 limits.put(Quantity.UV_INDEX, found.limits(Optional.ofNullable(limits.get(Quantity.UV_INDEX)))));
-        return new Need(speciesId, target.map(Target::id), order.map(OrderFacts::id), limits);
+        return new Need(speciesId, animals, target.map(Target::id), order.map(OrderFacts::id), limits);
     }
 }

@@ -1,8 +1,11 @@
 package dapple.reading;
 
+import dapple.animal.AnimalFacts;
+import dapple.animal.Animals;
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
+import dapple.enclosure.Served;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
@@ -11,10 +14,12 @@ import dapple.species.SpeciesFacts;
 import dapple.target.Targets;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
+import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -25,17 +30,21 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 
-/** Which species a measuring point serves: in a mixed enclosure each has its own niche. */
+/** Which species and single animals a measuring point serves: in a shared enclosure each may have its own niche. */
 @Controller
 @Allowed(Action.ARRANGE_ENCLOSURES)
 @RequestMapping("/enclosures/{enclosureId}/points/{pointId}/serves")
 class PointServesController {
     private final Enclosures enclosures;
     private final Targets targets;
+    private final Animals animals;
+    private final Clock clock;
 
-    PointServesController(Enclosures enclosures, Targets targets) {
+    PointServesController(Enclosures enclosures, Targets targets, Animals animals, Clock clock) {
         this.enclosures = enclosures;
         this.targets = targets;
+        this.animals = animals;
+        this.clock = clock;
     }
 
     @ModelAttribute("enclosure")
@@ -59,9 +68,22 @@ class PointServesController {
                 .toList();
     }
 
+    @ModelAttribute("choices")
+    List<Choice> choices(
+            @AuthenticationPrincipal SignedIn me, @ModelAttribute(name = "point", binding = false) PointFacts point) {
+        List<AnimalFacts> here = animals.inEnclosure(me.siteId(), point.enclosureId(), clock.instant());
+        Set<Long> living = here.stream().map(AnimalFacts::id).collect(Collectors.toSet());
+        Stream<Choice> left = point.served().animalIds().stream()
+                .filter(id -> !living.contains(id))
+                .sorted()
+                .map(id -> new Choice(animals.get(me.siteId(), id), false));
+        return Stream.concat(here.stream().map(animal -> new Choice(animal, true)), left)
+                .toList();
+    }
+
     @GetMapping
     String page(@ModelAttribute(name = "point", binding = false) PointFacts point, Model model) {
-        model.addAttribute("form", ServesForm.of(point.serves()));
+        model.addAttribute("form", ServesForm.of(point.served()));
         return "reading/serves";
     }
 
@@ -71,28 +93,44 @@ class PointServesController {
             @AuthenticationPrincipal SignedIn me,
             @ModelAttribute(name = "point", binding = false) PointFacts point,
             @ModelAttribute(name = "kinds", binding = false) List<SpeciesFacts> kinds,
+            @ModelAttribute(name = "choices", binding = false) List<Choice> choices,
             @Valid @ModelAttribute("form") ServesForm form,
             BindingResult errors,
             Model model,
             HttpServletResponse response) {
-        Set<Long> known = kinds.stream().map(SpeciesFacts::id).collect(Collectors.toSet());
-        if (!errors.hasErrors() && !known.containsAll(form.chosen())) {
-            errors.rejectValue("species", "serves.wrong");
+        if (!errors.hasErrors()) {
+            check(form.chosen(), kinds, choices, errors);
         }
         if (errors.hasErrors()) {
             return "reading/serves";
         }
-        if (!form.isMadeFrom(point.serves())) {
-            model.addAttribute(
-                    "theirs",
-                    kinds.stream()
-                            .filter(kind -> point.serves().contains(kind.id()))
-                            .toList());
-            model.addAttribute("form", form.on(point.serves()));
+        if (!form.isMadeFrom(point.served())) {
+            model.addAttribute("theirs", point.served());
+            model.addAttribute("form", form.on(point.served()));
             response.setStatus(HttpServletResponse.SC_CONFLICT);
             return "reading/serves";
         }
         enclosures.serve(me.siteId(), point.id(), form.chosen());
         return "redirect:/enclosures/" + point.enclosureId() + "/points/" + point.id();
+    }
+
+    private static void check(Served chosen, List<SpeciesFacts> kinds, List<Choice> choices, BindingResult errors) {
+        if (!kinds.stream().map(SpeciesFacts::id).collect(Collectors.toSet()).containsAll(chosen.speciesIds())) {
+            errors.rejectValue("species", "serves.wrong");
+        }
+        if (!choices.stream().map(Choice::id).collect(Collectors.toSet()).containsAll(chosen.animalIds())) {
+            errors.rejectValue("animals", "serves.wrong");
+        }
+    }
+
+    /**
+     * An animal that may be named.
+     *
+     * @param here whether it lives in the enclosure now; one that has left is named until somebody takes it away
+     */
+    record Choice(AnimalFacts animal, boolean here) {
+        long id() {
+            return animal.id();
+        }
     }
 }

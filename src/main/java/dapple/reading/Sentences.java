@@ -46,7 +46,7 @@ public class Sentences {
             return say("judged.keeper");
         }
         if (view.reading().speciesId().isEmpty()) {
-            return say(view.point().serves().isEmpty() ? "judged.nobody" : "judged.nobody-served");
+            return say(view.point().served().isAll() ? "judged.nobody" : "judged.nobody-served");
         }
         if (view.limits().isEmpty()) {
             return say("judged.not-asked");

@@ -1,5 +1,6 @@
 package dapple.reading;
 
+import dapple.enclosure.Served;
 import java.util.Collection;
 import java.util.Set;
 import java.util.TreeSet;
@@ -7,29 +8,36 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Which species a point serves; none ticked for all that live there.
+ * Which species and which single animals a point serves; none ticked for all that live there.
  *
  * @param seen what was ticked when the form was made
  */
-record ServesForm(@Nullable String seen, @Nullable Set<Long> species) {
+record ServesForm(
+        @Nullable String seen,
+        @Nullable Set<Long> species,
+        @Nullable Set<Long> animals) {
 
-    static ServesForm of(Set<Long> serves) {
-        return new ServesForm(text(serves), serves);
+    static ServesForm of(Served served) {
+        return new ServesForm(text(served), served.speciesIds(), served.animalIds());
     }
 
-    Set<Long> chosen() {
-        return species == null ? Set.of() : species;
+    Served chosen() {
+        return new Served(species == null ? Set.of() : species, animals == null ? Set.of() : animals);
     }
 
-    boolean isMadeFrom(Set<Long> serves) {
-        return text(serves).equals(seen);
+    boolean isMadeFrom(Served served) {
+        return text(served).equals(seen);
+    }
+
+    private static String text(Served served) {
+        return text(served.speciesIds()) + "/" + text(served.animalIds());
     }
 
     private static String text(Collection<Long> ids) {
         return new TreeSet<>(ids).stream().map(String::valueOf).collect(Collectors.joining(" "));
     }
 
-    ServesForm on(Set<Long> serves) {
-        return new ServesForm(text(serves), chosen());
+    ServesForm on(Served served) {
+        return new ServesForm(text(served), chosen().speciesIds(), chosen().animalIds());
     }
 }

@@ -25,12 +25,26 @@ public record EnclosureNow(
         return points.stream().flatMap(this::rows).toList();
     }
 
+    /** Those by name whom a point serves alone; empty where it serves species, or all. */
+    public List<AnimalFacts> servedAlone(PointFacts point) {
+        return animals.stream()
+                .filter(animal -> point.served().animalIds().contains(animal.id()))
+                .toList();
+    }
+
+    /** Whether a point is meant for others than those who live there now. */
+    public boolean servesNobody(PointFacts point) {
+        return !point.served().isAll()
+                && animals.stream().noneMatch(animal -> point.serves(animal.speciesId(), animal.id()));
+    }
+
     private Stream<Row> rows(PointFacts point) {
         List<ReadingView> read = latest.getOrDefault(point.id(), List.of());
         return Stream.concat(point.quantities().stream(), read.stream().map(ReadingView::quantity))
                 .distinct()
                 .sorted()
-                .map(quantity -> new Row(point, quantity, of(read, quantity), isStale(point, quantity)));
+                .map(quantity ->
+                        new Row(point, quantity, of(read, quantity), isStale(point, quantity), servesNobody(point)));
     }
 
     private boolean isStale(PointFacts point, Quantity quantity) {
@@ -47,11 +61,12 @@ public record EnclosureNow(
      * One quantity at one point.
      *
      * @param stale whether its newest reading says nothing of today
+     * @param idle whether the point serves nobody who lives there now
      */
-    public record Row(PointFacts point, Quantity quantity, Optional<ReadingView> view, boolean stale) {
-        /** What it says of today; empty where it was not judged. */
+    public record Row(PointFacts point, Quantity quantity, Optional<ReadingView> view, boolean stale, boolean idle) {
+        /** What it says of today; empty where it was not judged, or serves nobody. */
         public Optional<State> state() {
-            return stale ? Optional.of(State.STALE) : view.flatMap(ReadingView::state);
+            return idle ? Optional.empty() : stale ? Optional.of(State.STALE) : view.flatMap(ReadingView::state);
         }
     }
 }

@@ -120,6 +120,7 @@ public class Standings {
                     .toList();
             List<AtPoint> found = points.getOrDefault(enclosure.id(), List.of()).stream()
                     .filter(point -> point.role() != PointRole.KEEPER)
+                    .filter(this::isOfUse)
                     .flatMap(this::at)
                     .sorted(GRAVEST_FIRST)
                     .toList();
@@ -177,9 +178,14 @@ public class Standings {
                     .map(from -> new Unread(Unread.Why.ARRIVAL, from));
         }
 
+        /** One that is meant for others than those who live there now tells nothing of them. */
+        private boolean isOfUse(PointFacts point) {
+            return point.served().isAll() || served(point).findAny().isPresent();
+        }
+
         private Stream<Housed> served(PointFacts point) {
             return housed.getOrDefault(point.enclosureId(), List.of()).stream()
-                    .filter(one -> point.serves(one.species().id()));
+                    .filter(one -> point.serves(one.species().id(), one.animal().id()));
         }
 
         /**

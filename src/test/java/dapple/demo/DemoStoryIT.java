@@ -156,7 +156,8 @@ class DemoStoryIT {
     void twoSpeciesShareAnEnclosureEachWithPointsOfItsOwn() {
         List<PointFacts> points = enclosures.pointsOf(site(), enclosure("E13"));
         assertThat(animals.inEnclosure(site(), enclosure("E13"), Instant.now())).hasSize(2);
-        assertThat(points.stream().map(point -> point.serves().size())).containsExactly(1, 1, 0);
+        assertThat(points.stream().map(point -> point.served().speciesIds().size()))
+                .containsExactly(1, 1, 0);
     }
 
     @Test

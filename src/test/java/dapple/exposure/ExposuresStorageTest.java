@@ -15,6 +15,8 @@ import dapple.animal.Pigment;
 import dapple.animal.Reach;
 import dapple.animal.Sex;
 import dapple.animal.Split;
+import dapple.enclosure.Enclosures;
+import dapple.enclosure.Served;
 import dapple.exposure.Fortnight.Kept;
 import dapple.light.dose.Certainty;
 import dapple.light.dose.DayOfLight;
@@ -23,6 +25,7 @@ import dapple.testing.StorageTest;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -46,6 +49,9 @@ class ExposuresStorageTest {
     @Autowired
     private Counting counting;
 
+    @Autowired
+    private Enclosures enclosures;
+
     @Test
     void whatLeftAGroupHadTheLightOfTheGroupBefore() {
         Kept kept = fortnight.kept();
@@ -59,6 +65,29 @@ class ExposuresStorageTest {
                 how(kept, Fortnight.at("2026-03-27T12:00")));
         assertThat(of(kept, leaving, FORTNIGHT).sum().days().doseDays()).isEqualTo(8);
         assertThat(of(kept, leaving, FORTNIGHT).readings()).hasSize(4);
+    }
+
+    @Test
+    void readingsAtThePointsOfAnotherAreNoneOfItsOwn() {
+        Kept kept = fortnight.lived();
+        long mate = animals.add(
+                        kept.site().id(),
+                        new NewAnimal("2026-0008", "Mate", kept.species().id()))
+                .id();
+        animals.move(
+                kept.site().id(),
+                new Arrival(
+                        mate,
+                        kept.enclosure(),
+                        Fortnight.at("2026-01-01T12:00"),
+                        kept.person().personId()));
+        assertThat(of(kept, mate, FORTNIGHT).readings()).hasSize(6);
+        enclosures.serve(kept.site().id(), kept.basking().id(), new Served(Set.of(), Set.of(kept.animal())));
+        assertThat(of(kept, kept.animal(), FORTNIGHT).readings()).hasSize(6);
+        assertThat(of(kept, mate, FORTNIGHT).readings())
+                .hasSize(3)
+                .allSatisfy(reading ->
+                        assertThat(reading.pointId()).isEqualTo(kept.shade().id()));
     }
 
     @Test

@@ -9,6 +9,9 @@ import static dapple.rig.RigExamples.spot;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dapple.animal.AnimalFacts;
+import dapple.animal.AnimalKind;
+import dapple.animal.Pigment;
 import dapple.enclosure.Facing;
 import dapple.enclosure.PointFacts;
 import dapple.enclosure.Position;
@@ -47,6 +50,9 @@ class ForesightTest {
             Optional.empty(),
             List.of(Quantity.UV_INDEX),
             Set.of());
+
+    private static final AnimalFacts BASIL =
+            new AnimalFacts(1, "2026-1", "Basil", 1, AnimalKind.INDIVIDUAL, Pigment.NORMAL);
 
     /** Of the scene. */
     private static final double ACCURACY = 0.01;
@@ -168,7 +174,7 @@ class ForesightTest {
 
     private static PointLimits ceiling(double ceiling) {
         Limits limits = new Limits(new Band(0.5, 1), 0.1, ceiling);
-        return new PointLimits(List.of(new OfSpecies("Pogona vitticeps", Quantity.UV_INDEX, limits)));
+        return new PointLimits(List.of(new OfSpecies("Pogona vitticeps", Quantity.UV_INDEX, limits, List.of(BASIL))));
     }
 
     private static PointFacts point(String code, PointRole role, double z) {

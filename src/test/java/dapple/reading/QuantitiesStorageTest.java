@@ -10,6 +10,7 @@ import dapple.enclosure.Enclosures;
 import dapple.enclosure.Facing;
 import dapple.enclosure.PlannedOffTime;
 import dapple.enclosure.PointFacts;
+import dapple.enclosure.Served;
 import dapple.light.judging.Band;
 import dapple.light.judging.State;
 import dapple.light.quantity.Quantity;
@@ -133,7 +134,7 @@ class QuantitiesStorageTest {
     void onlyWhomAPointServesIsJudgedThere() {
         SpeciesFacts shy = collection.species(site, keeper, "Correlophus ciliatus", new UvZone(1, LightMethod.SHADE));
         join(shy);
-        enclosures.serve(site.id(), home.basking().id(), Set.of(species.id()));
+        enclosures.serve(site.id(), home.basking().id(), Served.species(Set.of(species.id())));
         long reading = log(home.basking(), Quantity.UV_INDEX, 4.5);
         assertThat(readings.judged(site.id(), reading))
                 .extracting(view -> view.reading().speciesId())
@@ -144,7 +145,7 @@ class QuantitiesStorageTest {
     @Test
     void pointsOfOthersMakeNoGradient() {
         SpeciesFacts shy = collection.species(site, keeper, "Correlophus ciliatus", new UvZone(1, LightMethod.SHADE));
-        enclosures.serve(site.id(), home.shade().id(), Set.of(shy.id()));
+        enclosures.serve(site.id(), home.shade().id(), Served.species(Set.of(shy.id())));
         log(home.basking(), Quantity.UV_INDEX, 4.5);
         log(home.shade(), Quantity.UV_INDEX, 0);
         log(home.gradient(), Quantity.UV_INDEX, 1.5);

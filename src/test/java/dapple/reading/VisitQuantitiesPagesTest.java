@@ -11,6 +11,8 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrlPattern;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dapple.animal.Animals;
+import dapple.animal.Arrival;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
 import dapple.light.judging.PointRole;
@@ -25,6 +27,8 @@ import dapple.species.UvZone;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
+import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,6 +51,12 @@ class VisitQuantitiesPagesTest {
 
     @Autowired
     private Enclosures enclosures;
+
+    @Autowired
+    private Animals animals;
+
+    @Autowired
+    private Clock clock;
 
     @Autowired
     private MockMvc pages;
@@ -195,15 +205,16 @@ class VisitQuantitiesPagesTest {
 
     @Test
     void aPointSaysWhomItServes() throws Exception {
-        post(serves(), Map.of("seen", "", "species", String.valueOf(species.id())))
+        post(serves(), Map.of("seen", "/", "species", String.valueOf(species.id())))
                 .andExpect(redirectedUrlPattern("/enclosures/*/points/*"));
-        assertThat(enclosures.point(site.id(), point.id()).serves()).containsExactly(species.id());
+        assertThat(enclosures.point(site.id(), point.id()).served().speciesIds())
+                .containsExactly(species.id());
     }
 
     @Test
     void aStaleFormOfWhomItServesComesBack() throws Exception {
-        post(serves(), Map.of("seen", "", "species", String.valueOf(species.id())));
-        post(serves(), Map.of("seen", ""))
+        post(serves(), Map.of("seen", "/", "species", String.valueOf(species.id())));
+        post(serves(), Map.of("seen", "/"))
                 .andExpect(status().isConflict())
                 .andExpect(content().string(containsString("Changed meanwhile")));
     }
@@ -211,9 +222,46 @@ class VisitQuantitiesPagesTest {
     @ParameterizedTest
     @ValueSource(strings = {"0", "999999", "all"})
     void aPointServesSpeciesOfItsSiteAlone(String id) throws Exception {
-        post(serves(), Map.of("seen", "", "species", id))
+        post(serves(), Map.of("seen", "/", "species", id))
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("id=\"species-wrong\"")));
+    }
+
+    @Test
+    void aPointServesASingleAnimalUntilItHasLeft() throws Exception {
+        String id = String.valueOf(home.animal().id());
+        see(serves()).andExpect(content().string(containsString(home.animal().accessionNumber())));
+        post(serves(), Map.of("seen", "/", "animals", id)).andExpect(redirectedUrlPattern("/enclosures/*/points/*"));
+        String page = "/enclosures/" + home.enclosureId();
+        see(page)
+                .andExpect(
+                        content().string(containsString("for " + home.animal().name())));
+        Instant now = clock.instant();
+        animals.move(
+                site.id(), new Arrival(home.animal().id(), collection.emptyEnclosure(site), now, keeper.personId()));
+        see(page).andExpect(content().string(containsString("serves nobody who lives here now")));
+        see(serves()).andExpect(content().string(containsString("lives here no longer")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "999999", "all", "1e400"})
+    void aPointServesAnimalsThatLiveThereAlone(String id) throws Exception {
+        post(serves(), Map.of("seen", "/", "animals", id))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("id=\"animals-wrong\"")));
+    }
+
+    @Test
+    void aPointServesNoAnimalOfAnotherEnclosure() throws Exception {
+        Home elsewhere = collection.home(site, keeper, species);
+        post(
+                        serves(),
+                        Map.of(
+                                "seen",
+                                "/",
+                                "animals",
+                                String.valueOf(elsewhere.animal().id())))
+                .andExpect(content().string(containsString("id=\"animals-wrong\"")));
     }
 
     private String log(MeterFacts with, String quantity, String typed) throws Exception {
