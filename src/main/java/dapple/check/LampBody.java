@@ -43,10 +43,17 @@ record LampBody(List<Vec> places, double radiusMetres) {
         if (shape instanceof LampShape.Panel panel) {
             return mount.along().map(way -> new LampBody(face(mount, way, panel), 0));
         }
-        double radius = shape instanceof LampShape.Disc disc
-                ? disc.radiusMetres()
-                : ((LampShape.Spot) shape).radiusMetres().orElse(0.0);
-        return Optional.of(new LampBody(rim(mount, radius), 0));
+        return Optional.of(new LampBody(rim(mount, radius(shape)), 0));
+    }
+
+    private static double radius(LampShape shape) {
+        if (shape instanceof LampShape.Disc disc) {
+            return disc.radiusMetres();
+        }
+        Optional<Double> radius = shape instanceof LampShape.Measured measured
+                ? measured.radiusMetres()
+                : ((LampShape.Spot) shape).radiusMetres();
+        return radius.orElse(0.0);
     }
 
     private static List<Vec> row(Vec centre, Vec way, double length) {

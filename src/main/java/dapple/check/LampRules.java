@@ -15,19 +15,6 @@ final class LampRules {
     /** Lamps whose ultraviolet has been seen to fall below the target within months. */
     private static final Set<LampClass> SHORT_LIVED = EnumSet.of(LampClass.METAL_HALIDE, LampClass.MERCURY_VAPOUR);
 
-    private static final Set<LampClass> INCANDESCENT =
-            EnumSet.of(LampClass.TUNGSTEN_HALOGEN, LampClass.CARBON_FILAMENT);
-
-    /** Light of a tungsten filament ∝ voltage^3.4, its power ∝ voltage^1.6: handbook values, from memory. */
-    private static final double LIGHT_EXPONENT = 3.4;
-
-    private static final double POWER_EXPONENT = 1.6;
-
-    /** Temperature of a filament ∝ voltage^0.42: handbook value, from memory. */
-    private static final double TEMPERATURE_EXPONENT = 0.42;
-
-    private static final double HALF = 0.5;
-
     private LampRules() {}
 
     static Checked spectrum(Case seen) {
@@ -74,29 +61,5 @@ final class LampRules {
                 ? Checked.fails(TradeCheck.LASTING, "alone", Case.tags(lamps))
                 : Checked.holds(TradeCheck.LASTING, "beside", Case.tags(others));
         return found.by(others.size());
-    }
-
-    static Checked ballast(Case seen) {
-        List<FittingFacts> lamps = seen.fittings(LampClass::needsBallast);
-        return lamps.isEmpty()
-                ? Checked.holds(TradeCheck.BALLAST, "no-lamp")
-                : Checked.unknown(TradeCheck.BALLAST, "not-on-record", Case.tags(lamps));
-    }
-
-    /** Whether a lamp is dimmed is not on record; what a dimmer would do is told. */
-    static Checked dimmer(Case seen) {
-        List<FittingFacts> lamps = seen.fittings(INCANDESCENT::contains);
-        if (lamps.isEmpty()) {
-            return Checked.holds(TradeCheck.DIMMER, "no-lamp");
-        }
-        String power = seen.formats().percent(left(POWER_EXPONENT));
-        String temperature = seen.formats().percent(left(TEMPERATURE_EXPONENT));
-        return Checked.unknown(TradeCheck.DIMMER, "not-on-record", Case.tags(lamps), power, temperature)
-                .by(left(POWER_EXPONENT));
-    }
-
-    /** What is left of something at half the light. */
-    private static double left(double exponent) {
-        return Math.pow(HALF, exponent / LIGHT_EXPONENT);
     }
 }

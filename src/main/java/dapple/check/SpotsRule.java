@@ -68,7 +68,10 @@ final class SpotsRule {
 
     private static boolean isUltravioletSpot(LampFacts lamp) {
         return lamp.model().lampClass().emitsUltraviolet()
-                && lamp.model().shape().filter(LampShape.Spot.class::isInstance).isPresent();
+                && lamp.model()
+                        .shape()
+                        .filter(shape -> shape instanceof LampShape.Spot || shape instanceof LampShape.Measured)
+                        .isPresent();
     }
 
     private Checked checked(Overlap overlap) {

@@ -9,15 +9,15 @@ import dapple.lamp.LampShape;
 import dapple.light.geometry.Vec;
 import dapple.rig.Cover;
 import dapple.rig.CoverMaterial;
-import dapple.rig.DailyTimer;
 import dapple.rig.Furniture;
 import dapple.rig.FurnitureShape;
+import dapple.rig.Gear;
+import dapple.rig.LampTimer;
 import dapple.rig.Mount;
 import dapple.rig.Provenance;
 import dapple.site.ReferenceTable;
 import dapple.site.SourceMark;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
-import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -78,7 +78,7 @@ record DemoRigRows(List<Model> models, List<Bulb> lamps, List<Hung> fittings, Li
     }
 
     /** A lamp where it hangs. */
-    record Hung(String enclosure, String tag, String place, Mount mount, DailyTimer timer, String circuit) {
+    record Hung(String enclosure, String tag, String place, Mount mount, LampTimer timer, String circuit, Gear gear) {
         static Hung of(NamedCsvRecord row) {
             Mount mount = new Mount(
                     new Vec(number(row, "x_metres"), number(row, "y_metres"), number(row, "z_metres")),
@@ -89,8 +89,9 @@ record DemoRigRows(List<Model> models, List<Bulb> lamps, List<Hung> fittings, Li
                     row.getField("lamp"),
                     row.getField("place"),
                     mount,
-                    new DailyTimer(LocalTime.parse(row.getField("on")), LocalTime.parse(row.getField("off"))),
-                    row.getField("circuit"));
+                    DemoTimers.timer(row),
+                    row.getField("circuit"),
+                    DemoTimers.gear(row));
         }
     }
 

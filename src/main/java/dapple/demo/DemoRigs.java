@@ -69,8 +69,8 @@ class DemoRigs {
                         hung.circuit(),
                         name -> circuits.add(stage.members().siteId(), Optional.of(place.roomId()), name)
                                 .id());
-        Hanging hanging =
-                new Hanging(hung.place(), Optional.of(hung.mount()), Optional.of(hung.timer()), Optional.of(circuit));
+        Hanging hanging = new Hanging(
+                hung.place(), Optional.of(hung.mount()), Optional.of(hung.timer()), Optional.of(circuit), hung.gear());
         return new LampStep.Fit(stage.lamp(hung.tag()), hanging);
     }
 

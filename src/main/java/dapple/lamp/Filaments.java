@@ -15,7 +15,7 @@ import org.springframework.stereotype.Component;
 @Component
 class Filaments {
     /** Colour temperature of tungsten halogen lamps: 2700 to 3000 K, common practice, no source. */
-    private static final double HALOGEN_KELVIN = 2900;
+    static final double HALOGEN_KELVIN = 2900;
 
     /** Colour temperature of carbon filaments: 1500 to 2000 K, common practice, no source. */
     private static final double CARBON_KELVIN = 1800;

@@ -34,6 +34,9 @@ class LampModel {
 
     private @Nullable Long spectrumId;
 
+    /** The file that the shape is from. */
+    private @Nullable Long photometryId;
+
     @Embedded
     private @Nullable ReportOnFile report;
 
@@ -56,6 +59,21 @@ class LampModel {
         this.lampClass = said.lampClass();
         this.watts = said.watts().orElse(null);
         this.shape = said.shape().map(StoredShape::of).orElse(null);
+        if (said.shape().filter(LampShape.Measured.class::isInstance).isEmpty()) {
+            this.photometryId = null;
+        }
+    }
+
+    void filePhotometry(long newPhotometryId, LampShape.Measured measured) {
+        this.photometryId = newPhotometryId;
+        this.shape = StoredShape.of(measured);
+    }
+
+    void removePhotometry() {
+        if (photometryId != null) {
+            this.photometryId = null;
+            this.shape = null;
+        }
     }
 
     void fileSpectrum(long newSpectrumId) {

@@ -18,13 +18,21 @@ class LampModelController {
     private final SpectrumFiling filing;
     private final OutputReach reach;
     private final Filaments filaments;
+    private final PhotometryFiling photometry;
     private final People people;
 
-    LampModelController(Lamps lamps, SpectrumFiling filing, OutputReach reach, Filaments filaments, People people) {
+    LampModelController(
+            Lamps lamps,
+            SpectrumFiling filing,
+            OutputReach reach,
+            Filaments filaments,
+            PhotometryFiling photometry,
+            People people) {
         this.lamps = lamps;
         this.filing = filing;
         this.reach = reach;
         this.filaments = filaments;
+        this.photometry = photometry;
         this.people = people;
     }
 
@@ -39,6 +47,9 @@ class LampModelController {
         filing.shown(me.siteId(), dossier).ifPresent(shown -> model.addAttribute("shown", shown));
         model.addAttribute("reach", reach.of(facts));
         filaments.of(facts.lampClass()).ifPresent(shown -> model.addAttribute("filament", shown));
+        photometry.filed(me.siteId(), modelId)
+                .flatMap(PhotometryShown::of)
+                .ifPresent(shown -> model.addAttribute("photometry", shown));
         model.addAttribute("lamps", ofModel);
         model.addAttribute("names", people.names(me.siteId()));
         model.addAttribute("missing", OutputsMissing.of(facts));

@@ -6,6 +6,7 @@ import dapple.people.SignedIn;
 import dapple.site.TakenException;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
+import java.util.List;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -43,8 +44,8 @@ class LampModelEditController {
     }
 
     @ModelAttribute("shapes")
-    ShapeKind[] shapes() {
-        return ShapeKind.values();
+    List<ShapeKind> shapes(@ModelAttribute(name = "dossier", binding = false) Dossier dossier) {
+        return ShapeKind.choosable(dossier.state().shape());
     }
 
     @GetMapping
@@ -59,17 +60,18 @@ class LampModelEditController {
     String change(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long modelId,
+            @ModelAttribute(name = "dossier", binding = false) Dossier dossier,
             @Valid @ModelAttribute("form") ModelForm form,
             BindingResult errors,
             Model model,
             HttpServletResponse response) {
-        ShapeRules.check(errors);
+        ShapeRules.check(errors, dossier.state().shape());
         model.addAttribute("suggestions", suggestions.shownBeside(errors));
         if (errors.hasErrors()) {
             return "lamp/model-edit";
         }
         try {
-            models.change(me.siteId(), modelId, form.versionSeen(), form.change());
+            models.change(me.siteId(), modelId, form.versionSeen(), form.change(dossier.state().shape()));
             return "redirect:/lamp-models/" + modelId;
         } catch (TakenException taken) {
             errors.rejectValue("name", "lamp-model.name.taken");

@@ -5,6 +5,7 @@ import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.site.TakenException;
 import jakarta.validation.Valid;
+import java.util.List;
 import java.util.Optional;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -36,8 +37,8 @@ class LampModelsController {
     }
 
     @ModelAttribute("shapes")
-    ShapeKind[] shapes() {
-        return ShapeKind.values();
+    List<ShapeKind> shapes() {
+        return ShapeKind.choosable(Optional.empty());
     }
 
     @GetMapping
@@ -65,10 +66,10 @@ class LampModelsController {
             @Valid @ModelAttribute("form") ModelForm form,
             BindingResult errors,
             Model model) {
-        ShapeRules.check(errors);
+        ShapeRules.check(errors, Optional.empty());
         if (!errors.hasErrors()) {
             try {
-                return "redirect:/lamp-models/" + models.add(me.siteId(), form.change());
+                return "redirect:/lamp-models/" + models.add(me.siteId(), form.change(Optional.empty()));
             } catch (TakenException taken) {
                 errors.rejectValue("name", "lamp-model.name.taken");
             }

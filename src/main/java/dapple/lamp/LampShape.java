@@ -1,6 +1,7 @@
 package dapple.lamp;
 
 import dapple.light.quantity.Check;
+import java.util.List;
 import java.util.Optional;
 
 /** What emits in a lamp, as the light engine's sources know it; where it hangs and aims is said by its fitting. */
@@ -39,6 +40,26 @@ public sealed interface LampShape {
     record Spot(double beamAngleDegrees, Optional<Double> radiusMetres) implements LampShape {
         public Spot {
             Check.within("beam angle", beamAngleDegrees, 0.5, 179.9, "°");
+            radiusMetres.ifPresent(LampShape::radius);
+        }
+    }
+
+    /**
+     * A beam as a photometric file has it.
+     *
+     * @param relative intensity over that along the aim, at each degree from 0 to 90; the mean around the aim
+     * @param radiusMetres of the face that emits; none: a point
+     */
+    record Measured(List<Double> relative, Optional<Double> radiusMetres) implements LampShape {
+        /** The last angle from the aim; nothing goes beyond it. */
+        public static final int DEGREES = 90;
+
+        public Measured {
+            relative = List.copyOf(relative);
+            if (relative.size() != DEGREES + 1 || relative.get(0) != 1) {
+                throw new IllegalArgumentException("a measured beam must have 91 intensities and begin with 1");
+            }
+            relative.forEach(share -> Check.within("relative intensity", share, 0, 1e6, ""));
             radiusMetres.ifPresent(LampShape::radius);
         }
     }

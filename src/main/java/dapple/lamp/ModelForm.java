@@ -68,12 +68,25 @@ record ModelForm(
         return Given.of(version);
     }
 
-    LampModelChange change() {
+    /**
+     * What the form says.
+     *
+     * @param before the shape that the model has; one by a file stays, with its radius
+     */
+    LampModelChange change(Optional<LampShape> before) {
         return new LampModelChange(
                 name.strip(),
                 Given.of(lampClass),
                 Optional.ofNullable(watts).map(BigDecimal::doubleValue),
-                Optional.ofNullable(shapeKind).map(kind -> stored(kind).shape()));
+                Optional.ofNullable(shapeKind).map(kind -> shape(kind, before)));
+    }
+
+    private LampShape shape(ShapeKind kind, Optional<LampShape> before) {
+        if (kind != ShapeKind.MEASURED) {
+            return stored(kind).shape();
+        }
+        LampShape.Measured measured = (LampShape.Measured) before.orElseThrow();
+        return new LampShape.Measured(measured.relative(), Optional.ofNullable(number(radiusMetres)));
     }
 
     private StoredShape stored(ShapeKind kind) {
@@ -84,7 +97,8 @@ record ModelForm(
                 number(radiusMetres),
                 number(beamAngleDegrees),
                 number(lobe),
-                number(spill));
+                number(spill),
+                null);
     }
 
     private static @Nullable Double number(@Nullable BigDecimal typed) {

@@ -18,12 +18,23 @@ final class ShapeRules {
             ShapeKind.PANEL, List.of("lengthMetres", "widthMetres"));
 
     private static final Map<ShapeKind, List<String>> POSSIBLE =
-            Map.of(ShapeKind.LINE, List.of("lobe", "spill"), ShapeKind.SPOT, List.of("radiusMetres"));
+            Map.of(
+                    ShapeKind.LINE, List.of("lobe", "spill"),
+                    ShapeKind.SPOT, List.of("radiusMetres"),
+                    ShapeKind.MEASURED, List.of("radiusMetres"));
 
     private ShapeRules() {}
 
-    /** Asks for measures that are missing, and for those to be left out that do not belong. */
-    static void check(Errors errors) {
+    /**
+     * Asks for measures that are missing, and for those to be left out that do not belong.
+     *
+     * @param before the shape that the model has: only a file gives it one by a file
+     */
+    static void check(Errors errors, Optional<LampShape> before) {
+        if (String.valueOf(errors.getFieldValue("shapeKind")).equals(ShapeKind.MEASURED.name())
+                && before.filter(LampShape.Measured.class::isInstance).isEmpty()) {
+            errors.rejectValue("shapeKind", "lamp-model.shape.file");
+        }
         if (errors.hasFieldErrors("shapeKind")) {
             return;
         }

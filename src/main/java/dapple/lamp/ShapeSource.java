@@ -4,6 +4,7 @@ import dapple.light.geometry.Vec;
 import dapple.light.source.Beam;
 import dapple.light.source.Source;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The shape of a lamp as the engine's source. */
 public final class ShapeSource {
@@ -29,12 +30,25 @@ public final class ShapeSource {
         if (shape instanceof LampShape.Disc disc) {
             return Optional.of(new Source.Disc(disc.radiusMetres()));
         }
-        return Optional.of(spot((LampShape.Spot) shape));
+        if (shape instanceof LampShape.Measured measured) {
+            return Optional.of(spot(table(measured), measured.radiusMetres()));
+        }
+        LampShape.Spot spot = (LampShape.Spot) shape;
+        return Optional.of(spot(Beam.Power.ofBeamAngle(spot.beamAngleDegrees()), spot.radiusMetres()));
     }
 
-    private static Source spot(LampShape.Spot spot) {
-        Beam beam = Beam.Power.ofBeamAngle(spot.beamAngleDegrees());
-        return spot.radiusMetres()
+    private static Beam table(LampShape.Measured measured) {
+        double[] degrees = IntStream.rangeClosed(0, LampShape.Measured.DEGREES)
+                .asDoubleStream()
+                .toArray();
+        double[] relative = measured.relative().stream()
+                .mapToDouble(Double::doubleValue)
+                .toArray();
+        return new Beam.Table(degrees, relative);
+    }
+
+    private static Source spot(Beam beam, Optional<Double> radiusMetres) {
+        return radiusMetres
                 .<Source>map(radius -> new Source.Face(beam, radius))
                 .orElse(new Source.Spot(beam));
     }

@@ -1,5 +1,7 @@
 package dapple.rig;
 
+import dapple.lamp.DimmedTungsten;
+import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.lamp.LampOutput;
 import dapple.lamp.LampShape;
@@ -44,8 +46,11 @@ record LampInScene(LampFacts lamp, Mount mount, Source source, Map<Quantity, Lam
         if (lamp.outputs().isEmpty()) {
             return unseen(lamp, Why.LAMP_WITHOUT_OUTPUT);
         }
+        if (isDimmedSomehow(fitting)) {
+            return unseen(lamp, Why.LAMP_DIMMED);
+        }
         return ShapeSource.of(shape.get(), mount.get().along())
-                .map(source -> checked(lamp, mount.get(), source, solids))
+                .map(source -> checked(fitting, mount.get(), source, solids))
                 .orElseGet(() -> unseen(lamp, Why.LAMP_WITHOUT_DIRECTION));
     }
 
@@ -53,9 +58,19 @@ record LampInScene(LampFacts lamp, Mount mount, Source source, Map<Quantity, Lam
         return new Found.Unseen(new LeftOut(lamp.tag(), why));
     }
 
-    private static Found checked(LampFacts lamp, Mount mount, Source source, List<Solid> solids) {
+    /** What a dimmer leaves is known of tungsten alone, where its voltage is. */
+    private static boolean isDimmedSomehow(FittingFacts fitting) {
+        Gear gear = fitting.hanging().gear();
+        boolean isTungsten = fitting.lamp().model().lampClass() == LampClass.TUNGSTEN_HALOGEN;
+        return gear.isDimmed() && !(isTungsten && gear.voltageRatio().isPresent());
+    }
+
+    private static Found checked(FittingFacts fitting, Mount mount, Source source, List<Solid> solids) {
+        LampFacts lamp = fitting.lamp();
+        Optional<DimmedTungsten> dimmed = fitting.hanging().gear().voltageRatio().map(DimmedTungsten::new);
         Map<Quantity, LampOutput> outputs = lamp.outputs().stream()
                 .filter(output -> RigScene.LIGHT.contains(output.quantity()))
+                .map(output -> dimmed.map(left -> left.of(output)).orElse(output))
                 .collect(Collectors.toMap(LampOutput::quantity, output -> output));
         LampInScene seen = new LampInScene(lamp, mount, source, outputs);
         if (seen.isReadInside()) {

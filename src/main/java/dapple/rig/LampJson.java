@@ -41,7 +41,9 @@ final class LampJson {
         return lamp.lamp()
                 .model()
                 .shape()
-                .filter(shape -> !(shape instanceof LampShape.Spot || shape instanceof LampShape.Disc))
+                .filter(shape -> !(shape instanceof LampShape.Spot
+                        || shape instanceof LampShape.Measured
+                        || shape instanceof LampShape.Disc))
                 .isPresent();
     }
 
@@ -68,7 +70,24 @@ final class LampJson {
             json.writeStringProperty("shape", "beam");
             json.writeNumberProperty("beamAngle", spot.beamAngleDegrees());
             spot.radiusMetres().ifPresent(radius -> json.writeNumberProperty("radius", radius));
+        } else if (shape instanceof LampShape.Measured measured) {
+            json.writeStringProperty("shape", "beam");
+            table(measured);
+            measured.radiusMetres().ifPresent(radius -> json.writeNumberProperty("radius", radius));
         }
+    }
+
+    private void table(LampShape.Measured measured) {
+        json.writeObjectPropertyStart("table");
+        json.writeArrayPropertyStart("theta");
+        for (int degree = 0; degree < measured.relative().size(); degree++) {
+            json.writeNumber(degree);
+        }
+        json.writeEndArray();
+        json.writeArrayPropertyStart("relative");
+        measured.relative().forEach(share -> json.writeNumber(share.doubleValue()));
+        json.writeEndArray();
+        json.writeEndObject();
     }
 
     private void output(LampOutput output) {

@@ -30,6 +30,8 @@ public record LeftOut(String name, Optional<Quantity> quantity, Why why) {
         LAMP_READ_INSIDE,
         /** What it gives of the quantity is not known, so that the sum lacks it. */
         LAMP_QUANTITY_UNKNOWN,
+        /** It is dimmed, and what that leaves of it is not known. */
+        LAMP_DIMMED,
         COVER_WITHOUT_HEIGHT,
         /** How much of the quantity passes is not known, so that the quantity is not predicted at all. */
         COVER_QUANTITY_UNKNOWN

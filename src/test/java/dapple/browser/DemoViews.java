@@ -115,6 +115,12 @@ final class DemoViews {
                         "/enclosures/{enclosureId}/rig/lamps/{fittingId}/timer",
                         "supervisor",
                         part("lamps", "fitting") + "/timer"),
+                View.of(
+                        "/enclosures/{enclosureId}/rig/lamps/{fittingId}/gear",
+                        "supervisor",
+                        part("lamps", "fitting") + "/gear"),
+                View.of("/enclosures/{enclosureId}/timers", "supervisor", enclosure + "/timers"),
+                View.of("/enclosures/{enclosureId}/timers/sheet", "supervisor", enclosure + "/timers/sheet"),
                 View.of("/enclosures/{enclosureId}/visit", "keeper", enclosure + "/visit"),
                 View.of("/enclosures/{enclosureId}/visits/{visitKey}", "keeper", visit),
                 View.of(
@@ -147,6 +153,7 @@ final class DemoViews {
                 View.of("/lamp-models/{modelId}/edit", "supervisor", lampModel() + "/edit"),
                 View.of("/lamp-models/{modelId}/outputs/{quantity}", "supervisor", lampModel() + "/outputs/UV_INDEX"),
                 View.of("/lamp-models/{modelId}/report", "supervisor", lampModel() + "/report"),
+                View.of("/lamp-models/{modelId}/photometry", "supervisor", lampModel() + "/photometry"),
                 View.of("/lamp-models/{modelId}/spectrum", "supervisor", lampModel() + "/spectrum"),
                 View.of("/lamp-models/{modelId}/waiver", "supervisor", lampModel() + "/waiver"),
                 View.of("/lamps", "keeper", "/lamps"),

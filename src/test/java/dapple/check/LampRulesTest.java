@@ -72,34 +72,6 @@ class LampRulesTest {
         assertThat(check(TradeCheck.LASTING, both).words()).containsExactly("L2");
     }
 
-    @Test
-    void whetherATubeHasItsBallastCannotBeSaid() {
-        Checked ballast = check(TradeCheck.BALLAST, rig(tube("L1", REPORT)));
-        assertThat(ballast.outcome()).isEqualTo(Outcome.UNKNOWN);
-        assertThat(ballast.words()).containsExactly("L1");
-    }
-
-    @Test
-    void aLampThatBringsItsBallastHolds() {
-        assertThat(check(TradeCheck.BALLAST, rig(spot("L1", LampClass.MERCURY_VAPOUR)))
-                        .outcome())
-                .isEqualTo(Outcome.HOLDS);
-    }
-
-    /** By the handbook exponents, from memory: 81.6 % of the voltage gives half the light, and takes 0.816^1.6 = 72 % power. */
-    @Test
-    void whatADimmerWouldDoToAFilamentIsTold() {
-        Checked dimmer = check(TradeCheck.DIMMER, rig(spot("L1", LampClass.TUNGSTEN_HALOGEN)));
-        assertThat(dimmer.outcome()).isEqualTo(Outcome.UNKNOWN);
-        assertThat(dimmer.figure().orElseThrow()).isCloseTo(0.722, within(0.001));
-        assertThat(dimmer.words()).containsExactly("L1", "72\u00a0%", "92\u00a0%");
-    }
-
-    @Test
-    void aTubeHasNoFilamentToDim() {
-        assertThat(check(TradeCheck.DIMMER, rig(tube("L1", REPORT))).outcome()).isEqualTo(Outcome.HOLDS);
-    }
-
     private static FittingFacts spot(String tag, LampClass kind) {
         return hung(lamp(tag, kind, SPOT), 0.6, 0.3, 0.9);
     }

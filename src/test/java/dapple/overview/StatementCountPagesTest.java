@@ -139,6 +139,7 @@ class StatementCountPagesTest {
         ENCLOSURE,
         LIGHT,
         LAMPS_INSIDE,
+        TIMERS,
         RESIDENTS,
         COURSE,
         ENCLOSURE_EDIT,
@@ -163,6 +164,7 @@ class StatementCountPagesTest {
                 case ENCLOSURE -> "/enclosures/" + home.enclosureId();
                 case LIGHT -> "/enclosures/" + home.enclosureId() + "/light";
                 case LAMPS_INSIDE -> "/enclosures/" + home.enclosureId() + "/lamps";
+                case TIMERS -> "/enclosures/" + home.enclosureId() + "/timers";
                 case RESIDENTS -> "/enclosures/" + home.enclosureId() + "/residents";
                 case COURSE -> "/enclosures/" + home.enclosureId() + "/course";
                 case ENCLOSURE_EDIT -> "/enclosures/" + home.enclosureId() + "/edit";
