@@ -55,7 +55,8 @@ final class HangingPlaces {
         return places.stream().limit(most).toList();
     }
 
-    private List<Vec> spots(Collection<Vec> lamps) {
+    /** Seen from above: the basking point, lamps, and a few over all of it. */
+    List<Vec> spots(Collection<Vec> lamps) {
         List<Vec> spots = new ArrayList<>();
         scene.baskingPoint().flatMap(point -> point.position()).ifPresent(at -> spots.add(flat(at)));
         lamps.forEach(lamp -> spots.add(new Vec(rounded(lamp.x()), rounded(lamp.y()), 0)));

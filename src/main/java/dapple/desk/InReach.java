@@ -21,7 +21,7 @@ import java.util.stream.Stream;
  * rest on, and below each lamp. Steps are ours, no source.
  */
 final class InReach {
-    /** Columns and rows over an enclosure; lamps are looked for above the same. */
+    /** Columns and rows over an enclosure. */
     static final int ACROSS = 6;
 
     static final int DEEP = 4;
@@ -42,7 +42,7 @@ final class InReach {
     /**
      * Places where nothing stands, at most 40, each on the plane that has most.
      *
-     * @param lamps the middles of lamps that hang
+     * @param lamps the middles of lamps that hang or may hang
      */
     static List<Receiver> of(EnclosureScene scene, Collection<Vec> lamps) {
         return scene
@@ -116,10 +116,10 @@ final class InReach {
         return low + (high - low) * (part + 0.5) / parts;
     }
 
-    /** Where who stands at a height can be at the most: below the lid, and half a step of a close look from it. */
+    /** Where who stands at a height can be at the most: below the lid, and a third of a step of a close look from it. */
     private double highest(double standing) {
         double step = Math.cbrt(size.widthMetres() * size.depthMetres() * size.heightMetres() / PLACES);
-        double below = Math.max(standing, lid(scene, size) - step / 2);
+        double below = Math.max(standing, lid(scene, size) - step / 3);
         return scene.reach().groundMetres()
                 .map(reach -> Math.min(below, standing + reach))
                 .orElse(below);

@@ -7,11 +7,7 @@ import dapple.light.design.Deed;
 import dapple.light.design.PlannedCover;
 import dapple.light.design.PlannedLamp;
 import dapple.light.design.PlannedRig;
-import dapple.light.geometry.Vec;
-import dapple.light.source.Lamp;
-import dapple.light.source.Source;
 import dapple.rig.Hanging;
-import dapple.rig.Mount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,23 +44,9 @@ final class PlannedDraft {
         Optional<Hanging> before = hung.map(DraftLamp::hanging);
         Hanging hanging = new Hanging(
                 newPlace,
-                Optional.of(mount(planned.lamp())),
+                Optional.of(LampMount.of(planned.lamp())),
                 before.flatMap(Hanging::timer),
                 before.flatMap(Hanging::circuitId));
         return new DraftLamp(hung.flatMap(DraftLamp::fittingId), search.pick(planned.optionId()), hanging);
-    }
-
-    private static Mount mount(Lamp lamp) {
-        return new Mount(lamp.centre(), lamp.aim(), along(lamp.source()));
-    }
-
-    private static Optional<Vec> along(Source source) {
-        if (source instanceof Source.Line line) {
-            return Optional.of(line.along());
-        }
-        if (source instanceof Source.Cylinder tube) {
-            return Optional.of(tube.along());
-        }
-        return source instanceof Source.Rectangle panel ? Optional.of(panel.along()) : Optional.empty();
     }
 }

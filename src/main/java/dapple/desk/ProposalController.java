@@ -1,6 +1,5 @@
 package dapple.desk;
 
-import dapple.desk.Jobs.Key;
 import dapple.desk.Proposed.Shown;
 import dapple.draft.DraftFacts;
 import dapple.draft.Drafts;
@@ -71,8 +70,8 @@ class ProposalController {
         return "desk/proposals";
     }
 
-    private static Key key(Desk desk, DraftFacts draft) {
-        return new Key(draft.id(), desk.me().personId());
+    private static Jobs.Key key(Desk desk, DraftFacts draft) {
+        return new Jobs.Key(draft.id(), desk.me().personId());
     }
 
     @PostMapping
@@ -135,15 +134,23 @@ class ProposalController {
 
     private long made(Desk desk, String name, Shown chosen) {
         for (int number = 1; number < MOST_NAMES; number++) {
-            String end = number == 1 ? "" : " " + number;
-            String whole = name.substring(0, Math.min(name.length(), LONGEST_NAME - end.length())) + end;
-            try {
-                return drafts.make(desk.place(), whole, chosen.rig(), desk.me().personId());
-            } catch (TakenException taken) {
-                continue;
+            Optional<Long> made = made(desk, name, number, chosen);
+            if (made.isPresent()) {
+                return made.get();
             }
         }
         throw new TakenException("all names are taken");
+    }
+
+    private Optional<Long> made(Desk desk, String name, int number, Shown chosen) {
+        String end = number == 1 ? "" : " " + number;
+        String whole = name.substring(0, Math.min(name.length(), LONGEST_NAME - end.length())) + end;
+        try {
+            return Optional.of(
+                    drafts.make(desk.place(), whole, chosen.rig(), desk.me().personId()));
+        } catch (TakenException taken) {
+            return Optional.empty();
+        }
     }
 
     private static String address(long enclosureId, long draftId) {

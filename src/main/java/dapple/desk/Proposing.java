@@ -73,7 +73,7 @@ class Proposing {
         }
         Search search = new Search(desk, draft.rig(), size.get()).with(offers.of(desk));
         Set<Quantity> given = search.given();
-        List<Demand> all = demanding.of(search.scene(), search.middles()).stream()
+        List<Demand> all = demanding.of(search.scene(), search.spots()).stream()
                 .map(Wanted::demand)
                 .toList();
         List<Demand> weighed =

@@ -1,33 +1,28 @@
 package dapple.desk;
 
+import dapple.check.FireClearance;
 import dapple.desk.Offers.Offer;
 import dapple.desk.Offers.Posed;
-import dapple.draft.DraftCover;
 import dapple.draft.DraftLamp;
 import dapple.draft.DraftRig;
 import dapple.draft.LampPick;
 import dapple.enclosure.InnerSize;
-import dapple.enclosure.Position;
-import dapple.light.cover.Filter;
-import dapple.light.design.CoverChoice;
+import dapple.lamp.LampFacts;
 import dapple.light.design.Demand;
-import dapple.light.design.Frame;
+import dapple.light.design.HangingPlace;
 import dapple.light.design.LampOption;
 import dapple.light.design.Origin;
 import dapple.light.design.Pose;
 import dapple.light.design.ProposalTask;
-import dapple.light.design.Way;
-import dapple.light.field.Facing;
-import dapple.light.field.Receiver;
 import dapple.light.geometry.Vec;
-import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
 import dapple.light.source.Lamp;
 import dapple.light.source.Output;
 import dapple.prediction.EnclosureScene;
 import dapple.rig.FittingFacts;
+import dapple.rig.Hanging;
 import dapple.rig.Mount;
-import dapple.rig.RigScene;
+import dapple.rig.Span;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -36,7 +31,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
+import java.util.stream.Collectors;
 
 /**
  * What rigs are looked for with: cover and furniture of a draft, the lamps that hang now, those in stock and those that could
@@ -50,9 +45,7 @@ final class Search {
     private static final int MOST_LAMPS = 3;
     private static final int MOST_LAMPS_EVER = 4;
     private static final int BOUGHT_ALIKE = 2;
-    private static final int MOST_LAYERED = 2;
     private static final double APART_METRES = 0.1;
-    private static final int WAY_STEPS = 8;
     private static final Mount DOWN = new Mount(new Vec(0, 0, 0), new Vec(0, 0, -1), Optional.empty());
 
     private final Desk desk;
@@ -155,17 +148,47 @@ final class Search {
     }
 
     ProposalTask task(List<Demand> demands) {
-        HangingPlaces places = new HangingPlaces(scene, size);
+        HangingPlaces hanging = new HangingPlaces(scene, size);
+        SearchRoom room = new SearchRoom(scene, draft);
         int poses = options.stream().mapToInt(option -> option.poses().size()).sum();
         int lamps = Math.min(MOST_LAMPS_EVER, Math.max(MOST_LAMPS, hung.size()));
+        List<HangingPlace> places = hanging.of(middles(), Math.max(1, MOST_CANDIDATES / Math.max(1, poses)));
         return new ProposalTask(
-                new Frame(RigScene.ACCURACY, covers(), scene.rig().scene().solids(), Optional.of(places.room())),
-                options,
-                places.of(middles(), Math.max(1, MOST_CANDIDATES / Math.max(1, poses))),
+                room.frame(hanging.room()),
+                options.stream().map(option -> safe(option, places)).toList(),
+                places,
                 demands,
-                way(),
+                room.way(),
                 lamps,
                 APART_METRES);
+    }
+
+    /** Where lamps may hang, and below which the ceiling is looked at. */
+    List<Vec> spots() {
+        return new HangingPlaces(scene, size).spots(middles());
+    }
+
+    /** Closed to where it would be too near to what burns. */
+    private LampOption safe(LampOption option, List<HangingPlace> places) {
+        LampFacts lamp = desk.under(alone(option)).rig().rig().fittings().get(0).lamp();
+        Set<String> closed = places.stream()
+                .filter(place -> !option.poses().stream().allMatch(pose -> isSafe(lamp, pose.at(place.at()))))
+                .map(HangingPlace::id)
+                .collect(Collectors.toSet());
+        return new LampOption(
+                option.id(), option.poses(), option.powerWatts(), option.origin(), option.count(), closed);
+    }
+
+    private DraftRig alone(LampOption option) {
+        Hanging hanging = new Hanging("", Optional.of(DOWN), Optional.empty(), Optional.empty());
+        return new DraftRig(List.of(new DraftLamp(Optional.empty(), pick(option.id()), hanging)), List.of(), List.of());
+    }
+
+    private boolean isSafe(LampFacts lamp, Lamp hung) {
+        Hanging hanging = new Hanging("", Optional.of(LampMount.of(hung)), Optional.empty(), Optional.empty());
+        FittingFacts fitting =
+                new FittingFacts(0, desk.enclosureId(), lamp, hanging, Optional.empty(), Span.thought(desk.now()));
+        return FireClearance.isKept(fitting, scene.rig().rig());
     }
 
     /** The middles of the lamps of the draft, and of those that hang. */
@@ -174,59 +197,5 @@ final class Search {
         hung.values().forEach(lamp -> lamp.hanging().mount().ifPresent(mount -> middles.add(mount.centre())));
         draft.lamps().forEach(lamp -> lamp.hanging().mount().ifPresent(mount -> middles.add(mount.centre())));
         return List.copyOf(middles);
-    }
-
-    /** A mesh may get one layer more or less; none is taken away, since it may keep animals in. */
-    private List<CoverChoice> covers() {
-        List<CoverChoice> choices = new ArrayList<>();
-        List<Filter> filters = scene.rig().scene().filters();
-        List<DraftCover> seen = draft.covers().stream()
-                .filter(cover -> cover.cover().heightMetres().isPresent())
-                .toList();
-        long layered = 0;
-        for (int number = 0; number < seen.size(); number++) {
-            String id = String.valueOf(draft.covers().indexOf(seen.get(number)));
-            boolean isLayered = seen.get(number).cover().material().isMesh() && layered < MOST_LAYERED;
-            layered += isLayered ? 1 : 0;
-            choices.add(
-                    isLayered
-                            ? new CoverChoice(id, filters.get(number), layers(seen.get(number)))
-                            : CoverChoice.staying(id, filters.get(number)));
-        }
-        return choices;
-    }
-
-    private static List<Integer> layers(DraftCover cover) {
-        int now = cover.cover().layers();
-        return IntStream.rangeClosed(Math.max(1, now - 1), Math.min(100, now + 1))
-                .boxed()
-                .toList();
-    }
-
-    /** From the basking point straight to the shade point, as far as nothing stands there. */
-    private Optional<Way> way() {
-        Optional<Vec> shade = scene.points().stream()
-                .filter(point -> point.role() == PointRole.SHADE)
-                .flatMap(point -> point.position().stream())
-                .map(Search::place)
-                .findFirst();
-        return scene.baskingPoint()
-                .flatMap(point -> point.position())
-                .map(Search::place)
-                .flatMap(from -> shade.map(to -> steps(from, to)))
-                .filter(receivers -> receivers.size() >= 3)
-                .map(receivers -> new Way(Quantity.UV_INDEX, receivers));
-    }
-
-    private List<Receiver> steps(Vec from, Vec to) {
-        return IntStream.rangeClosed(0, WAY_STEPS)
-                .mapToObj(step -> from.plus(to.minus(from).times((double) step / WAY_STEPS)))
-                .filter(place -> scene.rig().scene().solidAround(place) < 0)
-                .map(place -> new Receiver(place, new Facing.Maximum()))
-                .toList();
-    }
-
-    private static Vec place(Position at) {
-        return new Vec(at.xMetres(), at.yMetres(), at.zMetres());
     }
 }

@@ -46,7 +46,7 @@ final class Candidates {
         if (!lamp.stays()) {
             for (HangingPlace place : task.places()) {
                 lamp.poses().stream()
-                        .filter(pose -> isOpen(pose, place.at()))
+                        .filter(pose -> !lamp.closedTo().contains(place.id()) && isOpen(pose, place.at()))
                         .forEach(pose -> all.add(Candidate.hung(option, lamp, place, pose)));
             }
         }
