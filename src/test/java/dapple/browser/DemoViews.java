@@ -72,6 +72,8 @@ final class DemoViews {
                         "/enclosures/{enclosureId}/desk/comparison",
                         "supervisor",
                         enclosure + "/desk/comparison?rig=installed&rig=" + ids.draft("E07")),
+                View.of("/enclosures/{enclosureId}/commissioning", "supervisor", swapped() + "/commissioning"),
+                View.of("/enclosures/{enclosureId}/commissioning/sheet", "keeper", swapped() + "/commissioning/sheet"),
                 View.of("/enclosures/{enclosureId}/lamps", "supervisor", enclosure + "/lamps"),
                 View.of("/enclosures/{enclosureId}/residents", "supervisor", enclosure + "/residents"),
                 View.of("/enclosures/{enclosureId}/course", "supervisor", enclosure + "/course"),
@@ -315,6 +317,11 @@ final class DemoViews {
 
     private String enclosure(String code) {
         return "/enclosures/" + ids.enclosure(code);
+    }
+
+    /** Where a lamp was swapped. */
+    private String swapped() {
+        return "/enclosures/" + ids.enclosure("E11");
     }
 
     private String draft() {
