@@ -17,7 +17,7 @@ public class Accepted {
     /** That the rig which a change made is accepted, if it is. */
     @Transactional(readOnly = true)
     public Optional<CommissioningFacts> ofChange(long siteId, long changeId) {
-        return commissionings.ofChange(siteId, changeId).map(Commissioning::facts);
+        return commissionings.ofChange(siteId, changeId).map(ByName::facts);
     }
 
     /** The enclosure that an entry was made for, if it was. */

@@ -92,7 +92,7 @@ class Accepting {
         boolean isLast = rigs.lastLightChange(siteId, change.enclosureId())
                 .filter(last -> last.id() == change.id())
                 .isPresent();
-        if (!isLast || commissionings.ofChange(siteId, change.id()).isPresent()) {
+        if (!isLast || commissionings.existsBySiteIdAndRigChangeId(siteId, change.id())) {
             throw new ConflictException("the rig has been changed or accepted since");
         }
     }

@@ -61,7 +61,7 @@ class Commissioning {
         this.factors.addAll(accepted.factors());
     }
 
-    CommissioningFacts facts() {
+    CommissioningFacts facts(String acceptedBy) {
         return new CommissioningFacts(
                 id,
                 enclosureId,

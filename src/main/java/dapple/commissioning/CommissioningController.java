@@ -43,15 +43,25 @@ class CommissioningController {
             @PathVariable long enclosureId,
             @RequestParam(defaultValue = "") String quantity,
             Model model) {
-        Opened opened = trials.open(me, enclosureId);
+        Opened opened = trials.openWithoutResidents(me, enclosureId);
         opened.trial().ifPresent(trial -> model.addAttribute("form", AcceptForm.of(trial)));
         return page.show(me, opened, quantity, model);
+    }
+
+    /** One quantity on the map, as it is stated and as it is measured. */
+    @GetMapping("/map")
+    String map(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long enclosureId,
+            @RequestParam(defaultValue = "") String quantity,
+            Model model) {
+        return page.map(me, trials.open(me, enclosureId), quantity, model);
     }
 
     /** What to read, to take along on paper. */
     @GetMapping("/sheet")
     String sheet(@AuthenticationPrincipal SignedIn me, @PathVariable long enclosureId, Model model) {
-        return page.sheet(me, trials.open(me, enclosureId), model);
+        return page.sheet(me, trials.openWithoutResidents(me, enclosureId), model);
     }
 
     @PostMapping

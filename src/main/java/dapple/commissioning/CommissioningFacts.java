@@ -6,6 +6,7 @@ import java.util.List;
 /**
  * That somebody has accepted a rig.
  *
+ * @param acceptedBy by name
  * @param ownReadings whether who accepted had taken all readings, at a site of one person
  */
 public record CommissioningFacts(
@@ -14,7 +15,7 @@ public record CommissioningFacts(
         String reason,
         boolean ownReadings,
         Instant acceptedAt,
-        long acceptedBy,
+        String acceptedBy,
         int readings,
         List<FactorRow> factors) {
     public CommissioningFacts {

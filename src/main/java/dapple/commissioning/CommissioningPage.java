@@ -6,7 +6,6 @@ import dapple.desk.LightDrawings.Drawn;
 import dapple.desk.LightDrawings.Shown;
 import dapple.desk.Newest;
 import dapple.light.quantity.Quantity;
-import dapple.people.People;
 import dapple.people.SignedIn;
 import dapple.prediction.EnclosureScene;
 import dapple.prediction.LightInside;
@@ -27,21 +26,32 @@ import org.springframework.ui.Model;
 class CommissioningPage {
     private final Outlook outlook;
     private final LightDrawings drawings;
-    private final People people;
     private final Formats formats;
     private final MessageSource messages;
 
     CommissioningPage(
-            Outlook outlook, LightDrawings drawings, People people, Formats formats, MessageSource messages) {
+            Outlook outlook, LightDrawings drawings, Formats formats, MessageSource messages) {
         this.outlook = outlook;
         this.drawings = drawings;
-        this.people = people;
         this.formats = formats;
         this.messages = messages;
     }
 
     String show(SignedIn me, Opened opened, String quantity, Model model) {
-        model.addAttribute("scene", opened.scene());
+        model.addAttribute("enclosure", opened.scene().enclosure());
+        opened.trial().ifPresent(trial -> {
+            Quantity shown = shown(trial, quantity);
+            model.addAttribute("trial", trial);
+            model.addAttribute("quantity", shown);
+            model.addAttribute("against", Accepting.against(me, trial));
+            model.addAttribute("cautions", cautions(trial));
+            model.addAttribute("warmUp", me.settings().warmUpMinutes());
+            model.addAttribute("settings", me.settings());
+        });
+        return "commissioning/commissioning";
+    }
+
+    String map(SignedIn me, Opened opened, String quantity, Model model) {
         model.addAttribute("enclosure", opened.scene().enclosure());
         opened.trial().ifPresent(trial -> {
             Quantity shown = shown(trial, quantity);
@@ -49,13 +59,8 @@ class CommissioningPage {
             model.addAttribute("quantity", shown);
             model.addAttribute("before", drawn(trial.scene(), trial, shown));
             model.addAttribute("after", after(me, trial, shown));
-            model.addAttribute("against", Accepting.against(me, trial));
-            model.addAttribute("names", people.names(me.siteId()));
-            model.addAttribute("cautions", cautions(trial));
-            model.addAttribute("warmUp", me.settings().warmUpMinutes());
-            model.addAttribute("settings", me.settings());
         });
-        return "commissioning/commissioning";
+        return "commissioning/map";
     }
 
     String sheet(SignedIn me, Opened opened, Model model) {

@@ -64,14 +64,31 @@ public class Trials {
     /** An enclosure, and its trial; none where nothing hangs whose light can be predicted. */
     public record Opened(EnclosureScene scene, Optional<Trial> trial) {}
 
+    /** With those who live there, and the ceilings that they need. */
     public Opened open(SignedIn me, long enclosureId) {
-        EnclosureScene scene =
-                scenes.at(me.siteId(), enclosureId, clock.instant(), Optional.empty(), Optional.empty());
+        return open(
+                me, scenes.at(me.siteId(), enclosureId, clock.instant(), Optional.empty(), Optional.empty()));
+    }
+
+    /** Whoever lives there: harm is seen as it was judged when it was read. */
+    public Opened openWithoutResidents(SignedIn me, long enclosureId) {
+        return open(me, scenes.withoutResidents(me.siteId(), enclosureId, clock.instant()));
+    }
+
+    private Opened open(SignedIn me, EnclosureScene scene) {
         return new Opened(
                 scene,
-                rigs.lastLightChange(me.siteId(), enclosureId)
+                lastLightChange(me, scene)
                         .filter(change -> scene.rig().isPredictable())
                         .map(change -> new OfChange(me, scene, change).trial()));
+    }
+
+    private Optional<RigChangeFacts> lastLightChange(SignedIn me, EnclosureScene scene) {
+        return scene.rig()
+                .rig()
+                .newest()
+                .filter(change -> change.kind() != RigChangeKind.TIMER_CHANGED)
+                .or(() -> rigs.lastLightChange(me.siteId(), scene.enclosure().id()));
     }
 
     /** One change of one rig. */

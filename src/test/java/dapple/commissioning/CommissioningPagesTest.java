@@ -207,7 +207,7 @@ class CommissioningPagesTest {
     void aReadingOverTheCeilingIsNotAccepted() throws Exception {
         readAsPredicted();
         reading.read(keeper, meter, home.nearest(), 12);
-        see(containsString("Harm is not accepted"));
+        accept(lead, "Bright").andExpect(content().string(containsString("Harm is not accepted")));
     }
 
     @Test
@@ -234,6 +234,14 @@ class CommissioningPagesTest {
         UUID key = UUID.randomUUID();
         accept(lead, "All as planned", seen, key);
         accept(lead, "All as planned", seen, key).andExpect(redirectedUrl(path()));
+    }
+
+    @Test
+    void theMapIsDrawnAsStatedAndAsMeasured() throws Exception {
+        reading.read(keeper, meter, home.points(), 1.15);
+        pages.perform(get(path() + "/map").with(collection.as(lead)))
+                .andExpect(content()
+                        .string(allOf(containsString("id=\"before-title\""), containsString("id=\"after-title\""))));
     }
 
     @Test
