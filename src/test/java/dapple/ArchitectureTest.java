@@ -42,6 +42,7 @@ class ArchitectureTest {
             List.of("reading"),
             List.of("review", "exposure"),
             List.of("desk"),
+            List.of("commissioning"),
             List.of("overview"),
             List.of("api"),
             List.of("demo"));

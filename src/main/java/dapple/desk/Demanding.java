@@ -57,7 +57,7 @@ class Demanding {
         List<Asked> asked = new ArrayList<>();
         for (PointFacts point : scene.points()) {
             Band band = band(limits, point.role());
-            if (!band.isOpen() && point.serves(need.speciesId())) {
+            if (!band.isOpen() && scene.serves(point, need)) {
                 receiver(scene, point).ifPresent(at -> asked.add(new Asked(need, quantity, point, at, band)));
             }
         }

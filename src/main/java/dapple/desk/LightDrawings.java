@@ -82,7 +82,7 @@ public class LightDrawings {
     }
 
     /** One quantity; empty without the enclosure's size. */
-    Optional<Drawn> of(EnclosureScene scene, Shown shown, Newest newest) {
+    public Optional<Drawn> of(EnclosureScene scene, Shown shown, Newest newest) {
         return sheet(scene, shown, newest, Grips.NONE).map(sheet -> lately.get(sheet, () -> sheet.drawn(this)));
     }
 
@@ -112,7 +112,7 @@ public class LightDrawings {
      *
      * @param planes it on the planes that are drawn; empty: not predicted
      */
-    record Shown(Quantity quantity, LightInside light, Optional<Planes> planes) {
+    public record Shown(Quantity quantity, LightInside light, Optional<Planes> planes) {
         Optional<Predicted> at(PointFacts point) {
             return light.at(point, quantity);
         }

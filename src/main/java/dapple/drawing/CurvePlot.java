@@ -12,10 +12,14 @@ import java.util.stream.Stream;
  *
  * @param line data of a path
  * @param band data of a closed path: what the amounts may be
- * @param stated what was stated, where it lies in the drawing
+ * @param stated what was stated or read, where it lies in the drawing
  * @param limit height of a limit, where it lies in the drawing
  */
-public record CurvePlot(PlotFrame frame, String line, String band, Optional<Spot> stated, Optional<Double> limit) {
+public record CurvePlot(PlotFrame frame, String line, String band, List<Spot> stated, Optional<Double> limit) {
+    public CurvePlot {
+        stated = List.copyOf(stated);
+    }
+
     /** Below this share of the amount nothing is drawn of what it may be. */
     private static final double LOWEST_SHARE = 0.05;
 
@@ -33,12 +37,13 @@ public record CurvePlot(PlotFrame frame, String line, String band, Optional<Spot
      *
      * @param points two or more, by ascending distance
      * @param relativeSpread what an amount may be off by, over the amount, to each side
-     * @param stated the amount that all others follow from
+     * @param stated amounts that all others follow from
      * @param limit an amount of which a line is drawn where it lies among the others
      */
-    public record Curve(List<Point> points, double relativeSpread, Point stated, Optional<Double> limit) {
+    public record Curve(List<Point> points, double relativeSpread, List<Point> stated, Optional<Double> limit) {
         public Curve {
             points = List.copyOf(points);
+            stated = List.copyOf(stated);
         }
 
         private double low() {
@@ -55,16 +60,24 @@ public record CurvePlot(PlotFrame frame, String line, String band, Optional<Spot
         double nearest = points.get(0).centimetres();
         double farthest = points.get(points.size() - 1).centimetres();
         PlotScale across = size.across(nearest, farthest);
-        double highest = amounts(points).max().orElseThrow() * curve.high();
-        double lowest = amounts(points).min().orElseThrow() * curve.low();
+        List<Point> stated = curve.stated().stream()
+                .filter(point -> point.centimetres() >= nearest && point.centimetres() <= farthest)
+                .filter(point -> point.amount() > 0)
+                .toList();
+        double highest = Math.max(
+                amounts(points).max().orElseThrow() * curve.high(),
+                amounts(stated).max().orElse(0));
+        double lowest = Math.min(
+                amounts(points).min().orElseThrow() * curve.low(),
+                amounts(stated).min().orElse(Double.MAX_VALUE));
         PlotScale up = PlotScale.logarithmic(lowest, highest, size.bottom(), size.top());
-        Point stated = curve.stated();
-        boolean isInside = stated.centimetres() >= nearest && stated.centimetres() <= farthest;
         return new CurvePlot(
                 size.frame(across, up.marks(NUMBERS_UP)),
                 PathText.open(List.of(spots(points, 1, across, up))),
                 band(curve, across, up),
-                isInside ? Optional.of(rounded(spot(stated, 1, across, up))) : Optional.empty(),
+                stated.stream()
+                        .map(point -> rounded(spot(point, 1, across, up)))
+                        .toList(),
                 curve.limit()
                         .filter(limit -> limit > up.low() && limit < up.high())
                         .map(limit -> Rounded.of(up.at(limit))));

@@ -3,17 +3,25 @@ package dapple.lamp;
 import dapple.drawing.CurvePlot;
 import dapple.drawing.PlotSize;
 import dapple.light.quantity.Quantity;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What a lamp gives over distance, as two drawings of the same. */
-record CurveShown(LampOutput output, CurvePlot wide, CurvePlot narrow, double nearestAmount, double farthestAmount) {
+public record CurveShown(
+        LampOutput output, CurvePlot wide, CurvePlot narrow, double nearestAmount, double farthestAmount) {
     /** The largest UV index that any zone allows anywhere, see {@code shared/uv-zone-limits.csv}. */
     static final double STRONGEST_CEILING = 8;
 
     private static final double CENTIMETRES = 100;
 
     static CurveShown of(OutputCurve curve) {
+        LampOutput output = curve.output();
+        return of(curve, List.of(new CurvePlot.Point(CENTIMETRES * output.distanceMetres(), output.reading())));
+    }
+
+    /** With the readings that it was fitted to. */
+    public static CurveShown of(OutputCurve curve, List<CurvePlot.Point> stated) {
         LampOutput output = curve.output();
         CurvePlot.Curve drawn = new CurvePlot.Curve(
                 IntStream.range(0, curve.amounts().size())
@@ -22,7 +30,7 @@ record CurveShown(LampOutput output, CurvePlot wide, CurvePlot narrow, double ne
                                 curve.amounts().get(index)))
                         .toList(),
                 curve.relativeSpread(),
-                new CurvePlot.Point(CENTIMETRES * output.distanceMetres(), output.reading()),
+                stated,
                 output.quantity() == Quantity.UV_INDEX ? Optional.of(STRONGEST_CEILING) : Optional.empty());
         return new CurveShown(
                 output,

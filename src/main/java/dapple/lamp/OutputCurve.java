@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  * @param distancesMetres ascending
  * @param amounts one a distance, in the unit of the output
  */
-record OutputCurve(LampOutput output, List<Double> distancesMetres, List<Double> amounts) {
+public record OutputCurve(LampOutput output, List<Double> distancesMetres, List<Double> amounts) {
     static final double NEAREST_METRES = 0.1;
     static final double FARTHEST_METRES = 1.5;
 
@@ -33,7 +33,7 @@ record OutputCurve(LampOutput output, List<Double> distancesMetres, List<Double>
     private static final double COVERAGE = 2;
 
     /** Where an amount is reached. */
-    sealed interface Reached {
+    public sealed interface Reached {
         record At(double metres) implements Reached {}
 
         /** It is below the amount at the nearest distance already. */
@@ -52,13 +52,13 @@ record OutputCurve(LampOutput output, List<Double> distancesMetres, List<Double>
         }
     }
 
-    OutputCurve {
+    public OutputCurve {
         distancesMetres = List.copyOf(distancesMetres);
         amounts = List.copyOf(amounts);
     }
 
     /** The curve of an output; empty where the shape is not known, or the output was read inside what shines. */
-    static Optional<OutputCurve> of(LampOutput output, Optional<LampShape> shape) {
+    public static Optional<OutputCurve> of(LampOutput output, Optional<LampShape> shape) {
         return shape.filter(known -> isOutside(known, output.distanceMetres()))
                 .flatMap(known -> ShapeSource.of(known, Optional.of(LENGTHWISE)))
                 .map(source -> of(output, source));
@@ -89,7 +89,7 @@ record OutputCurve(LampOutput output, List<Double> distancesMetres, List<Double>
     }
 
     /** The farthest place where the amount is still reached. */
-    Reached reaches(double amount) {
+    public Reached reaches(double amount) {
         if (amounts.get(0) < amount) {
             return new Reached.Nearer();
         }
@@ -115,13 +115,13 @@ record OutputCurve(LampOutput output, List<Double> distancesMetres, List<Double>
     }
 
     /** The nearest place where the amount may be reached last, if all is as weak as it may be. */
-    Reached reachesAtLeast(double amount) {
+    public Reached reachesAtLeast(double amount) {
         double weakest = 1 - relativeSpread();
         return weakest > 0 ? reaches(amount / weakest) : new Reached.Nearer();
     }
 
     /** The farthest such place, if all is as strong as it may be. */
-    Reached reachesAtMost(double amount) {
+    public Reached reachesAtMost(double amount) {
         return reaches(amount / (1 + relativeSpread()));
     }
 }

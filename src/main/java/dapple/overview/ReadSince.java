@@ -51,7 +51,7 @@ record ReadSince(List<JudgedReading> readings, EnclosureScene scene, Optional<Ri
     }
 
     private Stream<SpeciesNeed> served(PointFacts point) {
-        return scene.needs().stream().filter(need -> point.serves(need.speciesId()));
+        return scene.needs().stream().filter(need -> scene.serves(point, need));
     }
 
     /** When the light changed after a reading, if it did: then it cannot be held against what is predicted now. */

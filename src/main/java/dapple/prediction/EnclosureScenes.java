@@ -50,4 +50,17 @@ public class EnclosureScenes {
                         .findFirst()
                         .or(() -> needs.stream().findFirst()));
     }
+
+    /** The same without those who live there, for what does not ask what they need. */
+    @Transactional(readOnly = true)
+    public EnclosureScene withoutResidents(long siteId, long enclosureId, Instant at) {
+        EnclosureFacts enclosure = enclosures.get(siteId, enclosureId);
+        return new EnclosureScene(
+                enclosure,
+                RigScene.of(rigs.in(siteId, enclosure, at)),
+                enclosures.pointsOf(siteId, enclosureId),
+                List.of(),
+                List.of(),
+                Optional.empty());
+    }
 }

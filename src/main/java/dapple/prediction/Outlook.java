@@ -23,6 +23,8 @@ public class Outlook {
 
     private final Lately<Drawn, Optional<LightInside.Planes>> drawn = new Lately<>(MOST);
 
+    private final Lately<Drawn, LightInside> plain = new Lately<>(MOST);
+
     public LightInside of(EnclosureScene scene) {
         return lately.get(Question.about(scene), () -> new LightWork(scene).done());
     }
@@ -32,6 +34,14 @@ public class Outlook {
         return quantity == Quantity.UV_INDEX
                 ? of(scene).planes()
                 : drawn.get(new Drawn(Question.about(scene), quantity), () -> new LightWork(scene, quantity).planes());
+    }
+
+    /** The light at the points and on the planes that are drawn, without the zones: these are most of the work. */
+    public LightInside withoutZones(EnclosureScene scene, Quantity quantity) {
+        return plain.get(new Drawn(Question.about(scene), quantity), () -> {
+            LightWork work = new LightWork(scene, quantity);
+            return new LightInside(work.atPoints(), work.planes(), Optional.empty());
+        });
     }
 
     private record Drawn(Question question, Quantity quantity) {}

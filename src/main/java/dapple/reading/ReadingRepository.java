@@ -83,6 +83,11 @@ interface ReadingRepository extends Repository<Reading, Long> {
             + "and r.takenAt >= :from and " + CURRENT + "order by r.takenAt desc, r.id desc, d.id")
     List<JudgedReading> courseOf(long siteId, long pointId, Quantity quantity, Instant from);
 
+    @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+            + STATE_SINCE + "where r.siteId = :siteId and v.enclosureId = :enclosureId and r.heldAsAsked = true "
+            + "and r.takenAt >= :from and " + CURRENT + "order by r.takenAt desc, r.id desc, d.id")
+    List<JudgedReading> inEnclosureSince(long siteId, long enclosureId, Instant from, Limit limit);
+
     @Query("select count(n) > 0 from Reading n where n.supersedesId = :readingId")
     boolean isSuperseded(long readingId);
 

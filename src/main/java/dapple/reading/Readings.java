@@ -72,6 +72,15 @@ public class Readings {
         return readings.courseOf(siteId, point.id(), quantity, from);
     }
 
+    /**
+     * What was read in an enclosure as asked since an instant and still stands, newest first, not more often than asked; a
+     * reading that was judged for several species comes once for each.
+     */
+    @Transactional(readOnly = true)
+    public List<JudgedReading> inEnclosureSince(long siteId, long enclosureId, Instant from, int most) {
+        return readings.inEnclosureSince(siteId, enclosureId, from, Limit.of(most));
+    }
+
     /** When something was read in an enclosure since an instant, newest first, not more often than asked. */
     @Transactional(readOnly = true)
     public List<Instant> timesIn(long siteId, long enclosureId, Instant from, int most) {

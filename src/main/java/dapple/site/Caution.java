@@ -26,5 +26,7 @@ public enum Caution {
     /** Mercury of a broken lamp. */
     MERCURY,
     /** A metal halide lamp without its outer glass or filter. */
-    OUTER_GLASS
+    OUTER_GLASS,
+    /** A rig that is new to its animals: who is let in when, and who watches. */
+    FIRST_LIGHT
 }

@@ -36,6 +36,7 @@ final class DemoViews {
                 View.of("/circuits/{circuitId}/history", "inspector", circuit() + "/history"),
                 View.of("/enclosures/{enclosureId}/audit", "inspector", enclosure + "/audit"),
                 View.of("/lamp-models/{modelId}/history", "inspector", lampModel() + "/history"),
+                View.of("/lamps/{lampId}/bench", "supervisor", lamp() + "/bench"),
                 View.of("/lamps/{lampId}/history", "inspector", lamp() + "/history"),
                 View.of("/targets/{speciesId}/history", "inspector", species() + "/history"),
                 View.of("/animals/{animalId}/edit", "vet", thistle() + "/edit"),
@@ -73,6 +74,9 @@ final class DemoViews {
                         "/enclosures/{enclosureId}/desk/comparison",
                         "supervisor",
                         enclosure + "/desk/comparison?rig=installed&rig=" + ids.draft("E07")),
+                View.of("/enclosures/{enclosureId}/commissioning", "supervisor", swapped() + "/commissioning"),
+                View.of("/enclosures/{enclosureId}/commissioning/map", "supervisor", swapped() + "/commissioning/map"),
+                View.of("/enclosures/{enclosureId}/commissioning/sheet", "keeper", swapped() + "/commissioning/sheet"),
                 View.of("/enclosures/{enclosureId}/lamps", "supervisor", enclosure + "/lamps"),
                 View.of("/enclosures/{enclosureId}/residents", "supervisor", enclosure + "/residents"),
                 View.of("/enclosures/{enclosureId}/course", "supervisor", enclosure + "/course"),
@@ -323,6 +327,11 @@ final class DemoViews {
 
     private String enclosure(String code) {
         return "/enclosures/" + ids.enclosure(code);
+    }
+
+    /** Where a lamp was swapped. */
+    private String swapped() {
+        return "/enclosures/" + ids.enclosure("E11");
     }
 
     private String draft() {

@@ -18,7 +18,7 @@ class CurvePlotTest {
         List<Point> points = IntStream.rangeClosed(1, 10)
                 .mapToObj(step -> new Point(10 * step, 100.0 / (step * step)))
                 .toList();
-        return new Curve(points, spread, new Point(30, 100.0 / 9), Optional.of(limit));
+        return new Curve(points, spread, List.of(new Point(30, 100.0 / 9)), Optional.of(limit));
     }
 
     private static CurvePlot plot(double spread, double limit) {
@@ -35,7 +35,7 @@ class CurvePlotTest {
     void drawsTheStatedAmountOnItsDistance() {
         CurvePlot plot = plot(0, 10);
         double share = Math.log(100.0 / 9) / Math.log(100);
-        assertThat(plot.stated()).hasValueSatisfying(spot -> {
+        assertThat(plot.stated()).singleElement().satisfies(spot -> {
             assertThat(spot.x()).isCloseTo(54 + (566 - 54) * 20 / 90.0, within(0.1));
             assertThat(spot.y()).isCloseTo(250 - 220 * share, within(0.1));
         });
@@ -51,7 +51,7 @@ class CurvePlotTest {
     @Test
     void numbersOfManyPowersAreThePowersAlone() {
         Curve curve = new Curve(
-                List.of(new Point(10, 200_000), new Point(150, 3)), 0, new Point(10, 200_000), Optional.empty());
+                List.of(new Point(10, 200_000), new Point(150, 3)), 0, List.of(new Point(10, 200_000)), Optional.empty());
         assertThat(CurvePlot.of(curve, PlotSize.WIDE).frame().up())
                 .extracting(PlotFrame.Mark::label)
                 .containsExactly("10", "100", "1,000", "10,000", "100,000");
@@ -78,7 +78,7 @@ class CurvePlotTest {
 
     @Test
     void drawsNoStatedAmountBeyondTheDistances() {
-        Curve curve = new Curve(List.of(new Point(10, 2), new Point(150, 1)), 0, new Point(200, 0.5), Optional.empty());
+        Curve curve = new Curve(List.of(new Point(10, 2), new Point(150, 1)), 0, List.of(new Point(200, 0.5)), Optional.empty());
         assertThat(CurvePlot.of(curve, PlotSize.NARROW).stated()).isEmpty();
     }
 

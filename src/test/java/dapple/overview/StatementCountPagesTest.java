@@ -149,7 +149,8 @@ class StatementCountPagesTest {
         ANIMAL,
         TARGETS,
         LAMPS,
-        LAMP_MODELS;
+        LAMP_MODELS,
+        COMMISSIONING;
 
         /** As a browser asks: for a part of the page of an enclosure when it is there already. */
         MockHttpServletRequestBuilder asked(Home home) {
@@ -175,6 +176,7 @@ class StatementCountPagesTest {
                 case LAMP_MODELS -> "/lamp-models";
                 case ANIMAL -> "/animals/" + home.animal().id();
                 case TARGETS -> "/targets";
+                case COMMISSIONING -> "/enclosures/" + home.enclosureId() + "/commissioning";
             };
         }
     }

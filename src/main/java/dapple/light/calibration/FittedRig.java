@@ -37,9 +37,16 @@ public record FittedRig(
      * @param interval 95 %
      * @param inStandardUnits how far what is stated lies from what the readings say
      * @param isTold whether the readings alone say it; if not, it is mostly what was stated
+     * @param together the value while all others are free as well
      */
     public record Factor(
-            String name, double value, double relative, Interval interval, double inStandardUnits, boolean isTold) {}
+            String name,
+            double value,
+            double relative,
+            Interval interval,
+            double inStandardUnits,
+            boolean isTold,
+            double together) {}
 
     /**
      * One reading under the fitted rig.
@@ -70,13 +77,19 @@ public record FittedRig(
      * @param inStandardUnits how far apart they are
      */
     public record Doubt(Part part, String name, double factor, double inStandardUnits) {
+        /** How many standard uncertainties apart, either way. */
+        public double size() {
+            return Math.abs(inStandardUnits);
+        }
+
         public boolean isMore() {
             return inStandardUnits > 0;
         }
     }
 
     /**
-     * All that meter and model do not explain, the worst first; none: they agree.
+     * All that meter and model do not explain, the worst first; none: they agree. A cover that cannot be told from its lamps
+     * stands behind them.
      *
      * @param usual ratios of a reading to its prediction that need no notice
      */
@@ -84,19 +97,27 @@ public record FittedRig(
         Stream<Doubt> points = residuals.stream()
                 .map(one ->
                         new Doubt(Part.POINT, one.reading().point(), one.ratio().orElse(1.0), one.inStandardUnits()));
-        return Stream.of(points, of(Part.LAMP, lamps), of(Part.COVER, covers), of(Part.METER, meters))
+        return Stream.of(points, of(Part.LAMP, lamps), of(Part.METER, meters), of(Part.COVER, told()))
                 .flatMap(each -> each)
                 .filter(doubt -> isDoubtful(doubt, usual))
-                .sorted(Comparator.comparingDouble((Doubt doubt) -> -Math.abs(doubt.inStandardUnits())))
+                .sorted(Comparator.comparingDouble((Doubt doubt) -> -doubt.size()))
                 .toList();
     }
 
+    private List<Factor> told() {
+        return covers.stream().filter(Factor::isTold).toList();
+    }
+
     private static Stream<Doubt> of(Part part, List<Factor> factors) {
-        return factors.stream().map(factor -> new Doubt(part, factor.name(), factor.value(), factor.inStandardUnits()));
+        return factors.stream().map(factor -> new Doubt(
+                        part,
+                        factor.name(),
+                        part == Part.METER ? factor.together() : factor.value(),
+                        factor.inStandardUnits()));
     }
 
     private static boolean isDoubtful(Doubt doubt, Interval usual) {
-        double far = Math.abs(doubt.inStandardUnits());
+        double far = doubt.size();
         return far > MOST || (far > MUCH && !usual.contains(doubt.factor()));
     }
 }

@@ -56,11 +56,11 @@ public final class RigCalibration {
         RobustFit fit = rest.fit();
         return fit.trouble()
                 .<RigResult>map(RigResult.Unfinished::new)
-                .orElseGet(() -> rest.fitted(fit, new Standing(open, doubts)));
+                .orElseGet(() -> rest.fitted(fit, new Standing(open, doubts, whole.values())));
     }
 
     /** What the fit of everything says: parameters that are open, and how far each row is from the others. */
-    private record Standing(List<Integer> open, List<Double> doubts) {}
+    private record Standing(List<Integer> open, List<Double> doubts, RealVector together) {}
 
     private RobustFit fit() {
         return RobustFit.of(model.curve(), new ArrayRealVector(model.free().size(), 1), MOST_PASSES);
@@ -186,7 +186,8 @@ public final class RigCalibration {
                     relative.get(index),
                     new Interval(value / spread, value * spread),
                     -standing.doubts().get(readings + index),
-                    !standing.open().contains(index));
+                    !standing.open().contains(index),
+                    standing.together().getEntry(index));
         }
     }
 }
