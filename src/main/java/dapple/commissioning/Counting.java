@@ -4,9 +4,9 @@ import dapple.enclosure.PointFacts;
 import dapple.light.judging.State;
 import dapple.meter.MeterFacts;
 import dapple.reading.JudgedReading;
-import dapple.rig.DailyTimer;
-import dapple.rig.RigScene;
+import dapple.rig.LampTimer;
 import dapple.rig.RigChangeFacts;
+import dapple.rig.RigScene;
 import dapple.site.Settings;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -63,10 +63,9 @@ record Counting(RigScene rig, RigChangeFacts change, Settings settings, ZoneId z
                 && rig.rig().fittings().stream().allMatch(fitting -> isWarm(fitting.hanging().timer(), at));
     }
 
-    private boolean isWarm(Optional<DailyTimer> timer, Instant at) {
-        return timer.map(known -> known.onSince(at, zone))
+    private boolean isWarm(Optional<LampTimer> timer, Instant at) {
+        return timer.map(known -> known.burningSince(change.at(), at, zone))
                 .orElse(Optional.of(change.at()))
-                .map(on -> on.isBefore(change.at()) ? change.at() : on)
                 .filter(on -> !on.plus(settings.warmUp()).isAfter(at))
                 .isPresent();
     }
