@@ -128,6 +128,15 @@ public class Animals {
         return counts;
     }
 
+    /** How many animals a record held over time, the newest first. */
+    @Transactional(readOnly = true)
+    public List<Counted> countsOf(long siteId, long animalId) {
+        List<HeadCount.Step> steps = events.of(siteId, List.of(animalId)).stream()
+                .map(AnimalEvent::step)
+                .toList();
+        return new HeadCount(find(siteId, animalId).countBeforeEvents(), steps).course();
+    }
+
     /** Whose stays count for an animal, oldest first: its own, and before it left a group the group's. */
     @Transactional(readOnly = true)
     public List<Lineage> lineage(long siteId, long animalId) {

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * How many animals a record holds over time, from what happened, in whatever order it was entered: each step adds or
@@ -32,6 +33,22 @@ record HeadCount(int before, List<Step> steps) {
             count = step.appliedTo(count);
         }
         return count;
+    }
+
+    /** Each count with the instant from which it held, the newest first; the last of those at one instant. */
+    List<Counted> course() {
+        List<Counted> course = new ArrayList<>();
+        if (before > 0) {
+            course.add(new Counted(Optional.empty(), before));
+        }
+        for (Step step : steps) {
+            Counted next = new Counted(Optional.of(step.at()), at(step.at()));
+            if (course.isEmpty() || course.get(0).count() != next.count()) {
+                course.removeIf(one -> one.from().equals(next.from()));
+                course.add(0, next);
+            }
+        }
+        return course;
     }
 
     int last() {

@@ -26,7 +26,7 @@ final class CommonPractice {
         return limit(
                 LimitPlace.CEILING,
                 Math.min(CAP_UVI, CEILING_PER_HIGH * baskingHighUvi),
-                "no source: the smaller of 8 and 1.25 times the basking high");
+                "the smaller of 8 and 1.25 times the basking high");
     }
 
     /** The larger of 0.1 and a tenth of the basking low. */
@@ -34,7 +34,7 @@ final class CommonPractice {
         return limit(
                 LimitPlace.SHADE,
                 Math.max(LEAST_SHADE_UVI, SHADE_PER_LOW * baskingLowUvi),
-                "no source: the larger of 0.1 and a tenth of the basking low");
+                "the larger of 0.1 and a tenth of the basking low");
     }
 
     private static SourcedLimit limit(LimitPlace place, double highUvi, String source) {

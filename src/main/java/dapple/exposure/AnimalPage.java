@@ -2,6 +2,7 @@ package dapple.exposure;
 
 import dapple.animal.AnimalHistory;
 import dapple.animal.Animals;
+import dapple.animal.Counted;
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
 import dapple.meter.MeterFacts;
@@ -68,6 +69,7 @@ class AnimalPage {
         Map<Long, MeterFacts> meterById = meters.byId(me.siteId());
         model.addAttribute("animal", history.animal());
         model.addAttribute("history", history);
+        model.addAttribute("counts", counts(me, history));
         model.addAttribute("asked", asked);
         model.addAttribute("exposure", exposure);
         model.addAttribute("words", words);
@@ -78,6 +80,13 @@ class AnimalPage {
         model.addAttribute("targetWords", targetWords(versions, asked.period(), me));
         order(me, history, exposure, places, model);
         return new ShownLight(exposure, meterById, versions);
+    }
+
+    /** Of a group; an animal is one. */
+    private List<Counted> counts(SignedIn me, AnimalHistory history) {
+        return history.animal().isGroup()
+                ? animals.countsOf(me.siteId(), history.animal().id())
+                : List.of();
     }
 
     private void order(

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -41,6 +42,24 @@ class HeadCountTest {
     @CsvSource({"1, 12", "4, 12", "5, 10", "10, 15", "19, 15", "20, 14", "25, 13", "31, 13"})
     void countsAsByHand(int dayOfMarch, int count) {
         assertThat(A_MONTH.at(at(dayOfMarch))).isEqualTo(count);
+    }
+
+    @Test
+    void tellsFromWhenEachCountHeldTheNewestFirst() {
+        assertThat(A_MONTH.course())
+                .containsExactly(
+                        new Counted(Optional.of(at(25)), 13),
+                        new Counted(Optional.of(at(20)), 14),
+                        new Counted(Optional.of(at(10)), 15),
+                        new Counted(Optional.of(at(5)), 10),
+                        new Counted(Optional.of(at(1)), 12));
+    }
+
+    @Test
+    void ofStepsAtOneInstantTheLastCountIsTold() {
+        HeadCount course = new HeadCount(3, List.of(step(Happening.BIRTH, 2, 2), step(Happening.DEATH, 2, -1)));
+        assertThat(course.course())
+                .containsExactly(new Counted(Optional.of(at(2)), 4), new Counted(Optional.empty(), 3));
     }
 
     @Test

@@ -4,6 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dapple.animal.AnimalKeeping;
+import dapple.animal.AnimalKind;
+import dapple.animal.AnimalState;
+import dapple.animal.Counting;
+import dapple.animal.Happened;
+import dapple.animal.Pigment;
+import dapple.animal.Reach;
+import dapple.animal.Sex;
+import dapple.animal.Split;
 import dapple.exposure.Fortnight.Kept;
 import dapple.people.Role;
 import dapple.people.SignedIn;
@@ -12,7 +21,9 @@ import dapple.testing.TestCollection;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.UUID;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +40,12 @@ class AnimalLightPagesTest {
 
     @Autowired
     private TestCollection collection;
+
+    @Autowired
+    private AnimalKeeping keeping;
+
+    @Autowired
+    private Counting counting;
 
     @Autowired
     private MockMvc pages;
@@ -72,6 +89,37 @@ class AnimalLightPagesTest {
         assertThat(row(see(fortnight.lived(), Fortnight.ASKED), "Sun 29 Mar"))
                 .containsSubsequence(
                         "6.0 measured (1 reading)", "1.0 measured (1 reading)", "9.0 h", "9.0", "39.0", "54.0");
+    }
+
+    @Test
+    void aGroupSaysHowManyItIsAndWas() throws Exception {
+        Kept kept = fortnight.kept();
+        Happened begin = how(kept, "2026-01-02T09:00");
+        AnimalState state = new AnimalState(
+                "2026-0001",
+                "Group",
+                kept.species().id(),
+                Sex.UNKNOWN,
+                Optional.empty(),
+                Pigment.NORMAL,
+                Reach.EVERYWHERE,
+                "");
+        long group = keeping.addGroup(kept.site().id(), state, 5, begin);
+        counting.split(
+                kept.site().id(),
+                new Split(group, AnimalKind.INDIVIDUAL, "2026-0002", "Leaving", 1),
+                how(kept, "2026-01-20T09:00"));
+        String page = pages.perform(get("/animals/" + group).with(collection.as(kept.person())))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(page)
+                .contains("<strong>4 animals now</strong>", "4 animals from 20 Jan 2026", "5 animals from 2 Jan 2026");
+    }
+
+    private static Happened how(Kept kept, String at) {
+        return new Happened(
+                Fortnight.at(at), "for a test", UUID.randomUUID(), kept.person().personId());
     }
 
     @Test
