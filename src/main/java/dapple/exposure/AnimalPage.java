@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -68,6 +69,7 @@ class AnimalPage {
         Map<Long, MeterFacts> meterById = meters.byId(me.siteId());
         model.addAttribute("animal", history.animal());
         model.addAttribute("history", history);
+        model.addAttribute("count", count(me, history));
         model.addAttribute("asked", asked);
         model.addAttribute("exposure", exposure);
         model.addAttribute("words", words);
@@ -78,6 +80,15 @@ class AnimalPage {
         model.addAttribute("targetWords", targetWords(versions, asked.period(), me));
         order(me, history, exposure, places, model);
         return new ShownLight(exposure, meterById, versions);
+    }
+
+    /** How many a group that is here holds. */
+    private Optional<Integer> count(SignedIn me, AnimalHistory history) {
+        long id = history.animal().id();
+        return Optional.of(history)
+                .filter(one -> one.isHere() && one.animal().isGroup())
+                .flatMap(one -> Optional.ofNullable(animals.counts(me.siteId(), List.of(id), clock.instant())
+                        .get(id)));
     }
 
     private void order(
