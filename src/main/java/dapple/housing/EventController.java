@@ -113,7 +113,7 @@ class EventController {
         } catch (TakenException taken) {
             errors.rejectValue("accessionNumber", "animal.accession.taken");
         } catch (RefusedException refused) {
-            errors.rejectValue(field(refused.refusal(), form), refused.message(), refused.arguments(), null);
+            errors.rejectValue(field(refused.refusal(), animal, form), refused.message(), refused.arguments(), null);
         }
         return PAGE;
     }
@@ -152,8 +152,8 @@ class EventController {
     }
 
     /** Where the form shows it. */
-    private static String field(Refusal refusal, EventForm form) {
-        boolean asksNumber = form.kind() != Happening.JOINED;
+    private static String field(Refusal refusal, AnimalDetails animal, EventForm form) {
+        boolean asksNumber = animal.isGroup() && form.kind() != Happening.JOINED;
         return switch (refusal) {
             case COUNT -> asksNumber ? "number" : "at";
             case OTHER_SPECIES, NO_GROUP, SAME_RECORD -> "groupId";

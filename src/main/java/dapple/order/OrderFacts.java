@@ -29,9 +29,9 @@ public record OrderFacts(
         return !at.isBefore(from) && at.isBefore(to);
     }
 
-    /** Whether it is in force at an instant or begins later. */
+    /** Whether it is in force at an instant or begins later; one that was ended before it began never does. */
     public boolean isOpenAt(Instant at) {
-        return at.isBefore(to);
+        return from.isBefore(to) && at.isBefore(to);
     }
 
     /** What lies of it before an instant. */

@@ -15,8 +15,8 @@ interface VetOrderRepository extends JpaRepository<VetOrder, Long> {
     List<VetOrder> inForce(long siteId, Collection<Long> animalIds, Instant at);
 
     @Query("""
-            select o from VetOrder o where o.siteId = :siteId and o.animalId = :animalId and o.toAt > :at
-            order by o.fromAt, o.id""")
+            select o from VetOrder o where o.siteId = :siteId and o.animalId = :animalId
+            and o.toAt > :at and o.fromAt < o.toAt order by o.fromAt, o.id""")
     List<VetOrder> openAt(long siteId, long animalId, Instant at);
 
     @Query("""

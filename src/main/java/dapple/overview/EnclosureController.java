@@ -39,13 +39,13 @@ class EnclosureController {
         model.addAttribute("standing", enclosure.standing());
         model.addAttribute("points", enclosure.points());
         model.addAttribute("whole", enclosure);
-        model.addAttribute("rows", enclosure.rows());
         model.addAttribute("animals", enclosure.animals());
         model.addAttribute("staleAfterDays", me.settings().staleAfterDays());
         model.addAttribute("warmUp", me.settings().warmUpMinutes());
         Optional<RigChangeFacts> unread = rigs.lastLightChange(me.siteId(), enclosureId)
                 .filter(change -> enclosure.standing().isUnreadSince(change.at()));
         model.addAttribute("unreadChange", unread);
+        model.addAttribute("rows", enclosure.rows(unread.map(RigChangeFacts::at)));
         model.addAttribute(
                 "unreadPoints", unread.map(change -> codes(enclosure, change)).orElse(""));
         model.addAttribute("asked", species.map(id -> "?species=" + id).orElse(""));

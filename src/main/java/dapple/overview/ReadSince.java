@@ -23,7 +23,7 @@ record ReadSince(List<JudgedReading> readings, EnclosureScene scene, Optional<Ri
         readings = List.copyOf(readings);
     }
 
-    /** With the states that hold now: what was read before an order or a target says nothing of it. */
+    /** With the states that hold now: what was read before an order, a target or a rig says nothing of it. */
     Newest newest() {
         return new Newest(readings.stream().map(this::now).toList());
     }
@@ -47,7 +47,8 @@ record ReadSince(List<JudgedReading> readings, EnclosureScene scene, Optional<Ri
                         served(point)
                                 .filter(need -> reading.speciesId().equals(Optional.of(need.speciesId())))
                                 .flatMap(need -> need.target().stream())
-                                .findFirst()));
+                                .findFirst()))
+                .or(() -> Unread.ofRig(reading, rigChange.map(RigChangeFacts::at)));
     }
 
     private Stream<SpeciesNeed> served(PointFacts point) {

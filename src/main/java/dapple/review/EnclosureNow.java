@@ -5,6 +5,7 @@ import dapple.enclosure.PointFacts;
 import dapple.light.judging.State;
 import dapple.light.quantity.Quantity;
 import dapple.reading.ReadingView;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,9 +21,13 @@ import java.util.stream.Stream;
 public record EnclosureNow(
         Standing standing, List<PointFacts> points, Map<Long, List<ReadingView>> latest, List<AnimalFacts> animals) {
 
-    /** What is asked or was read at each point, in walking order, with its newest reading if there is one. */
-    public List<Row> rows() {
-        return points.stream().flatMap(this::rows).toList();
+    /**
+     * What is asked or was read at each point, in walking order, with its newest reading if there is one.
+     *
+     * @param lightChange when the light changed last, if it did
+     */
+    public List<Row> rows(Optional<Instant> lightChange) {
+        return points.stream().flatMap(point -> rows(point, lightChange)).toList();
     }
 
     /** Those by name whom a point serves alone; empty where it serves species, or all. */
@@ -38,13 +43,25 @@ public record EnclosureNow(
                 && animals.stream().noneMatch(animal -> point.serves(animal.speciesId(), animal.id()));
     }
 
-    private Stream<Row> rows(PointFacts point) {
+    private Stream<Row> rows(PointFacts point, Optional<Instant> lightChange) {
         List<ReadingView> read = latest.getOrDefault(point.id(), List.of());
         return Stream.concat(point.quantities().stream(), read.stream().map(ReadingView::quantity))
                 .distinct()
                 .sorted()
-                .map(quantity ->
-                        new Row(point, quantity, of(read, quantity), isStale(point, quantity), servesNobody(point)));
+                .map(quantity -> new Row(
+                        point,
+                        quantity,
+                        of(read, quantity),
+                        isStale(point, quantity) || isFromBefore(lightChange, of(read, quantity)),
+                        servesNobody(point)));
+    }
+
+    private static boolean isFromBefore(Optional<Instant> lightChange, Optional<ReadingView> view) {
+        return view.map(ReadingView::reading)
+                .filter(reading -> Unread.ofRig(reading, lightChange)
+                        .filter(change -> reading.state().isPresent() && change.silences(reading))
+                        .isPresent())
+                .isPresent();
     }
 
     private boolean isStale(PointFacts point, Quantity quantity) {

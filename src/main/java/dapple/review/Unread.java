@@ -33,9 +33,14 @@ public record Unread(Why why, Instant since) {
                 .map(approved -> new Unread(Why.TARGET, approved));
     }
 
+    /** That the light changed since something was read. */
+    public static Optional<Unread> ofRig(JudgedReading reading, Optional<Instant> lightChange) {
+        return lightChange.filter(at -> at.isAfter(reading.takenAt())).map(at -> new Unread(Why.RIG, at));
+    }
+
     /**
-     * Whether a reading says nothing any more. One over the ceiling always does; where only the target changed, or
-     * another species moved in, what is amiss stays so until the point is read again.
+     * Whether a reading says nothing any more. One over the ceiling always does; where the target or the rig
+     * changed, or another species moved in, what is amiss stays so until the point is read again.
      */
     public boolean silences(JudgedReading reading) {
         return reading.state()
@@ -50,6 +55,8 @@ public record Unread(Why why, Instant since) {
         /** A newer version of the target was approved. */
         TARGET,
         /** Another species moved in. */
-        ARRIVAL
+        ARRIVAL,
+        /** The rig gives other light. */
+        RIG
     }
 }

@@ -20,10 +20,14 @@ import dapple.animal.Split;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.SiteFacts;
+import dapple.testing.Asking;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import java.time.Clock;
 import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -118,6 +122,27 @@ class EventsPagesTest {
     void thePageOfTheAnimalLinksToIt() throws Exception {
         pages.perform(get("/animals/" + group).with(collection.as(keeper)))
                 .andExpect(content().string(containsString("/animals/" + group + "/events\"")));
+    }
+
+    @Test
+    void thePageOfAGroupSaysHowManyItHolds() throws Exception {
+        counting.record(site.id(), group, Happening.BIRTH, 3, happened(5, "hatched"));
+        pages.perform(get("/animals/" + group).with(collection.as(keeper)))
+                .andExpect(content().string(containsString("group of 8")));
+    }
+
+    @Test
+    void aDeathBeforeTheRecordBeganIsRefusedAtItsTime() throws Exception {
+        long one = counting.split(
+                site.id(), new Split(group, AnimalKind.INDIVIDUAL, "2026-1", "Fern", 1), happened(2, "weak"));
+        LocalDateTime before = LocalDateTime.ofInstant(clock.instant().minus(Duration.ofDays(4)), site.timeZone())
+                .truncatedTo(ChronoUnit.MINUTES);
+        Map<String, String> death = Map.of(
+                "key", UUID.randomUUID().toString(), "kind", "DEATH", "at", before.toString(), "reason", "found dead");
+        new Asking(pages, collection.as(keeper))
+                .send("/animals/" + one + "/events/new", death)
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("id=\"at-wrong\"")));
     }
 
     @Test

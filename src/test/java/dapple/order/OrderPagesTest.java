@@ -1,6 +1,7 @@
 package dapple.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
@@ -23,6 +24,8 @@ import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.UUID;
@@ -200,6 +203,18 @@ class OrderPagesTest {
         send(path + "/new", off);
         send(ending(), Map.of("reason", "healed")).andExpect(redirectedUrl(path));
         see(path).andExpect(content().string(containsString("Ended early by " + vet.fullName() + ": healed")));
+    }
+
+    @Test
+    void anOrderThatWasEndedBeforeItBeganIsOver() throws Exception {
+        LocalDateTime tomorrow =
+                LocalDateTime.ofInstant(clock.instant(), vet.zone()).plusDays(1).truncatedTo(ChronoUnit.MINUTES);
+        send(path + "/new", with(Map.of("from", tomorrow.toString()))).andExpect(redirectedUrl(path));
+        send(ending(), Map.of("reason", "healed")).andExpect(redirectedUrl(path));
+        see(path)
+                .andExpect(
+                        content().string(allOf(containsString("It never began."), not(containsString("End it now")))));
+        assertThat(orders.openOf(vet.siteId(), animal.id(), clock.instant())).isEmpty();
     }
 
     @Test

@@ -279,6 +279,14 @@ class LightPagesTest {
     }
 
     @Test
+    void theHistoryNamesTheOrderThatAReadingWasJudgedBy() throws Exception {
+        order(home.animal().id(), new Ordered.Cap(1.7));
+        read(home.basking(), 1.5);
+        pages.perform(get("/enclosures/" + home.enclosureId() + "/readings").with(collection.as(keeper)))
+                .andExpect(content().string(containsString("under a vet’s order")));
+    }
+
+    @Test
     void whatWasReadBeforeAnOrderIsToBeReadAgain() throws Exception {
         read(home.basking(), 1.7);
         see(not(containsString("href=\"#stale\"")));
@@ -304,6 +312,15 @@ class LightPagesTest {
         see(containsString("Check the lamp, the cover"));
         takeCoverOff();
         see(allOf(containsString("before the rig changed on"), not(containsString("Check the lamp, the cover"))));
+    }
+
+    @Test
+    void whatWasOnTargetBeforeTheRigChangedIsStale() throws Exception {
+        read(home.basking(), 1.7);
+        takeCoverOff();
+        see(containsString("href=\"#stale\""));
+        pages.perform(get("/enclosures/" + home.enclosureId()).with(collection.as(keeper)))
+                .andExpect(content().string(containsString("when read: on target")));
     }
 
     private void takeCoverOff() {

@@ -5,9 +5,6 @@ import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
-import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
-import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
@@ -34,6 +31,7 @@ import dapple.rig.RigStep;
 import dapple.rig.Rigs;
 import dapple.site.Caution;
 import dapple.site.SiteFacts;
+import dapple.testing.Asking;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import java.time.Clock;
@@ -54,7 +52,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
-import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
 @PagesTest
 class RigFormsPagesTest {
@@ -616,18 +613,18 @@ class RigFormsPagesTest {
     }
 
     private ResultActions see(String path) throws Exception {
-        return pages.perform(get(rig() + path).with(csrf()).with(collection.as(lead)));
+        return asking().see(rig() + path);
     }
 
     private ResultActions send(String path, Map<String, String> form, String field, String typed) throws Exception {
-        Map<String, String> changed = new HashMap<>(form);
-        changed.put(field, typed);
-        return send(path, changed);
+        return asking().send(rig() + path, form, field, typed);
     }
 
     private ResultActions send(String path, Map<String, String> form) throws Exception {
-        MockHttpServletRequestBuilder request = post(rig() + path).with(csrf()).with(collection.as(lead));
-        form.forEach(request::param);
-        return pages.perform(request);
+        return asking().send(rig() + path, form);
+    }
+
+    private Asking asking() {
+        return new Asking(pages, collection.as(lead));
     }
 }

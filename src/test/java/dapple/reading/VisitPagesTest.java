@@ -90,8 +90,8 @@ class VisitPagesTest {
                 .with(csrf())
                 .with(collection.as(keeper)));
         pages.perform(get("/enclosures/{id}/readings", home.enclosureId()).with(collection.as(keeper)))
-                .andExpect(content()
-                        .string(containsString("judged once basking and shade are read in the same visit")));
+                .andExpect(
+                        content().string(containsString("judged once basking and shade are read in the same visit")));
     }
 
     @Test
