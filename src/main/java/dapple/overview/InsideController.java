@@ -69,9 +69,9 @@ class InsideController {
         List<Instant> read = burnt.values().stream()
                 .map(Burnt::since)
                 .min(Instant::compareTo)
-                .map(since -> readings.timesIn(me.siteId(), enclosureId, since, Commissioning.LOOKED_AT))
+                .map(since -> readings.timesIn(me.siteId(), enclosureId, since, UnreadLamps.LOOKED_AT))
                 .orElse(List.of());
-        Commissioning commissioning = new Commissioning(read, settings.warmUp(), me.zone());
+        UnreadLamps unread = new UnreadLamps(read, settings.warmUp(), me.zone());
         model.addAttribute("enclosure", enclosure);
         model.addAttribute("rig", rig);
         model.addAttribute(
@@ -80,7 +80,7 @@ class InsideController {
                         .map(fitting -> LampShown.of(
                                 fitting,
                                 Optional.ofNullable(burnt.get(fitting.lamp().id())),
-                                commissioning,
+                                unread,
                                 now))
                         .toList());
         model.addAttribute("cautions", cautions(rig));

@@ -14,13 +14,13 @@ import java.util.Optional;
  * @param commissioning whether it has not been read since it was fitted, warm
  */
 record LampShown(FittingFacts fitting, Instant since, long days, Optional<Double> burnHours, boolean commissioning) {
-    static LampShown of(FittingFacts fitting, Optional<Burnt> burnt, Commissioning commissioning, Instant now) {
+    static LampShown of(FittingFacts fitting, Optional<Burnt> burnt, UnreadLamps unread, Instant now) {
         Instant since = burnt.map(Burnt::since).orElse(fitting.span().from());
         return new LampShown(
                 fitting,
                 since,
                 Duration.between(since, now).toDays(),
                 burnt.flatMap(Burnt::hours),
-                commissioning.holds(fitting, since));
+                unread.holds(fitting, since));
     }
 }

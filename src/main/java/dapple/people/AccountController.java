@@ -1,5 +1,6 @@
 package dapple.people;
 
+import jakarta.servlet.http.HttpSession;
 import jakarta.validation.Valid;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -14,9 +15,11 @@ import org.springframework.web.bind.annotation.PostMapping;
 @Allowed(Action.KEEP_OWN_ACCOUNT)
 class AccountController {
     private final People people;
+    private final SignedInElsewhere elsewhere;
 
-    AccountController(People people) {
+    AccountController(People people, SignedInElsewhere elsewhere) {
         this.people = people;
+        this.elsewhere = elsewhere;
     }
 
     @GetMapping("/account")
@@ -29,10 +32,15 @@ class AccountController {
     String changePassword(
             @AuthenticationPrincipal SignedIn me,
             @Valid @ModelAttribute("form") PasswordForm form,
-            BindingResult errors) {
+            BindingResult errors,
+            HttpSession session) {
         if (!errors.hasErrors() && !people.changePassword(me.personId(), form.oldPassword(), form.password())) {
             errors.rejectValue("oldPassword", "people.old-password.wrong");
         }
-        return errors.hasErrors() ? "people/account" : "redirect:/account?changed";
+        if (errors.hasErrors()) {
+            return "people/account";
+        }
+        elsewhere.endAllBut(session.getId(), me.signInName());
+        return "redirect:/account?changed";
     }
 }

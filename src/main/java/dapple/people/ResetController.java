@@ -16,10 +16,12 @@ import org.springframework.web.bind.annotation.PostMapping;
 class ResetController {
     private final People people;
     private final SignInAttempts attempts;
+    private final SignedInElsewhere elsewhere;
 
-    ResetController(People people, SignInAttempts attempts) {
+    ResetController(People people, SignInAttempts attempts, SignedInElsewhere elsewhere) {
         this.people = people;
         this.attempts = attempts;
+        this.elsewhere = elsewhere;
     }
 
     @GetMapping("/reset")
@@ -36,6 +38,10 @@ class ResetController {
         if (!errors.hasErrors() && !people.resetPassword(form.signInName(), form.code(), form.password())) {
             errors.rejectValue("code", "people.reset-code.wrong");
         }
-        return errors.hasErrors() ? "people/reset" : "redirect:/sign-in?reset";
+        if (errors.hasErrors()) {
+            return "people/reset";
+        }
+        elsewhere.end(Accounts.normalised(form.signInName()));
+        return "redirect:/sign-in?reset";
     }
 }

@@ -1,5 +1,6 @@
 package dapple.people;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -14,6 +15,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.mock.web.MockHttpServletRequest;
+import org.springframework.session.FindByIndexNameSessionRepository;
+import org.springframework.session.Session;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 
@@ -26,6 +29,9 @@ class SignInPagesTest {
 
     @Autowired
     private People people;
+
+    @Autowired
+    private FindByIndexNameSessionRepository<? extends Session> sessions;
 
     @Autowired
     private MockMvc pages;
@@ -60,6 +66,51 @@ class SignInPagesTest {
         String code = people.allowReset(keeper.siteId(), keeper.personId());
         reset(code).andExpect(redirectedUrl("/sign-in?reset"));
         signIn("a brand new password").andExpect(redirectedUrl("/"));
+    }
+
+    @Test
+    void aNewPasswordEndsWhatIsSignedInElsewhere() throws Exception {
+        String elsewhere = sessionOf(keeper.signInName());
+        pages.perform(post("/account")
+                        .param("oldPassword", collection.password())
+                        .param("password", "a brand new password")
+                        .with(collection.as(keeper))
+                        .with(csrf()))
+                .andExpect(redirectedUrl("/account?changed"));
+        assertThat(sessions.findById(elsewhere)).isNull();
+    }
+
+    @Test
+    void aPasswordThatWasNotChangedEndsNothing() throws Exception {
+        String elsewhere = sessionOf(keeper.signInName());
+        pages.perform(post("/account")
+                .param("oldPassword", "wrong")
+                .param("password", "a brand new password")
+                .with(collection.as(keeper))
+                .with(csrf()));
+        assertThat(sessions.findById(elsewhere)).isNotNull();
+    }
+
+    @Test
+    void aResetPasswordEndsWhatIsSignedInAnywhere() throws Exception {
+        String elsewhere = sessionOf(keeper.signInName());
+        String another = sessionOf(
+                collection.person(collection.site(), Role.KEEPER).signInName());
+        reset(people.allowReset(keeper.siteId(), keeper.personId()));
+        assertThat(sessions.findById(elsewhere)).isNull();
+        assertThat(sessions.findById(another)).isNotNull();
+    }
+
+    /** Stored as a sign-in stores it. */
+    private String sessionOf(String signInName) {
+        return stored(sessions, signInName);
+    }
+
+    private static <S extends Session> String stored(FindByIndexNameSessionRepository<S> sessions, String signInName) {
+        S session = sessions.createSession();
+        session.setAttribute(FindByIndexNameSessionRepository.PRINCIPAL_NAME_INDEX_NAME, signInName);
+        sessions.save(session);
+        return session.getId();
     }
 
     @Test

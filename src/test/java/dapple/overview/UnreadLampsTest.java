@@ -52,17 +52,17 @@ class CommissioningTest {
     @Test
     void withAnUnknownTimerAnyReadingEndsIt() {
         Hanging hanging = new Hanging("spot", Optional.empty(), Optional.empty(), Optional.empty());
-        assertThat(commissioning("2026-05-04T11:01:00Z").holds(fitting(hanging), FITTED))
+        assertThat(unread("2026-05-04T11:01:00Z").holds(fitting(hanging), FITTED))
                 .isFalse();
     }
 
     private static boolean waits(String... read) {
         Hanging hanging = new Hanging("spot", Optional.empty(), Optional.of(RigExamples.tenHours()), Optional.empty());
-        return commissioning(read).holds(fitting(hanging), FITTED);
+        return unread(read).holds(fitting(hanging), FITTED);
     }
 
-    private static Commissioning commissioning(String... read) {
-        return new Commissioning(List.of(read).stream().map(Instant::parse).toList(), Duration.ofMinutes(30), LONDON);
+    private static UnreadLamps unread(String... read) {
+        return new UnreadLamps(List.of(read).stream().map(Instant::parse).toList(), Duration.ofMinutes(30), LONDON);
     }
 
     private static FittingFacts fitting(Hanging hanging) {

@@ -14,11 +14,11 @@ import java.util.Optional;
  *
  * @param read when something was read in the enclosure, the newest {@link #LOOKED_AT}
  */
-record Commissioning(List<Instant> read, Duration warmUp, ZoneId zone) {
+record UnreadLamps(List<Instant> read, Duration warmUp, ZoneId zone) {
     /** A lamp that hung while so many readings were taken has been read. */
     static final int LOOKED_AT = 400;
 
-    Commissioning {
+    UnreadLamps {
         read = List.copyOf(read);
     }
 
