@@ -56,7 +56,7 @@ record StoredShape(
     }
 
     private static List<Double> relative(String text) {
-        return Arrays.stream(text.split(" "))
+        return Arrays.stream(text.split(" ", -1))
                 .map(row -> Double.valueOf(row.substring(row.indexOf(':') + 1)))
                 .toList();
     }
