@@ -50,11 +50,15 @@ record DemoRows(
     }
 
     /** A species, with the zone that the site has approved for it, if it has. */
-    record Kind(String scientificName, String commonName, Optional<UvZone> zone) {
+    record Kind(String scientificName, String commonName, Optional<UvZone> zone, Optional<Double> homeLatitudeDegrees) {
         static Kind of(NamedCsvRecord row) {
             Optional<UvZone> zone = given(row, "zone")
                     .map(number -> new UvZone(Integer.parseInt(number), LightMethod.valueOf(row.getField("method"))));
-            return new Kind(row.getField("scientific_name"), row.getField("common_name"), zone);
+            return new Kind(
+                    row.getField("scientific_name"),
+                    row.getField("common_name"),
+                    zone,
+                    given(row, "home_latitude").map(Double::valueOf));
         }
     }
 

@@ -5,14 +5,17 @@ import dapple.evidence.EvidenceFacts;
 import dapple.evidence.EvidenceKeeping;
 import dapple.evidence.NewChoice;
 import dapple.evidence.NewEvidence;
+import dapple.light.sun.HomeDays;
 import dapple.site.SourceMark;
 import dapple.species.SpeciesFacts;
 import dapple.species.SpeciesKeeping;
 import dapple.species.SpeciesName;
 import dapple.species.UvZone;
 import dapple.target.Approval;
+import dapple.target.Photoperiod;
 import dapple.target.Targets;
 import dapple.target.ZoneLimits;
+import java.time.Year;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
@@ -21,6 +24,8 @@ import org.springframework.stereotype.Component;
 @Profile("demo")
 class DemoSpecies {
     private static final String REASON = "Zone confirmed for our animals";
+
+    private static final Year SOME_YEAR = Year.of(2026);
 
     private final SpeciesKeeping species;
     private final EvidenceKeeping evidence;
@@ -36,11 +41,11 @@ class DemoSpecies {
 
     SpeciesFacts enter(DemoTeam.Members members, Kind kind) {
         SpeciesFacts entered = species.add(members.siteId(), new SpeciesName(kind.scientificName(), kind.commonName()));
-        kind.zone().ifPresent(zone -> confirm(members, entered, zone));
+        kind.zone().ifPresent(zone -> confirm(members, entered, zone, kind));
         return entered;
     }
 
-    private void confirm(DemoTeam.Members members, SpeciesFacts entered, UvZone zone) {
+    private void confirm(DemoTeam.Members members, SpeciesFacts entered, UvZone zone, Kind kind) {
         EvidenceFacts row = evidence.add(
                 members.siteId(),
                 new NewEvidence(
@@ -51,6 +56,21 @@ class DemoSpecies {
                         members.supervisor()));
         evidence.choose(members.siteId(), new NewChoice(entered.id(), 0, row.id(), REASON, members.supervisor()));
         targets.approve(
-                members.siteId(), new Approval(entered.id(), zone, zoneLimits.of(zone), members.supervisor(), REASON));
+                members.siteId(),
+                new Approval(
+                        entered.id(),
+                        zone,
+                        zoneLimits.of(zone),
+                        kind.homeLatitudeDegrees().map(DemoSpecies::photoperiod),
+                        members.supervisor(),
+                        REASON));
+    }
+
+    /** Of the opposite latitude, so that winter falls into winter. */
+    private static Photoperiod photoperiod(double latitudeDegrees) {
+        return new Photoperiod(
+                new HomeDays(-latitudeDegrees).hoursByMonth(SOME_YEAR),
+                SourceMark.COMPUTED,
+                "Day length at 28° S, half a year shifted");
     }
 }

@@ -23,7 +23,7 @@ final class DemoTimers {
 
     /** Of the season if there is one: "home", latitude and plus, or the times of twelve months; else the same every day. */
     static LampTimer timer(NamedCsvRecord row) {
-        List<String> season = Arrays.asList(row.getField("season").split(" "));
+        List<String> season = Arrays.asList(row.getField("season").split(" ", -1));
         if (season.size() == MonthlyTimer.MONTHS) {
             return new MonthlyTimer(season.stream().map(DemoTimers::month).toList());
         }

@@ -47,7 +47,8 @@ class LampModelController {
         filing.shown(me.siteId(), dossier).ifPresent(shown -> model.addAttribute("shown", shown));
         model.addAttribute("reach", reach.of(facts));
         filaments.of(facts.lampClass()).ifPresent(shown -> model.addAttribute("filament", shown));
-        photometry.filed(me.siteId(), modelId)
+        photometry
+                .filed(me.siteId(), modelId)
                 .flatMap(PhotometryShown::of)
                 .ifPresent(shown -> model.addAttribute("photometry", shown));
         model.addAttribute("lamps", ofModel);

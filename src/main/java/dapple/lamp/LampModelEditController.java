@@ -71,7 +71,11 @@ class LampModelEditController {
             return "lamp/model-edit";
         }
         try {
-            models.change(me.siteId(), modelId, form.versionSeen(), form.change(dossier.state().shape()));
+            models.change(
+                    me.siteId(),
+                    modelId,
+                    form.versionSeen(),
+                    form.change(dossier.state().shape()));
             return "redirect:/lamp-models/" + modelId;
         } catch (TakenException taken) {
             errors.rejectValue("name", "lamp-model.name.taken");

@@ -22,15 +22,20 @@ final class PhotometryRules {
             errors.rejectValue("content", "lamp-model.photometry.long");
             return Optional.empty();
         }
-        if (Lm63.read(content) instanceof Lm63.Outcome.Read read) {
-            Optional<LampShape.Measured> shape = shape(read.file());
-            if (shape.isEmpty()) {
-                errors.rejectValue("content", "lamp-model.photometry.no-beam");
-            }
-            return shape;
+        Lm63.Outcome outcome = Lm63.read(content);
+        if (outcome instanceof Lm63.Outcome.Refused refused) {
+            refuse(refused, errors);
+            return Optional.empty();
         }
-        refuse((Lm63.Outcome.Refused) Lm63.read(content), errors);
-        return Optional.empty();
+        return shapeOrRefusal(((Lm63.Outcome.Read) outcome).file(), errors);
+    }
+
+    private static Optional<LampShape.Measured> shapeOrRefusal(PhotometricFile file, Errors errors) {
+        Optional<LampShape.Measured> shape = shape(file);
+        if (shape.isEmpty()) {
+            errors.rejectValue("content", "lamp-model.photometry.no-beam");
+        }
+        return shape;
     }
 
     private static void refuse(Lm63.Outcome.Refused refused, Errors errors) {

@@ -17,11 +17,10 @@ final class ShapeRules {
             ShapeKind.DISC, List.of("radiusMetres"),
             ShapeKind.PANEL, List.of("lengthMetres", "widthMetres"));
 
-    private static final Map<ShapeKind, List<String>> POSSIBLE =
-            Map.of(
-                    ShapeKind.LINE, List.of("lobe", "spill"),
-                    ShapeKind.SPOT, List.of("radiusMetres"),
-                    ShapeKind.MEASURED, List.of("radiusMetres"));
+    private static final Map<ShapeKind, List<String>> POSSIBLE = Map.of(
+            ShapeKind.LINE, List.of("lobe", "spill"),
+            ShapeKind.SPOT, List.of("radiusMetres"),
+            ShapeKind.MEASURED, List.of("radiusMetres"));
 
     private ShapeRules() {}
 

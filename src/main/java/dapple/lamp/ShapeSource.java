@@ -41,15 +41,12 @@ public final class ShapeSource {
         double[] degrees = IntStream.rangeClosed(0, LampShape.Measured.DEGREES)
                 .asDoubleStream()
                 .toArray();
-        double[] relative = measured.relative().stream()
-                .mapToDouble(Double::doubleValue)
-                .toArray();
+        double[] relative =
+                measured.relative().stream().mapToDouble(Double::doubleValue).toArray();
         return new Beam.Table(degrees, relative);
     }
 
     private static Source spot(Beam beam, Optional<Double> radiusMetres) {
-        return radiusMetres
-                .<Source>map(radius -> new Source.Face(beam, radius))
-                .orElse(new Source.Spot(beam));
+        return radiusMetres.<Source>map(radius -> new Source.Face(beam, radius)).orElse(new Source.Spot(beam));
     }
 }

@@ -38,7 +38,8 @@ record StoredShape(
             return new StoredShape(ShapeKind.SPOT, null, null, radius, spot.beamAngleDegrees(), null, null, null);
         }
         if (shape instanceof LampShape.Panel panel) {
-            return new StoredShape(ShapeKind.PANEL, panel.lengthMetres(), panel.widthMetres(), null, null, null, null, null);
+            return new StoredShape(
+                    ShapeKind.PANEL, panel.lengthMetres(), panel.widthMetres(), null, null, null, null, null);
         }
         if (shape instanceof LampShape.Measured measured) {
             Double radius = measured.radiusMetres().orElse(null);
@@ -55,7 +56,7 @@ record StoredShape(
     }
 
     private static List<Double> relative(String text) {
-        return Arrays.stream(text.split(" "))
+        return Arrays.stream(text.split(" ", -1))
                 .map(row -> Double.valueOf(row.substring(row.indexOf(':') + 1)))
                 .toList();
     }
@@ -68,8 +69,7 @@ record StoredShape(
             case SPOT -> new LampShape.Spot(Given.of(beamAngleDegrees), Optional.ofNullable(radiusMetres));
             case DISC -> new LampShape.Disc(Given.of(radiusMetres));
             case PANEL -> new LampShape.Panel(Given.of(lengthMetres), Given.of(widthMetres));
-            case MEASURED ->
-                new LampShape.Measured(relative(Given.of(beamTable)), Optional.ofNullable(radiusMetres));
+            case MEASURED -> new LampShape.Measured(relative(Given.of(beamTable)), Optional.ofNullable(radiusMetres));
         };
     }
 }

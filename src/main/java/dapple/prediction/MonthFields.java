@@ -77,7 +77,7 @@ record MonthFields(List<String> on, List<String> off, List<String> dark) {
 
     /** January has none before it. */
     private boolean isWrong(int month) {
-        return read(month) instanceof Month.Wrong || month == 1 && read(month) instanceof Month.Empty;
+        return read(month) instanceof Month.Wrong || (month == 1 && read(month) instanceof Month.Empty);
     }
 
     /** Of months of which none is wrong. */

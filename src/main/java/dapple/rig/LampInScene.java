@@ -67,7 +67,8 @@ record LampInScene(LampFacts lamp, Mount mount, Source source, Map<Quantity, Lam
 
     private static Found checked(FittingFacts fitting, Mount mount, Source source, List<Solid> solids) {
         LampFacts lamp = fitting.lamp();
-        Optional<DimmedTungsten> dimmed = fitting.hanging().gear().voltageRatio().map(DimmedTungsten::new);
+        Optional<DimmedTungsten> dimmed =
+                fitting.hanging().gear().voltageRatio().map(DimmedTungsten::new);
         Map<Quantity, LampOutput> outputs = lamp.outputs().stream()
                 .filter(output -> RigScene.LIGHT.contains(output.quantity()))
                 .map(output -> dimmed.map(left -> left.of(output)).orElse(output))

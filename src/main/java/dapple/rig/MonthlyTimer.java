@@ -21,7 +21,7 @@ public record MonthlyTimer(List<Optional<DailyTimer>> months) implements LampTim
     }
 
     public Optional<DailyTimer> of(Month month) {
-        return months.get(month.ordinal());
+        return months.get(month.getValue() - 1);
     }
 
     @Override

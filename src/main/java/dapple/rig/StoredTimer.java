@@ -28,7 +28,7 @@ record StoredTimer(
 
     static StoredTimer of(LampTimer timer) {
         if (timer instanceof DailyTimer daily) {
-            Integer on = DailyTimer.minutes(daily.on());
+            int on = DailyTimer.minutes(daily.on());
             return new StoredTimer(on, DailyTimer.minutes(daily.off()), null, null, null, null, null, null, null);
         }
         if (timer instanceof MonthlyTimer monthly) {
@@ -60,7 +60,7 @@ record StoredTimer(
         }
         if (monthTimes != null) {
             return Optional.of(new MonthlyTimer(
-                    Arrays.stream(monthTimes.split(" ")).map(StoredTimer::month).toList()));
+                    Arrays.stream(monthTimes.split(" ", -1)).map(StoredTimer::month).toList()));
         }
         return homeLatitudeDegrees == null ? Optional.empty() : Optional.of(homeDay(homeLatitudeDegrees));
     }
@@ -69,7 +69,7 @@ record StoredTimer(
         if (text.equals(OFF)) {
             return Optional.empty();
         }
-        String[] times = text.split("-");
+        String[] times = text.split("-", -1);
         return Optional.of(new DailyTimer(LocalTime.parse(times[0]), LocalTime.parse(times[1])));
     }
 

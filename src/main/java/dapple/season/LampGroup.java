@@ -1,22 +1,19 @@
 package dapple.season;
 
 import dapple.lamp.LampClass;
-import java.util.function.Predicate;
 
-/** What lamps are there for, as far as their class says. */
+/** What lamps are there for, as far as their class says; the widest line first, since they may lie on each other. */
 enum LampGroup {
+    BASKING,
     /** Light that is not hot. */
-    BACKGROUND(lampClass -> lampClass.givesLight() && !lampClass.isHot()),
-    BASKING(LampClass::isHot),
-    ULTRAVIOLET(LampClass::emitsUltraviolet);
-
-    private final Predicate<LampClass> members;
-
-    LampGroup(Predicate<LampClass> members) {
-        this.members = members;
-    }
+    BACKGROUND,
+    ULTRAVIOLET;
 
     boolean has(LampClass lampClass) {
-        return members.test(lampClass);
+        return switch (this) {
+            case BASKING -> lampClass.isHot();
+            case BACKGROUND -> lampClass.givesLight() && !lampClass.isHot();
+            case ULTRAVIOLET -> lampClass.emitsUltraviolet();
+        };
     }
 }

@@ -72,6 +72,12 @@ record TimersShown(
         return !groups.isEmpty() || !wanted.isEmpty();
     }
 
+    /** Whether basking lamps are on a timer, and no other light is. */
+    public boolean isBaskingAlone() {
+        List<LampGroup> lit = groups.stream().map(GroupHours::group).toList();
+        return lit.contains(LampGroup.BASKING) && !lit.contains(LampGroup.BACKGROUND);
+    }
+
     /** Those whose times are set anew each week. */
     public List<TimerRow> weekly() {
         return rows.stream().filter(TimerRow::isWeekly).toList();

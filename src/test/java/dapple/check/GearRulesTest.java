@@ -61,7 +61,9 @@ class GearRulesTest {
         Checked dimmer = check(TradeCheck.DIMMER, rig(spot("L1", LampClass.TUNGSTEN_HALOGEN, Gear.dimmedTo(0.7))));
         assertThat(dimmer.outcome()).isEqualTo(Outcome.FAILS);
         assertThat(dimmer.figure().orElseThrow()).isCloseTo(0.565, within(0.0005));
-        assertThat(dimmer.words()).startsWith("L1", "70\u00a0%", "30\u00a0%", "57\u00a0%").hasSize(8);
+        assertThat(dimmer.words())
+                .startsWith("L1", "70\u00a0%", "30\u00a0%", "57\u00a0%")
+                .hasSize(8);
     }
 
     @Test
@@ -95,8 +97,7 @@ class GearRulesTest {
     }
 
     private static FittingFacts fed(FittingFacts hung, Gear gear) {
-        return new FittingFacts(
-                hung.id(), 1, hung.lamp(), hung.hanging().with(gear), Optional.empty(), hung.span());
+        return new FittingFacts(hung.id(), 1, hung.lamp(), hung.hanging().with(gear), Optional.empty(), hung.span());
     }
 
     private static Checked check(TradeCheck check, Rig rig) {

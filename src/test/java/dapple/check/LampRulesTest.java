@@ -7,7 +7,6 @@ import static dapple.check.CheckScenes.hung;
 import static dapple.check.CheckScenes.lamp;
 import static dapple.rig.RigExamples.rig;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;

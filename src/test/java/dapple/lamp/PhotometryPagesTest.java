@@ -106,8 +106,7 @@ class PhotometryPagesTest {
     @Test
     void whereItIsFromIsAsked() throws Exception {
         send("0", "", disc())
-                .andExpect(content()
-                        .string(allOf(containsString("id=\"source-wrong\""), containsString("TILT=NONE"))));
+                .andExpect(content().string(allOf(containsString("id=\"source-wrong\""), containsString("TILT=NONE"))));
     }
 
     @Test

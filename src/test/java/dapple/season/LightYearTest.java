@@ -39,15 +39,15 @@ class LightYearTest {
     /** Basking from 9 to 17, light from 8 to 16: the last hour is dark. */
     @Test
     void baskingLampsWithoutOtherLightAreSaid() {
-        LightYear year = year(
-                lit("L1", LampClass.TUNGSTEN_HALOGEN, NINE_TO_FIVE), lit("L2", LampClass.LED_BAR, daily(8, 16)));
+        LightYear year =
+                year(lit("L1", LampClass.TUNGSTEN_HALOGEN, NINE_TO_FIVE), lit("L2", LampClass.LED_BAR, daily(8, 16)));
         assertThat(year.worst().orElseThrow().minutes()).isEqualTo(60);
     }
 
     @Test
     void withinBackgroundLightNothingIsSaid() {
-        LightYear year = year(
-                lit("L1", LampClass.TUNGSTEN_HALOGEN, NINE_TO_FIVE), lit("L2", LampClass.LED_BAR, daily(8, 18)));
+        LightYear year =
+                year(lit("L1", LampClass.TUNGSTEN_HALOGEN, NINE_TO_FIVE), lit("L2", LampClass.LED_BAR, daily(8, 18)));
         assertThat(year.worst()).isEmpty();
     }
 
@@ -57,8 +57,7 @@ class LightYearTest {
         LightYear year = year(
                 lit("L1", LampClass.TUNGSTEN_HALOGEN, daily(8, 18)),
                 lit("L2", LampClass.LED_BAR, new HomeDayTimer(40, false, LocalTime.of(13, 0), 0, 0, 1440)));
-        assertThat(year.worst().orElseThrow().day())
-                .isBetween(LocalDate.of(2026, 12, 15), LocalDate.of(2026, 12, 28));
+        assertThat(year.worst().orElseThrow().day()).isBetween(LocalDate.of(2026, 12, 15), LocalDate.of(2026, 12, 28));
     }
 
     @Test

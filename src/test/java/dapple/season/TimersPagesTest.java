@@ -102,6 +102,12 @@ class TimersPagesTest {
     }
 
     @Test
+    void baskingLampsAloneAreSaid() throws Exception {
+        fit(LampClass.TUNGSTEN_HALOGEN, NINE_TO_FIVE);
+        see("", containsString("No other light than basking lamps"));
+    }
+
+    @Test
     void baskingLampsInTheDarkAreSaid() throws Exception {
         fit(LampClass.TUNGSTEN_HALOGEN, new DailyTimer(LocalTime.of(8, 30), LocalTime.of(17, 0)));
         fit(LampClass.LED_BAR, NINE_TO_FIVE);
