@@ -76,8 +76,8 @@ class BenchController {
     @PostMapping
     String read(
             @AuthenticationPrincipal SignedIn me,
-            @ModelAttribute("lamp") LampFacts lamp,
-            @ModelAttribute("meters") List<MeterFacts> known,
+            @ModelAttribute(name = "lamp", binding = false) LampFacts lamp,
+            @ModelAttribute(name = "meters", binding = false) List<MeterFacts> known,
             @ModelAttribute("form") BenchForm form,
             BindingResult errors,
             @RequestParam(defaultValue = "") String keep,
