@@ -82,8 +82,7 @@ class BenchController {
             BindingResult errors,
             @RequestParam(defaultValue = "") String keep,
             Model model) {
-        Optional<BenchEntry> entry =
-                new BenchTyping(form, known, errors).read(When.until(clock.instant(), me.zone()));
+        Optional<BenchEntry> entry = new BenchTyping(form, known, errors).read(When.until(clock.instant(), me.zone()));
         if (entry.isPresent() && !BenchFitting.isOutside(lamp, entry.get())) {
             errors.rejectValue("distances[0]", "bench.inside");
         }

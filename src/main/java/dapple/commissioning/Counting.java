@@ -5,8 +5,8 @@ import dapple.light.judging.State;
 import dapple.meter.MeterFacts;
 import dapple.reading.JudgedReading;
 import dapple.rig.DailyTimer;
-import dapple.rig.RigScene;
 import dapple.rig.RigChangeFacts;
+import dapple.rig.RigScene;
 import dapple.site.Settings;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -60,7 +60,8 @@ record Counting(RigScene rig, RigChangeFacts change, Settings settings, ZoneId z
 
     private boolean isWarm(Instant at) {
         return !at.isBefore(change.at())
-                && rig.rig().fittings().stream().allMatch(fitting -> isWarm(fitting.hanging().timer(), at));
+                && rig.rig().fittings().stream()
+                        .allMatch(fitting -> isWarm(fitting.hanging().timer(), at));
     }
 
     private boolean isWarm(Optional<DailyTimer> timer, Instant at) {

@@ -64,9 +64,7 @@ class AcceptingStorageTest {
         SignedIn keeper = collection.person(site, Role.KEEPER);
         MeterFacts meter = collection.meter(site);
         home = homes.lit(
-                site,
-                lead,
-                collection.species(site, lead, "Pogona vitticeps", new UvZone(3, LightMethod.SUNBEAM)));
+                site, lead, collection.species(site, lead, "Pogona vitticeps", new UvZone(3, LightMethod.SUNBEAM)));
         new ReadHomes(scenes, outlook, logging, clock).read(keeper, meter, home.points(), 1.1);
     }
 
