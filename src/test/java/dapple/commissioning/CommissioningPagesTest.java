@@ -130,7 +130,7 @@ class CommissioningPagesTest {
     void readingsOfAColdLampDoNotCount() throws Exception {
         Instant cold = reading.noon(keeper).minus(Duration.ofHours(3).plusMinutes(45));
         reading.readAt(keeper, meter, home.basking(), 2, cold);
-        see(allOf(containsString("Nothing was read yet"), containsString("1 newer readings do not count")));
+        see(allOf(containsString("Nothing was read yet"), containsString("One newer reading does not count")));
     }
 
     @Test
