@@ -15,8 +15,8 @@ record Acceptance(SignedIn me, Trial trial, UUID key, String reason) {
     }
 
     private static Stream<FactorRow> factors(FittedQuantity fit) {
-        Stream<FactorRow> lamps = fit.lamps().stream()
-                .map(lamp -> FactorRow.of(fit.quantity(), Part.LAMP, lamp.factor(), lamp.isTold()));
+        Stream<FactorRow> lamps =
+                fit.lamps().stream().map(lamp -> FactorRow.of(fit.quantity(), Part.LAMP, lamp.factor(), lamp.isTold()));
         Stream<FactorRow> covers = fit.covers().stream()
                 .map(cover -> FactorRow.of(fit.quantity(), Part.COVER, cover.factor(), cover.isTold()));
         Stream<Factor> meters = fit.fitted().stream().flatMap(rig -> rig.meters().stream());

@@ -50,6 +50,9 @@ class Accepting {
 
     /** Why a person may not accept; empty if nothing is against it. */
     static Optional<Reason> against(SignedIn me, Trial trial) {
+        if (trial.isFaulty()) {
+            return Optional.of(Reason.LAMP_FAULT);
+        }
         if (trial.isHarmful()) {
             return Optional.of(Reason.OVER_CEILING);
         }
@@ -98,7 +101,8 @@ class Accepting {
     }
 
     private void measure(Acceptance accepted, MeasuredRig measured) {
-        Instant at = RigFitting.newest(accepted.trial().taken()).orElse(accepted.trial().change().at());
+        Instant at = RigFitting.newest(accepted.trial().taken())
+                .orElse(accepted.trial().change().at());
         measured.lamps()
                 .sorted(Comparator.comparing(lamp -> lamp.lamp().id()))
                 .forEach(lamp -> lamps.measure(
@@ -112,8 +116,7 @@ class Accepting {
     /** The covers hold as measured from just before the first reading on: they did not change, what is known of them did. */
     private Optional<Long> putCovers(Acceptance accepted, MeasuredRig measured) {
         List<RigStep> steps = measured.rig().covers().stream()
-                .flatMap(facts -> measured
-                        .cover(facts)
+                .flatMap(facts -> measured.cover(facts)
                         .map(cover -> Stream.<RigStep>of(new CoverStep.Replace(facts.id(), cover)))
                         .orElse(Stream.of()))
                 .toList();

@@ -76,14 +76,13 @@ class BenchController {
     @PostMapping
     String read(
             @AuthenticationPrincipal SignedIn me,
-            @ModelAttribute("lamp") LampFacts lamp,
-            @ModelAttribute("meters") List<MeterFacts> known,
+            @ModelAttribute(name = "lamp", binding = false) LampFacts lamp,
+            @ModelAttribute(name = "meters", binding = false) List<MeterFacts> known,
             @ModelAttribute("form") BenchForm form,
             BindingResult errors,
             @RequestParam(defaultValue = "") String keep,
             Model model) {
-        Optional<BenchEntry> entry =
-                new BenchTyping(form, known, errors).read(When.until(clock.instant(), me.zone()));
+        Optional<BenchEntry> entry = new BenchTyping(form, known, errors).read(When.until(clock.instant(), me.zone()));
         if (entry.isPresent() && !BenchFitting.isOutside(lamp, entry.get())) {
             errors.rejectValue("distances[0]", "bench.inside");
         }

@@ -1,7 +1,7 @@
 package dapple.commissioning;
 
-import dapple.meter.MeterFacts;
 import dapple.light.quantity.Quantity;
+import dapple.meter.MeterFacts;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;

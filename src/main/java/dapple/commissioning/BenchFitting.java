@@ -67,8 +67,9 @@ class BenchFitting {
 
     /** Whether all readings were taken outside what shines. */
     static boolean isOutside(LampFacts lamp, BenchEntry entry) {
-        return lamp.model().shape().stream().allMatch(shape -> !(shape instanceof LampShape.Cylinder tube)
-                || entry.rows().stream().allMatch(row -> row.distanceMetres() > tube.radiusMetres()));
+        return lamp.model().shape().stream()
+                .allMatch(shape -> !(shape instanceof LampShape.Cylinder tube)
+                        || entry.rows().stream().allMatch(row -> row.distanceMetres() > tube.radiusMetres()));
     }
 
     /** The fit; empty if there is none: all is dark, the shape is not known. */
@@ -106,7 +107,8 @@ class BenchFitting {
 
     private BenchFit shown(LampFacts lamp, BenchEntry entry, FittedLamp fitted, ZoneId zone) {
         List<AtDistance> rows = IntStream.range(0, entry.rows().size())
-                .mapToObj(index -> row(entry.rows().get(index), fitted.residuals().get(index)))
+                .mapToObj(
+                        index -> row(entry.rows().get(index), fitted.residuals().get(index)))
                 .sorted(Comparator.comparing(AtDistance::distanceMetres))
                 .toList();
         LampOutput output = output(entry, fitted, rows, zone);
@@ -120,7 +122,8 @@ class BenchFitting {
                         rows.stream()
                                 .map(row -> new CurvePlot.Point(CENTIMETRES * row.distanceMetres(), row.corrected()))
                                 .toList())),
-                curve.flatMap(known -> entry.wanted().filter(amount -> amount > 0).map(amount -> height(known, amount))));
+                curve.flatMap(
+                        known -> entry.wanted().filter(amount -> amount > 0).map(amount -> height(known, amount))));
     }
 
     private static AtDistance row(Row row, Residual residual) {

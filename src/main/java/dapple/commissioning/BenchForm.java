@@ -48,11 +48,12 @@ record BenchForm(
         return new BenchForm(UUID.randomUUID().toString(), "UV_INDEX", "", measuredAt, "", List.of(), List.of(), "");
     }
 
+    /** A list that can be written: its rows come one by one. */
     private static List<String> filled(@Nullable List<String> typed) {
         List<String> rows = new ArrayList<>();
         for (int row = 0; row < ROWS; row++) {
             rows.add(typed == null || row >= typed.size() ? "" : Objects.requireNonNullElse(typed.get(row), ""));
         }
-        return List.copyOf(rows);
+        return rows;
     }
 }

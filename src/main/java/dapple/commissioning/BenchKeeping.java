@@ -30,7 +30,8 @@ class BenchKeeping {
     @Transactional
     public void keep(SignedIn me, long lampId, BenchEntry entry, LampOutput output) {
         lamps.lock(me.siteId(), lampId);
-        if (series.findBySiteIdAndLampIdAndEntryKey(me.siteId(), lampId, entry.key()).isEmpty()) {
+        if (series.findBySiteIdAndLampIdAndEntryKey(me.siteId(), lampId, entry.key())
+                .isEmpty()) {
             long outputId = lamps.measure(me.siteId(), lampId, output, entry.at(), me.personId());
             Kept kept = new Kept(me.siteId(), lampId, outputId, me.personId(), clock.instant());
             series.saveAndFlush(new BenchSeries(kept, entry));

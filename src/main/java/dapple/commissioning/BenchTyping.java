@@ -44,8 +44,8 @@ final class BenchTyping {
         LocalDateTime typed = typed();
         return when.read("measuredAt", typed, which(), errors)
                 .filter(at -> !errors.hasErrors())
-                .flatMap(at -> key.flatMap(
-                        entry -> meter.map(known -> new BenchEntry(entry, known, at, rows, wanted))));
+                .flatMap(
+                        at -> key.flatMap(entry -> meter.map(known -> new BenchEntry(entry, known, at, rows, wanted))));
     }
 
     private Optional<UUID> key() {
@@ -100,11 +100,11 @@ final class BenchTyping {
             String distance = form.distances().get(row);
             String amount = form.amounts().get(row);
             if (!distance.isBlank() || !amount.isBlank()) {
-                Optional<Double> centimetres = number(
-                        "distances[" + row + "]", distance, NEAREST_CENTIMETRES, FARTHEST_CENTIMETRES);
+                Optional<Double> centimetres =
+                        number("distances[" + row + "]", distance, NEAREST_CENTIMETRES, FARTHEST_CENTIMETRES);
                 number("amounts[" + row + "]", amount, 0, MOST)
-                        .ifPresent(shown -> centimetres.ifPresent(
-                                away -> rows.add(new Row(away / CENTIMETRES, shown))));
+                        .ifPresent(
+                                shown -> centimetres.ifPresent(away -> rows.add(new Row(away / CENTIMETRES, shown))));
             }
         }
         if (rows.stream().map(Row::distanceMetres).distinct().count() < FEWEST && !errors.hasFieldErrors()) {
@@ -114,9 +114,8 @@ final class BenchTyping {
     }
 
     private Optional<Double> number(String field, String typed, double least, double most) {
-        Optional<Double> found = DecimalText.read(typed)
-                .map(Number::doubleValue)
-                .filter(number -> number >= least && number <= most);
+        Optional<Double> found =
+                DecimalText.read(typed).map(Number::doubleValue).filter(number -> number >= least && number <= most);
         if (found.isEmpty()) {
             errors.rejectValue(field, "bench.number." + field.replaceAll("\\[.*", ""));
         }

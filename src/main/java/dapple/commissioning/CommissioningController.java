@@ -85,8 +85,8 @@ class CommissioningController {
             return stale(me, opened, model, response);
         }
         try {
-            Acceptance acceptance =
-                    new Acceptance(me, trial, Given.of(form.key()), form.reason().strip());
+            Acceptance acceptance = new Acceptance(
+                    me, trial, Given.of(form.key()), form.reason().strip());
             accepting.accept(acceptance, page.source(me, trial));
             return "redirect:/enclosures/" + enclosureId + "/commissioning";
         } catch (RefusedAcceptance refused) {

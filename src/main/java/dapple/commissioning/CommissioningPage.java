@@ -15,6 +15,7 @@ import dapple.site.Formats;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.springframework.context.MessageSource;
@@ -24,13 +25,16 @@ import org.springframework.ui.Model;
 /** Puts together what the pages of a commissioning show. */
 @Component
 class CommissioningPage {
+    /** Who reads from a sheet does not know what is expected. */
+    private static final Shown UNLIT = new Shown(
+            Quantity.UV_INDEX, new LightInside(Map.of(), Optional.empty(), Optional.empty()), Optional.empty());
+
     private final Outlook outlook;
     private final LightDrawings drawings;
     private final Formats formats;
     private final MessageSource messages;
 
-    CommissioningPage(
-            Outlook outlook, LightDrawings drawings, Formats formats, MessageSource messages) {
+    CommissioningPage(Outlook outlook, LightDrawings drawings, Formats formats, MessageSource messages) {
         this.outlook = outlook;
         this.drawings = drawings;
         this.formats = formats;
@@ -68,7 +72,7 @@ class CommissioningPage {
         model.addAttribute("warmUp", me.settings().warmUpMinutes());
         opened.trial().ifPresent(trial -> {
             model.addAttribute("trial", trial);
-            model.addAttribute("before", drawn(trial.scene(), trial, Quantity.UV_INDEX));
+            model.addAttribute("before", drawings.of(trial.scene(), UNLIT, new Newest(List.of())));
             model.addAttribute("cautions", cautions(trial));
         });
         return "commissioning/sheet";
@@ -93,7 +97,8 @@ class CommissioningPage {
     /** With what was measured; empty where that changes nothing any more, or is not known. */
     private Optional<Drawn> after(SignedIn me, Trial trial, Quantity quantity) {
         MeasuredRig measured = MeasuredRig.of(trial, source(me, trial));
-        boolean isKnown = trial.accepted().isEmpty() && (measured.lamps().findAny().isPresent() || measured.hasCover());
+        boolean isKnown =
+                trial.accepted().isEmpty() && (measured.lamps().findAny().isPresent() || measured.hasCover());
         return isKnown ? drawn(measured.in(trial.scene()), trial, quantity) : Optional.empty();
     }
 

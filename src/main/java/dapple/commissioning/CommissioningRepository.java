@@ -16,8 +16,9 @@ interface CommissioningRepository extends Repository<Commissioning, Long> {
     boolean existsBySiteIdAndRigChangeId(long siteId, long rigChangeId);
 
     /** Of the rig that a change made, whether it was read or came of the acceptance. */
-    @Query("select new dapple.commissioning.ByName(c, p.name) from Commissioning c join Person p on p.id = c.acceptedBy "
-            + "where c.siteId = :siteId "
-            + "and (c.rigChangeId = :changeId or c.resultChangeId = :changeId)")
+    @Query(
+            "select new dapple.commissioning.ByName(c, p.name) from Commissioning c join Person p on p.id = c.acceptedBy "
+                    + "where c.siteId = :siteId "
+                    + "and (c.rigChangeId = :changeId or c.resultChangeId = :changeId)")
     Optional<ByName> ofChange(long siteId, long changeId);
 }

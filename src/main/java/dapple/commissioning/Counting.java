@@ -60,7 +60,8 @@ record Counting(RigScene rig, RigChangeFacts change, Settings settings, ZoneId z
 
     private boolean isWarm(Instant at) {
         return !at.isBefore(change.at())
-                && rig.rig().fittings().stream().allMatch(fitting -> isWarm(fitting.hanging().timer(), at));
+                && rig.rig().fittings().stream()
+                        .allMatch(fitting -> isWarm(fitting.hanging().timer(), at));
     }
 
     private boolean isWarm(Optional<LampTimer> timer, Instant at) {

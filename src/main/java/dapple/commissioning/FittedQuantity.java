@@ -68,11 +68,16 @@ public record FittedQuantity(
     /**
      * One cover.
      *
-     * @param share that one layer passes by the readings, at the angles of the points; empty: they do not say it
+     * @param share that one layer passes by the readings, at the angles of the points; empty: it stays as stated
      */
     public record OfCover(CoverFacts facts, Factor factor, Optional<Double> share) {
         public boolean isTold() {
             return share.isPresent();
+        }
+
+        /** Whether the readings say it, and that it is as its weave says. */
+        public boolean isConfirmed() {
+            return share.isEmpty() && factor.isTold();
         }
     }
 }

@@ -42,10 +42,7 @@ record MeasuredRig(Rig rig, List<FittedQuantity> fits, String source) {
                 rig.fittings().stream().map(this::fitting).toList(),
                 rig.covers().stream()
                         .map(facts -> new CoverFacts(
-                                facts.id(),
-                                facts.enclosureId(),
-                                cover(facts).orElse(facts.cover()),
-                                facts.span()))
+                                facts.id(), facts.enclosureId(), cover(facts).orElse(facts.cover()), facts.span()))
                         .toList(),
                 rig.furniture()));
     }

@@ -7,7 +7,6 @@ import dapple.enclosure.PointFacts;
 import dapple.light.calibration.FittedRig;
 import dapple.light.calibration.FittedRig.Factor;
 import dapple.light.calibration.RigCalibration;
-import dapple.light.calibration.RigTask;
 import dapple.light.field.Facing;
 import dapple.light.field.Field;
 import dapple.light.field.Light;
@@ -61,7 +60,8 @@ class Planning {
         Set<String> changed = changed(scene, change);
         Field field = Field.of(scene.rig().scene());
         return scene.points().stream()
-                .flatMap(point -> scene.rig()
+                .flatMap(point -> scene
+                        .rig()
                         .receiver(point)
                         .map(sensor -> point(scene, point, shares(scene, point, field.at(sensor)), changed, taken))
                         .stream())
@@ -71,16 +71,14 @@ class Planning {
 
     private PlannedPoint point(
             EnclosureScene scene, PointFacts point, List<Share> shares, Set<String> changed, List<Taken> taken) {
-        boolean isWanted = shares.stream()
-                .anyMatch(share -> changed.contains(share.lamp()) && share.share() >= LEAST_SHARE);
+        boolean isWanted =
+                shares.stream().anyMatch(share -> changed.contains(share.lamp()) && share.share() >= LEAST_SHARE);
         return new PlannedPoint(
                 point,
                 predicted(scene, point),
                 shares,
                 isWanted,
-                taken.stream()
-                        .filter(one -> one.point().id() == point.id())
-                        .toList());
+                taken.stream().filter(one -> one.point().id() == point.id()).toList());
     }
 
     private Map<Quantity, Predicted> predicted(EnclosureScene scene, PointFacts point) {
@@ -183,8 +181,8 @@ class Planning {
         for (int number = 0; number < ACROSS * DEEP * HIGH; number++) {
             places.add(new Vec(
                     (number % ACROSS + 0.5) / ACROSS * size.widthMetres(),
-                    (number / ACROSS % DEEP + 0.5) / DEEP * size.depthMetres(),
-                    (number / (ACROSS * DEEP) + 0.5) / HIGH * size.heightMetres()));
+                    (Math.floorDiv(number, ACROSS) % DEEP + 0.5) / DEEP * size.depthMetres(),
+                    (Math.floorDiv(number, ACROSS * DEEP) + 0.5) / HIGH * size.heightMetres()));
         }
         return places;
     }

@@ -18,6 +18,8 @@ class RefusedAcceptance extends RuntimeException {
     enum Reason {
         /** Model and meter disagree, or too little was read. */
         NOT_AGREEING,
+        /** A lamp has radiation shorter than the sun's: it is not used. */
+        LAMP_FAULT,
         /** A reading is over a ceiling: harm is not accepted. */
         OVER_CEILING,
         /** Who took all the readings does not accept them. */

@@ -102,8 +102,12 @@ class RigFitting {
     private List<AtPoint> points(Question asked, List<Read> read, Optional<FittedRig> fitted) {
         return IntStream.range(0, read.size())
                 .mapToObj(row -> point(
-                        asked, read.get(row).taken(), fitted.map(rig -> rig.residuals().get(row)), fitted))
-                .sorted(Comparator.comparing((AtPoint point) -> point.taken().point().code()))
+                        asked,
+                        read.get(row).taken(),
+                        fitted.map(rig -> rig.residuals().get(row)),
+                        fitted))
+                .sorted(Comparator.comparing(
+                        (AtPoint point) -> point.taken().point().code()))
                 .toList();
     }
 
@@ -114,7 +118,8 @@ class RigFitting {
     }
 
     private AtPoint point(Question asked, Taken one, Optional<AtReading> found, Optional<FittedRig> fitted) {
-        Optional<Predicted> predicted = outlook.withoutZones(asked.scene(), Quantity.UV_INDEX).at(one.point(), one.quantity());
+        Optional<Predicted> predicted =
+                outlook.withoutZones(asked.scene(), Quantity.UV_INDEX).at(one.point(), one.quantity());
         return new AtPoint(
                 one,
                 predicted,
@@ -162,14 +167,10 @@ class RigFitting {
 
     /** Where a fitted output comes from. */
     String source(Question asked, Quantity quantity) {
-        List<Taken> used = asked.taken().stream()
-                .filter(one -> one.quantity() == quantity)
-                .toList();
-        String meters = used.stream()
-                .map(one -> one.meter().code())
-                .distinct()
-                .sorted()
-                .collect(Collectors.joining(", "));
+        List<Taken> used =
+                asked.taken().stream().filter(one -> one.quantity() == quantity).toList();
+        String meters =
+                used.stream().map(one -> one.meter().code()).distinct().sorted().collect(Collectors.joining(", "));
         String source = messages.getMessage(
                 "commissioning.source",
                 new Object[] {
@@ -189,17 +190,24 @@ class RigFitting {
     private static List<OfCover> covers(StatedRig stated, Quantity quantity, FittedRig rig) {
         List<CoverFacts> facts = stated.covers();
         return IntStream.range(0, facts.size())
-                .mapToObj(index -> cover(facts.get(index), quantity, rig.covers().get(index)))
+                .mapToObj(
+                        index -> cover(facts.get(index), quantity, rig.covers().get(index)))
                 .toList();
     }
 
     private static OfCover cover(CoverFacts facts, Quantity quantity, Factor factor) {
         Optional<Double> share = Optional.of(factor)
-                .filter(Factor::isTold)
+                .filter(told -> told.isTold() && !isConfirmed(facts.cover(), told))
                 .flatMap(told -> share(facts.cover(), quantity))
-                .map(before -> before * Math.pow(factor.value(), 1.0 / facts.cover().layers()))
+                .map(before ->
+                        before * Math.pow(factor.value(), 1.0 / facts.cover().layers()))
                 .map(found -> Math.min(1, found));
         return new OfCover(facts, factor, share);
+    }
+
+    /** A weave says what passes at every angle: it is given up only where the readings contradict it. */
+    private static boolean isConfirmed(Cover cover, Factor told) {
+        return cover.material().isWeave() && told.interval().contains(1);
     }
 
     /** What one layer passes as it is stated; of a weave straight through. */

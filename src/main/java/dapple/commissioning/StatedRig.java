@@ -91,9 +91,7 @@ final class StatedRig {
     List<Read> read(List<Taken> taken) {
         return taken.stream()
                 .filter(one -> one.quantity() == quantity)
-                .flatMap(one -> seen(one.point())
-                        .map(light -> new Read(one, reading(one, light)))
-                        .stream())
+                .flatMap(one -> seen(one.point()).map(light -> new Read(one, reading(one, light))).stream())
                 .toList();
     }
 
@@ -148,9 +146,10 @@ final class StatedRig {
     Optional<RigTask> ifAllWereRead(List<PointFacts> points, MeterUncertainty meter) {
         List<RigReading> readings = points.stream()
                 .filter(point -> point.quantities().contains(quantity))
-                .flatMap(point -> seen(point)
-                        .map(light -> RigReading.of(point.code(), "any", meter, light.amount(), light))
-                        .stream())
+                .flatMap(point ->
+                        seen(point)
+                                .map(light -> RigReading.of(point.code(), "any", meter, light.amount(), light))
+                                .stream())
                 .toList();
         return task(readings);
     }

@@ -2,6 +2,7 @@ package dapple.commissioning;
 
 import dapple.light.calibration.FittedRig.Doubt;
 import dapple.light.judging.PointRole;
+import dapple.light.judging.State;
 import dapple.light.quantity.Quantity;
 import dapple.prediction.EnclosureScene;
 import dapple.rig.RigChangeFacts;
@@ -79,6 +80,22 @@ public record Trial(
                 && scene.needs().stream()
                         .flatMap(need -> need.limits(one.quantity()).stream())
                         .anyMatch(limits -> limits.hasCeiling() && one.reading().amount() >= limits.ceiling());
+    }
+
+    /** Whether a lamp hangs there that has radiation shorter than the sun's. */
+    public boolean isFaulty() {
+        return scene.rig().rig().fittings().stream()
+                .anyMatch(fitting -> fitting.lamp().model().hasShortWaves());
+    }
+
+    /** What was judged not to be on target: that model and meter agree does not make it right. */
+    public List<Taken> offTarget() {
+        return taken.stream()
+                .filter(one -> one.reading()
+                        .state()
+                        .filter(state -> state != State.ON_TARGET)
+                        .isPresent())
+                .toList();
     }
 
     boolean isReadBy(long personId) {

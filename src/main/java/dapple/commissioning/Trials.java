@@ -66,8 +66,7 @@ public class Trials {
 
     /** With those who live there, and the ceilings that they need. */
     public Opened open(SignedIn me, long enclosureId) {
-        return open(
-                me, scenes.at(me.siteId(), enclosureId, clock.instant(), Optional.empty(), Optional.empty()));
+        return open(me, scenes.at(me.siteId(), enclosureId, clock.instant(), Optional.empty(), Optional.empty()));
     }
 
     /** Whoever lives there: harm is seen as it was judged when it was read. */
@@ -140,8 +139,9 @@ public class Trials {
         private Before before(RigChangeFacts earlier, List<JudgedReading> read) {
             Instant last = change.at().minus(1, ChronoUnit.MICROS);
             RigScene rig = RigScene.of(rigs.in(me.siteId(), scene.enclosure(), last));
-            List<JudgedReading> then =
-                    read.stream().filter(one -> one.takenAt().isBefore(change.at())).toList();
+            List<JudgedReading> then = read.stream()
+                    .filter(one -> one.takenAt().isBefore(change.at()))
+                    .toList();
             return new Before(rig, counting(rig, earlier).of(then, points, byId).taken());
         }
 

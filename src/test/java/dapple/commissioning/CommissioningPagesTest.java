@@ -14,20 +14,20 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import dapple.lamp.LampFacts;
 import dapple.lamp.LampOutput;
+import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.prediction.EnclosureScenes;
 import dapple.prediction.Outlook;
 import dapple.reading.ReadingLogging;
+import dapple.rig.Cover;
 import dapple.rig.CoverMaterial;
 import dapple.rig.CoverStep;
-import dapple.rig.Provenance;
-import dapple.rig.Cover;
 import dapple.rig.CoverTransmittance;
+import dapple.rig.Provenance;
 import dapple.rig.RigChanging;
 import dapple.rig.RigEntry;
-import dapple.light.quantity.Quantity;
 import dapple.site.Settings;
 import dapple.site.SiteFacts;
 import dapple.site.Sites;
@@ -102,9 +102,7 @@ class CommissioningPagesTest {
         keeper = collection.person(site, Role.KEEPER);
         meter = collection.meter(site);
         home = homes.lit(
-                site,
-                lead,
-                collection.species(site, lead, "Pogona vitticeps", new UvZone(3, LightMethod.SUNBEAM)));
+                site, lead, collection.species(site, lead, "Pogona vitticeps", new UvZone(3, LightMethod.SUNBEAM)));
     }
 
     @Test
@@ -132,7 +130,7 @@ class CommissioningPagesTest {
     void readingsOfAColdLampDoNotCount() throws Exception {
         Instant cold = reading.noon(keeper).minus(Duration.ofHours(3).plusMinutes(45));
         reading.readAt(keeper, meter, home.basking(), 2, cold);
-        see(allOf(containsString("Nothing was read yet"), containsString("1 newer readings do not count")));
+        see(allOf(containsString("Nothing was read yet"), containsString("One newer reading does not count")));
     }
 
     @Test
@@ -284,9 +282,10 @@ class CommissioningPagesTest {
         reading.readAt(keeper, meter, home.basking(), 0.8 * open * 0.9, later);
         reading.readAt(keeper, meter, home.nearest(), 0.8 * near * 0.9, later);
         FittedQuantity fit = trial(lead).fits().get(0);
-        assertThat(fit.covers()).filteredOn(FittedQuantity.OfCover::isTold).singleElement().satisfies(cover -> assertThat(
-                        cover.share().orElseThrow())
-                .isCloseTo(0.76, within(0.06)));
+        assertThat(fit.covers())
+                .filteredOn(FittedQuantity.OfCover::isTold)
+                .singleElement()
+                .satisfies(cover -> assertThat(cover.share().orElseThrow()).isCloseTo(0.76, within(0.06)));
     }
 
     private static Cover pane() {
@@ -364,5 +363,4 @@ class CommissioningPagesTest {
                 .with(csrf())
                 .with(collection.as(person)));
     }
-
 }

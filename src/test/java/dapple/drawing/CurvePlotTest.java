@@ -51,7 +51,10 @@ class CurvePlotTest {
     @Test
     void numbersOfManyPowersAreThePowersAlone() {
         Curve curve = new Curve(
-                List.of(new Point(10, 200_000), new Point(150, 3)), 0, List.of(new Point(10, 200_000)), Optional.empty());
+                List.of(new Point(10, 200_000), new Point(150, 3)),
+                0,
+                List.of(new Point(10, 200_000)),
+                Optional.empty());
         assertThat(CurvePlot.of(curve, PlotSize.WIDE).frame().up())
                 .extracting(PlotFrame.Mark::label)
                 .containsExactly("10", "100", "1,000", "10,000", "100,000");
@@ -78,7 +81,8 @@ class CurvePlotTest {
 
     @Test
     void drawsNoStatedAmountBeyondTheDistances() {
-        Curve curve = new Curve(List.of(new Point(10, 2), new Point(150, 1)), 0, List.of(new Point(200, 0.5)), Optional.empty());
+        Curve curve = new Curve(
+                List.of(new Point(10, 2), new Point(150, 1)), 0, List.of(new Point(200, 0.5)), Optional.empty());
         assertThat(CurvePlot.of(curve, PlotSize.NARROW).stated()).isEmpty();
     }
 

@@ -109,7 +109,8 @@ public record FittedRig(
     }
 
     private static Stream<Doubt> of(Part part, List<Factor> factors) {
-        return factors.stream().map(factor -> new Doubt(
+        return factors.stream()
+                .map(factor -> new Doubt(
                         part,
                         factor.name(),
                         part == Part.METER ? factor.together() : factor.value(),
