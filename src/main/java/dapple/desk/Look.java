@@ -1,7 +1,7 @@
 package dapple.desk;
 
-import dapple.desk.LightDrawings.Drawn;
 import dapple.check.Checks;
+import dapple.desk.LightDrawings.Drawn;
 import dapple.light.quantity.Quantity;
 import dapple.prediction.EnclosureScene;
 import java.util.List;

@@ -67,7 +67,7 @@ class DeskMeasure {
         mouse("mousePressed", at[0], at[1]);
         List<Double> took = new ArrayList<>();
         for (int move = 0; move < WARM + MOVES; move++) {
-            mouse("mouseMoved", at[0] + way(move), at[1] + way(move) / 3);
+            mouse("mouseMoved", at[0] + across(move), at[1] + down(move));
             took.add(((Number) browser.runAsync(TOOK)).doubleValue());
         }
         mouse("mouseReleased", at[0], at[1]);
@@ -75,9 +75,14 @@ class DeskMeasure {
         assertThat(took).hasSize(WARM + MOVES);
     }
 
-    /** To and fro, never twice to one place in a row. */
-    private static double way(int move) {
-        return 60 * Math.sin(move * 0.7) + move * 0.05;
+    /** Pixels, some 2 cm from one move to the next. */
+    private static double across(int move) {
+        return -40 + 12 * (move % 7);
+    }
+
+    /** Never twice to one place, so that nothing is remembered. */
+    private static double down(int move) {
+        return 12 * (move % 3) + 7.0 * Math.floorDiv(move, 21);
     }
 
     @Test
@@ -112,11 +117,11 @@ class DeskMeasure {
     private static void say(String what, List<Double> millis) {
         List<Double> sorted = millis.stream().sorted().toList();
         out().printf(
-                Locale.ROOT,
-                "%s: median %.0f ms, 95th percentile %.0f ms%n",
-                what,
-                sorted.get(sorted.size() / 2),
-                sorted.get((int) Math.floor(sorted.size() * 0.95)));
+                        Locale.ROOT,
+                        "%s: median %.0f ms, 95th percentile %.0f ms%n",
+                        what,
+                        sorted.get(sorted.size() / 2),
+                        sorted.get((int) Math.floor(sorted.size() * 0.95)));
     }
 
     private static PrintStream out() {

@@ -68,7 +68,9 @@ class ComparisonPagesTest {
     void theChecksOfTheTradeAreCountedForEach() throws Exception {
         see(
                 "?rig=installed&rig=" + nearer,
-                allOf(containsString("of 15 checks do not hold"), containsString("Nothing in reach is over the ceiling")));
+                allOf(
+                        containsString("of 15 checks do not hold"),
+                        containsString("Nothing in reach is over the ceiling")));
     }
 
     @Test

@@ -245,7 +245,8 @@ class InstallingStorageTest {
     @Test
     void aLampIsHungOtherwiseAndTimedAtOnce() {
         DraftLamp before = DraftRig.of(now()).lamps().get(0);
-        Hanging hanging = new Hanging("elsewhere", DraftedHomes.hanging(0.5).mount(), Optional.empty(), Optional.empty());
+        Hanging hanging =
+                new Hanging("elsewhere", DraftedHomes.hanging(0.5).mount(), Optional.empty(), Optional.empty());
         DraftRig rig =
                 new DraftRig(List.of(new DraftLamp(before.fittingId(), before.lamp(), hanging)), List.of(), List.of());
         install(drafts.make(place, "Plan A", rig, lead.personId()));
@@ -295,7 +296,9 @@ class InstallingStorageTest {
     private DraftRig lower() {
         DraftLamp before = DraftRig.of(now()).lamps().get(0);
         return new DraftRig(
-                List.of(new DraftLamp(before.fittingId(), before.lamp(), DraftedHomes.hanging(0.6))), List.of(), List.of());
+                List.of(new DraftLamp(before.fittingId(), before.lamp(), DraftedHomes.hanging(0.6))),
+                List.of(),
+                List.of());
     }
 
     private long make(String name) {

@@ -143,7 +143,8 @@ class StatementCountPagesTest {
     private long statements(Asked page) throws Exception {
         Statistics statistics = entities.unwrap(SessionFactory.class).getStatistics();
         long before = statistics.getPrepareStatementCount();
-        pages.perform(page.asked(home, draftId).with(csrf()).with(collection.as(person))).andExpect(status().isOk());
+        pages.perform(page.asked(home, draftId).with(csrf()).with(collection.as(person)))
+                .andExpect(status().isOk());
         return statistics.getPrepareStatementCount() - before;
     }
 
