@@ -42,7 +42,7 @@ class Comparing {
             sides.add(new Side(
                     rigs.get(number).map(DraftFacts::name),
                     rigs.get(number).map(DraftFacts::id),
-                    looking.still(scene, quantity),
+                    looking.still(desk.me(), scene, quantity),
                     TargetLine.of(scene, looking.light(scene)),
                     number == 0 ? Optional.empty() : difference(scene, scenes.get(0), quantity)));
         }

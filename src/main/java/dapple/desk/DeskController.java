@@ -67,7 +67,7 @@ class DeskController {
             @PathVariable long draftId,
             @RequestParam Map<String, String> sent,
             Model model) {
-        Sent asked = sent(me, enclosureId, draftId, sent);
+        Sent asked = sent(desks.lately(me, enclosureId), draftId, sent);
         return page.look(asked.desk(), asked.form(), asked.read(page), model);
     }
 
@@ -80,7 +80,7 @@ class DeskController {
             @PathVariable long draftId,
             @RequestParam Map<String, String> sent,
             Model model) {
-        Sent asked = sent(me, enclosureId, draftId, sent);
+        Sent asked = sent(desks.lately(me, enclosureId), draftId, sent);
         return page.at(asked.desk(), asked.form(), asked.read(page), model);
     }
 
@@ -93,7 +93,7 @@ class DeskController {
             @RequestParam Map<String, String> sent,
             Model model,
             HttpServletResponse response) {
-        Sent asked = sent(me, enclosureId, draftId, sent);
+        Sent asked = sent(desks.of(me, enclosureId), draftId, sent);
         String action = asked.form().field("action");
         return action.equals("save")
                 ? save(asked.desk(), asked.draft(), asked.form(), model, response)
@@ -107,8 +107,7 @@ class DeskController {
         }
     }
 
-    private Sent sent(SignedIn me, long enclosureId, long draftId, Map<String, String> fields) {
-        Desk desk = desks.of(me, enclosureId);
+    private Sent sent(Desk desk, long draftId, Map<String, String> fields) {
         return new Sent(desk, drafts.get(desk.place(), draftId), DeskForm.of(fields));
     }
 

@@ -59,7 +59,11 @@ class DeskPage {
             EnclosureScene scene = desk.under(rig).withPoints(tried.points());
             model.addAttribute(
                     "look",
-                    looking.at(scene, form.quantity(), form.field("rough").equals("true")));
+                    looking.at(
+                            desk.me(),
+                            scene,
+                            form.quantity(),
+                            form.field("rough").equals("true")));
             HereShown.asked(form).ifPresent(place -> at(scene, form, place, model));
         });
         return LOOK;

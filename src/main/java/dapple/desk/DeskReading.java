@@ -7,7 +7,10 @@ import dapple.draft.DraftRig;
 import dapple.draft.LampPick;
 import dapple.draft.Stock;
 import dapple.enclosure.InnerSize;
+import dapple.prediction.Lately;
 import dapple.prediction.PartFields;
+import dapple.rig.Cover;
+import dapple.rig.Furniture;
 import dapple.rig.Hanging;
 import dapple.site.FormReading;
 import dapple.site.Line;
@@ -26,9 +29,15 @@ import org.springframework.stereotype.Component;
 /** Reads the form of a desk: the draft rig that it means, or a message beside each field that wants another look. */
 @Component
 class DeskReading {
+    /** Of each kind of part; some hundred bytes each. */
+    private static final int KEPT = 400;
+
     private final PartFields fields;
     private final FormReading reading;
     private final MessageSource messages;
+    private final Lately<Typed<Hanging>, PartFields.Read<Hanging>> hangings = new Lately<>(KEPT);
+    private final Lately<Typed<Cover>, PartFields.Read<Cover>> covers = new Lately<>(KEPT);
+    private final Lately<Typed<Furniture>, PartFields.Read<Furniture>> furniture = new Lately<>(KEPT);
 
     DeskReading(PartFields fields, FormReading reading, MessageSource messages) {
         this.fields = fields;
@@ -85,7 +94,7 @@ class DeskReading {
                     .filter(lamp -> fitting.isPresent() && lamp.fittingId().equals(fitting))
                     .map(DraftLamp::hanging)
                     .findFirst();
-            PartFields.Read<Hanging> hanging = fields.hanging(DeskFields.inFull(row), before, against.size());
+            PartFields.Read<Hanging> hanging = hanging(DeskFields.inFull(row), before, against.size());
             tell(row, hanging.wrong(), wrong);
             pick.ifPresent(lamp -> hanging.part().ifPresent(read -> lamps.add(new DraftLamp(fitting, lamp, read))));
         }
@@ -96,7 +105,7 @@ class DeskReading {
         List<DraftCover> covers = new ArrayList<>();
         for (Row row : rows) {
             Optional<Long> id = row.number("coverId");
-            var cover = fields.cover(
+            var cover = cover(
                     row.typed(),
                     against.before().covers().stream()
                             .filter(old -> id.isPresent() && old.coverId().equals(id))
@@ -112,7 +121,7 @@ class DeskReading {
         List<DraftFurniture> furniture = new ArrayList<>();
         for (Row row : rows) {
             Optional<Long> id = row.number("furnitureId");
-            var item = fields.furniture(
+            var item = furniture(
                     row.typed(),
                     against.before().furniture().stream()
                             .filter(old -> id.isPresent() && old.furnitureId().equals(id))
@@ -122,6 +131,26 @@ class DeskReading {
             item.part().ifPresent(read -> furniture.add(new DraftFurniture(id, read)));
         }
         return furniture;
+    }
+
+    /** While one part is dragged the others are typed as they were. */
+    private PartFields.Read<Hanging> hanging(
+            Map<String, String> typed, Optional<Hanging> before, Optional<InnerSize> size) {
+        return hangings.get(new Typed<>(typed, before, size), () -> fields.hanging(typed, before, size));
+    }
+
+    private PartFields.Read<Cover> cover(Map<String, String> typed, Optional<Cover> before) {
+        return covers.get(new Typed<>(typed, before, Optional.empty()), () -> fields.cover(typed, before));
+    }
+
+    private PartFields.Read<Furniture> furniture(Map<String, String> typed, Optional<Furniture> before) {
+        return furniture.get(new Typed<>(typed, before, Optional.empty()), () -> fields.furniture(typed, before));
+    }
+
+    private record Typed<T>(Map<String, String> fields, Optional<T> before, Optional<InnerSize> size) {
+        Typed {
+            fields = Map.copyOf(fields);
+        }
     }
 
     private static void tell(Row row, List<PartFields.Wrong> found, Map<String, String> wrong) {

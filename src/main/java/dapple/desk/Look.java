@@ -1,5 +1,6 @@
 package dapple.desk;
 
+import dapple.check.Checks;
 import dapple.desk.LightDrawings.Drawn;
 import dapple.light.quantity.Quantity;
 import dapple.prediction.EnclosureScene;
@@ -11,6 +12,7 @@ import java.util.Optional;
  *
  * @param scene the enclosure under it
  * @param why of what is not shown
+ * @param checks of the trade; empty while something is being moved
  * @param isPredicted whether the quantity that is drawn is known
  */
 public record Look(
@@ -21,5 +23,6 @@ public record Look(
         List<Unpredicted> why,
         List<AtPoint> rows,
         Power power,
+        Optional<Checks> checks,
         boolean isPredicted,
         boolean isLimited) {}

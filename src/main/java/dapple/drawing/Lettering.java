@@ -127,9 +127,14 @@ final class Lettering {
                 .map(part -> ALONG_A_LINE / 2 + (part % 2 == 0 ? part / 2 : -part / 2))
                 .mapToObj(part -> longest.get((longest.size() - 1) * part / ALONG_A_LINE))
                 .filter(spot -> isOpen(spot, size.width() / 2))
-                .sorted(Comparator.comparingDouble(spot -> -Math.min(FAR, fromOthers(line, spot))))
+                .map(spot -> new Far(spot, Math.min(FAR, fromOthers(line, spot))))
+                .sorted(Comparator.comparingDouble(Far::units).reversed())
+                .map(Far::spot)
                 .toList();
     }
+
+    /** How far a spot is from other lines. */
+    private record Far(Spot spot, double units) {}
 
     private boolean isOpen(Spot spot, double aside) {
         return sketch.isOpen(spot)
@@ -144,12 +149,25 @@ final class Lettering {
     }
 
     private double fromOthers(FieldMap.Line line, Spot spot) {
-        return sketch.lines().stream()
-                .filter(other -> other.amount() != line.amount())
-                .flatMap(other -> other.spots().stream().flatMap(List::stream))
-                .mapToDouble(spot::distance)
-                .min()
-                .orElse(FAR);
+        double least = FAR * FAR;
+        for (FieldMap.Line other : sketch.lines()) {
+            if (other.amount() != line.amount()) {
+                for (List<Spot> part : other.spots()) {
+                    least = Math.min(least, leastSquare(part, spot));
+                }
+            }
+        }
+        return Math.sqrt(least);
+    }
+
+    private static double leastSquare(List<Spot> line, Spot spot) {
+        double least = FAR * FAR;
+        for (Spot other : line) {
+            double across = other.x() - spot.x();
+            double down = other.y() - spot.y();
+            least = Math.min(least, across * across + down * down);
+        }
+        return least;
     }
 
     /** Between the numbers of the axis, m. */

@@ -111,6 +111,33 @@ export class DeskForm {
     return true;
   }
 
+  /** Keeps the earlier states while the page is asked for anew. */
+  store() {
+    this.keep();
+    const { past, future, now } = this;
+    sessionStorage.setItem(this.key(), JSON.stringify({ names: this.names(), past, future, now }));
+  }
+
+  /** Takes them back, if the form has the same fields; says whether it had to begin anew. */
+  recall() {
+    const stored = JSON.parse(sessionStorage.getItem(this.key()) ?? 'null');
+    sessionStorage.removeItem(this.key());
+    if (!stored || stored.past.length + stored.future.length === 0) return false;
+    if (!same(stored.names, this.names())) return true;
+    this.past = stored.past;
+    this.future = same(stored.now, this.now) ? stored.future : [];
+    if (!same(stored.now, this.now)) this.past.push(stored.now);
+    return false;
+  }
+
+  key() {
+    return `desk ${this.form.getAttribute('action')}`;
+  }
+
+  names() {
+    return this.fields().map((field) => `${field.name} ${field.type === 'radio' ? field.value : ''}`);
+  }
+
   watch(tell) {
     this.tell = tell;
     this.told();

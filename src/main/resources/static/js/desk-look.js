@@ -1,7 +1,6 @@
 // What is computed from a draft: asked for with the form's fields, one request at a time, the newest state next.
 const REST_MILLIS = 350;
 const SVG = 'http://www.w3.org/2000/svg';
-
 /** One request at a time; while it is under way only the newest of the next is remembered. */
 class Asking {
   constructor(path, taken, failed) {
@@ -78,8 +77,8 @@ export class Looking {
     if (!found) return this.fail();
     for (const words of document.querySelectorAll('[data-look-failed]')) words.hidden = true;
     const held = document.activeElement?.closest?.('#look [data-part], #look [id]');
-    const part = held?.dataset.part;
-    const plane = held?.ownerSVGElement?.dataset.plane;
+    const [part, plane] = [held?.dataset.part, held?.ownerSVGElement?.dataset.plane];
+    this.keepChecks(found);
     this.look.replaceChildren(...found.childNodes);
     this.drawn = body.places;
     clearTimeout(this.rest);
@@ -91,13 +90,19 @@ export class Looking {
     this.look.dispatchEvent(new CustomEvent('looked', { bubbles: true }));
   }
 
+  /** While something is moved the last checks stay, marked as older by the words above them. */
+  keepChecks(found) {
+    const last = found.querySelector('#look-checks[data-later]') && this.look.querySelector('#look-checks .checks');
+    last?.classList.add('older');
+    if (last) found.querySelector('#look-checks').append(last);
+  }
+
   focus(where) {
     [...this.look.querySelectorAll(where)].find((one) => one.checkVisibility?.() ?? true)?.focus({ preventScroll: true });
   }
 
   fail() {
-    const words = document.querySelector('[data-look-failed]');
-    if (words) words.hidden = false;
+    for (const words of document.querySelectorAll('[data-look-failed]')) words.hidden = false;
   }
 
   /** Parts that have moved since they were drawn stand where they are now. */
@@ -111,8 +116,7 @@ export class Looking {
       const up = svg.dataset.plane === 'plan' ? 'y' : 'z';
       const right = (now.x[0] - from.x[0]) * units || 0;
       const down = (from[up][0] - now[up][0]) * units || 0;
-      if (right || down) part.setAttribute('transform', `translate(${right} ${down})`);
-      else part.removeAttribute('transform');
+      part.setAttribute('transform', `translate(${right} ${down})`);
     }
   }
 
@@ -125,8 +129,7 @@ export class Looking {
   }
 
   tell(html) {
-    const found = parsed(html, 'at');
-    if (found) document.getElementById('at')?.replaceChildren(...found.childNodes);
+    document.getElementById('at')?.replaceChildren(...(parsed(html, 'at')?.childNodes ?? []));
   }
 
   /** A cross at the place that was asked for. */

@@ -90,11 +90,16 @@ function work(form, look, fields, looking) {
     if (svg && isStill) looking.at(placeUnder(svg, event));
   });
 
+  // A field that was typed in has its own undo for as long as the caret is in it.
+  let typed = null;
+  form.addEventListener('focusout', () => { typed = null; });
   form.addEventListener('input', (event) => {
+    typed = event.target;
     if (!fields.isOfPlace(event.target)) looking.moving();
     else if (fields.asked()) looking.at(fields.asked());
   });
   form.addEventListener('change', () => fields.keep());
+  form.addEventListener('submit', () => fields.store());
 
   function turn(back) {
     if (back ? fields.undo() : fields.redo()) looking.moving();
@@ -104,12 +109,15 @@ function work(form, look, fields, looking) {
     button.hidden = false;
     button.addEventListener('click', () => turn('undo' in button.dataset));
   }
+  const isAnew = fields.recall();
+  for (const words of form.querySelectorAll('[data-undo-anew]')) words.hidden = !isAnew;
   fields.watch((canUndo, canRedo) => {
     for (const button of buttons) button.setAttribute('aria-disabled', String(!('undo' in button.dataset ? canUndo : canRedo)));
   });
   document.addEventListener('keydown', (event) => {
     const key = event.key.toLowerCase();
     if (!(event.ctrlKey || event.metaKey) || event.altKey || (key !== 'z' && key !== 'y')) return;
+    if (typed === event.target && typed.matches('input:not([type=radio]):not([type=checkbox]), textarea')) return;
     event.preventDefault();
     turn(key === 'z' && !event.shiftKey);
   });

@@ -13,6 +13,11 @@ class DemoIds {
         this.database = database;
     }
 
+    /** The site of the demo. */
+    long site() {
+        return id("select min(id) from site");
+    }
+
     long enclosure(String code) {
         return id("select id from enclosure where code = ?", code);
     }

@@ -70,6 +70,7 @@ final class DemoViews {
                         "supervisor",
                         draft() + "/installation"),
                 View.of("/enclosures/{enclosureId}/desk/{draftId}/solving", "supervisor", draft() + "/solving"),
+                View.of("/enclosures/{enclosureId}/desk/{draftId}/proposals", "supervisor", draft() + "/proposals"),
                 View.of(
                         "/enclosures/{enclosureId}/desk/comparison",
                         "supervisor",

@@ -3,8 +3,16 @@ package dapple.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dapple.draft.DraftFacts;
+import dapple.draft.DraftPlace;
+import dapple.draft.Drafts;
+import dapple.prediction.EnclosureScenes;
+import dapple.rig.RigScene;
+import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -47,11 +55,34 @@ class DeskIT {
     private static final String SHOWN =
             "return [...document.querySelectorAll('.zone-shares li span')].map((part) => part.textContent.trim()).join();";
 
+    /** What the engine says of the first receiver, and the shares of the zones from one percent on, in whole percent. */
+    private static final String ENGINE = """
+            const done = arguments[arguments.length - 1];
+            fetch('/api/v1/light-field', {
+              method: 'POST',
+              headers: { Authorization: 'Bearer demo', 'Content-Type': 'application/json' },
+              body: arguments[0],
+            }).then((answer) => answer.json()).then((light) => done({
+              basking: light.receivers[0].values.uvi,
+              shares: Object.values(light.zones.shares).filter((share) => share >= 0.01)
+                .map((share) => `: ${Math.round(share * 100)} %`),
+            }));
+            """;
+
     @Autowired
     private Browser browser;
 
     @Autowired
     private DemoIds ids;
+
+    @Autowired
+    private EnclosureScenes scenes;
+
+    @Autowired
+    private Drafts drafts;
+
+    @Autowired
+    private Clock clock;
 
     @BeforeEach
     void startAfresh() {
@@ -171,5 +202,31 @@ class DeskIT {
         browser.awaitThat(
                 "the place is told", () -> String.join("", browser.texts("#at")).contains("L02"));
         assertThat(String.join("", browser.texts("#at"))).contains("from the left", "%", "predicted");
+    }
+
+    /** The answer of the engine, asked by a program of somebody else's, for the draft that the page solved and shows. */
+    @Test
+    void whatIsSolvedIsReadBackFromTheEngine() {
+        begin(1280, 900, "By solving");
+        String draft = browser.path().replaceAll("[?].*", "");
+        browser.open(draft + "/solving").type("wanted", "1.2").press("Solve").await("At one height");
+        browser.press(By.cssSelector("form input[name=zMetres] ~ button")).await("Zones by UV index");
+        browser.await(By.cssSelector(LAMP));
+        Map<?, ?> answer = (Map<?, ?>) browser.runAsync(ENGINE, document(draft));
+        assertThat(((Number) answer.get("basking")).doubleValue()).isCloseTo(1.2, within(0.012));
+        List<?> shares = (List<?>) answer.get("shares");
+        assertThat(shares).as("zones").isNotEmpty();
+        assertThat(shares).allSatisfy(share -> assertThat(shares()).contains(String.valueOf(share)));
+    }
+
+    private String document(String draft) {
+        String[] parts = draft.split("/");
+        long enclosureId = Long.parseLong(parts[2]);
+        long siteId = ids.site();
+        Instant now = clock.instant();
+        DraftFacts facts = drafts.get(new DraftPlace(siteId, enclosureId), Long.parseLong(parts[4]));
+        return scenes.at(siteId, enclosureId, now, Optional.empty(), Optional.empty())
+                .under(RigScene.of(facts.rig().rig(enclosureId, drafts.stock(siteId), now)))
+                .document();
     }
 }

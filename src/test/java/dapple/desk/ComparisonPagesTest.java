@@ -8,25 +8,14 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dapple.draft.DraftLamp;
-import dapple.draft.DraftPlace;
 import dapple.draft.DraftRig;
-import dapple.draft.Drafts;
-import dapple.people.Role;
 import dapple.people.SignedIn;
-import dapple.rig.Hanging;
-import dapple.rig.RigExamples;
-import dapple.rig.Rigs;
-import dapple.site.SiteFacts;
-import dapple.species.LightMethod;
-import dapple.species.SpeciesFacts;
-import dapple.species.UvZone;
+import dapple.testing.DraftedHomes;
+import dapple.testing.DraftedHomes.Drafted;
 import dapple.testing.PagesTest;
-import dapple.testing.RiggedHomes;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
-import java.time.Clock;
 import java.util.List;
-import java.util.Optional;
 import org.hamcrest.Matcher;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -42,19 +31,10 @@ class ComparisonPagesTest {
     private TestCollection collection;
 
     @Autowired
-    private RiggedHomes homes;
-
-    @Autowired
-    private Drafts drafts;
-
-    @Autowired
-    private Rigs rigs;
+    private DraftedHomes drafted;
 
     @Autowired
     private MockMvc pages;
-
-    @Autowired
-    private Clock clock;
 
     private SignedIn lead;
     private Home home;
@@ -63,22 +43,14 @@ class ComparisonPagesTest {
 
     @BeforeEach
     void furnish() {
-        SiteFacts site = collection.site();
-        lead = collection.person(site, Role.SUPERVISOR);
-        SpeciesFacts skink = collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
-        home = homes.lit(site, lead, skink);
-        DraftPlace place = new DraftPlace(site.id(), home.enclosureId());
-        DraftRig installed = DraftRig.of(rigs.at(site.id(), home.enclosureId(), clock.instant()));
+        Drafted at = drafted.lit();
+        lead = at.lead();
+        home = at.home();
+        DraftRig installed = at.installed();
         DraftLamp tube = installed.lamps().get(0);
-        Hanging lower = new Hanging(
-                "nearer", Optional.of(RigExamples.above(0.6, 0.3, 0.4)), Optional.empty(), Optional.empty());
-        nearer = drafts.make(
-                place,
-                "Nearer",
-                new DraftRig(
-                        List.of(new DraftLamp(tube.fittingId(), tube.lamp(), lower)), List.of(), installed.furniture()),
-                lead.personId());
-        empty = drafts.make(place, "Nothing", DraftRig.empty(), lead.personId());
+        DraftLamp lower = new DraftLamp(tube.fittingId(), tube.lamp(), DraftedHomes.hanging(0.4));
+        nearer = at.draft("Nearer", new DraftRig(List.of(lower), List.of(), installed.furniture()));
+        empty = at.draft("Nothing", DraftRig.empty());
     }
 
     @Test
@@ -90,6 +62,15 @@ class ComparisonPagesTest {
                         containsString("Nearer"),
                         containsString("Against the first rig"),
                         containsString(">double<")));
+    }
+
+    @Test
+    void theChecksOfTheTradeAreCountedForEach() throws Exception {
+        see(
+                "?rig=installed&rig=" + nearer,
+                allOf(
+                        containsString("of 15 checks do not hold"),
+                        containsString("Nothing in reach is over the ceiling")));
     }
 
     @Test

@@ -32,6 +32,8 @@ import dapple.site.SiteFacts;
 import dapple.species.LightMethod;
 import dapple.species.SpeciesFacts;
 import dapple.species.UvZone;
+import dapple.testing.DraftedHomes;
+import dapple.testing.DraftedHomes.Drafted;
 import dapple.testing.PagesTest;
 import dapple.testing.RiggedHomes;
 import dapple.testing.TestCollection;
@@ -62,6 +64,9 @@ class DeskPagesTest {
     private RiggedHomes homes;
 
     @Autowired
+    private DraftedHomes drafted;
+
+    @Autowired
     private Drafts drafts;
 
     @Autowired
@@ -81,13 +86,12 @@ class DeskPagesTest {
 
     @BeforeEach
     void furnish() {
-        site = collection.site();
-        lead = collection.person(site, Role.SUPERVISOR);
-        SpeciesFacts skink = collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
-        home = homes.lit(site, lead, skink);
-        place = new DraftPlace(site.id(), home.enclosureId());
-        DraftRig installed = DraftRig.of(rigs.at(site.id(), home.enclosureId(), clock.instant()));
-        draftId = drafts.make(place, "Plan A", installed, lead.personId());
+        Drafted at = drafted.lit();
+        site = at.site();
+        lead = at.lead();
+        home = at.home();
+        place = at.place();
+        draftId = at.draft("Plan A", at.installed());
     }
 
     @Test
@@ -208,6 +212,19 @@ class DeskPagesTest {
     void whileSomethingIsMovedThePatchIsLeftForLater() throws Exception {
         assertThat(shown(Map.of("rough", "true"))).contains("follows as soon as nothing is being moved");
         assertThat(shown(Map.of())).doesNotContain("follows as soon as nothing is being moved");
+    }
+
+    @Test
+    void theChecksFollowTheDraft() throws Exception {
+        assertThat(shown(Map.of())).contains("data-check=\"CEILING\"", "of 15 checks do not hold");
+        assertThat(shown(Map.of("lamps[0].pick", ""))).doesNotContain("data-check");
+    }
+
+    @Test
+    void whileSomethingIsMovedTheChecksAreLeftForLater() throws Exception {
+        assertThat(shown(Map.of("rough", "true")))
+                .contains("data-later", "The checks follow as soon as nothing is being moved")
+                .doesNotContain("data-check=");
     }
 
     @Test

@@ -21,14 +21,12 @@ import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.people.Role;
 import dapple.people.SignedIn;
-import dapple.rig.Hanging;
 import dapple.rig.Rig;
-import dapple.rig.RigExamples;
 import dapple.rig.Rigs;
 import dapple.site.SiteFacts;
-import dapple.species.LightMethod;
 import dapple.species.SpeciesFacts;
-import dapple.species.UvZone;
+import dapple.testing.DraftedHomes;
+import dapple.testing.DraftedHomes.Drafted;
 import dapple.testing.PagesTest;
 import dapple.testing.RiggedHomes;
 import dapple.testing.TestCollection;
@@ -38,7 +36,6 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import org.hamcrest.Matcher;
 import org.junit.jupiter.api.BeforeEach;
@@ -58,6 +55,9 @@ class InstallPagesTest {
 
     @Autowired
     private RiggedHomes homes;
+
+    @Autowired
+    private DraftedHomes drafted;
 
     @Autowired
     private Drafts drafts;
@@ -81,11 +81,12 @@ class InstallPagesTest {
 
     @BeforeEach
     void furnish() {
-        site = collection.site();
-        lead = collection.person(site, Role.SUPERVISOR);
-        skink = collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
-        home = homes.lit(site, lead, skink);
-        place = new DraftPlace(site.id(), home.enclosureId());
+        Drafted at = drafted.lit();
+        site = at.site();
+        lead = at.lead();
+        skink = at.skink();
+        home = at.home();
+        place = at.place();
         free = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
         draftId = drafts.make(place, "Plan A", with(new LampPick.Stock(free.id())), lead.personId());
     }
@@ -217,18 +218,10 @@ class InstallPagesTest {
         DraftLamp first = installed.lamps().get(0);
         return new DraftRig(
                 List.of(
-                        new DraftLamp(first.fittingId(), first.lamp(), at(0.6)),
-                        new DraftLamp(Optional.empty(), second, at(0.6))),
+                        new DraftLamp(first.fittingId(), first.lamp(), DraftedHomes.hanging(0.6)),
+                        DraftedHomes.lamp(second, 0.6)),
                 installed.covers(),
                 installed.furniture());
-    }
-
-    private static Hanging at(double zMetres) {
-        return new Hanging(
-                "a place",
-                Optional.of(RigExamples.above(0.6, 0.3, zMetres)),
-                Optional.of(RigExamples.tenHours()),
-                Optional.empty());
     }
 
     private Rig rig() {

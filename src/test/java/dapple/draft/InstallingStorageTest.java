@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.light.geometry.Vec;
-import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.prediction.EnclosureScene;
 import dapple.prediction.EnclosureScenes;
@@ -18,7 +17,6 @@ import dapple.rig.Hanging;
 import dapple.rig.Rig;
 import dapple.rig.RigChangeKind;
 import dapple.rig.RigEntry;
-import dapple.rig.RigExamples;
 import dapple.rig.RigRefusedException;
 import dapple.rig.RigRefusedException.Reason;
 import dapple.rig.RigScene;
@@ -28,9 +26,9 @@ import dapple.site.ConflictException;
 import dapple.site.NotFoundException;
 import dapple.site.SiteFacts;
 import dapple.site.TakenException;
-import dapple.species.LightMethod;
 import dapple.species.SpeciesFacts;
-import dapple.species.UvZone;
+import dapple.testing.DraftedHomes;
+import dapple.testing.DraftedHomes.Drafted;
 import dapple.testing.RiggedHomes;
 import dapple.testing.StorageTest;
 import dapple.testing.TestCollection;
@@ -61,6 +59,9 @@ class InstallingStorageTest {
     private RiggedHomes homes;
 
     @Autowired
+    private DraftedHomes drafted;
+
+    @Autowired
     private Drafts drafts;
 
     @Autowired
@@ -87,11 +88,12 @@ class InstallingStorageTest {
 
     @BeforeEach
     void furnish() {
-        site = collection.site();
-        lead = collection.person(site, Role.LIGHTING_LEAD, Role.SUPERVISOR);
-        skink = collection.species(site, lead, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM));
-        home = homes.lit(site, lead, skink);
-        place = new DraftPlace(site.id(), home.enclosureId());
+        Drafted at = drafted.lit();
+        site = at.site();
+        lead = at.lead();
+        skink = at.skink();
+        home = at.home();
+        place = at.place();
         free = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
     }
 
@@ -234,7 +236,7 @@ class InstallingStorageTest {
     @Test
     void aLampStillToBeBoughtCannotHang() {
         DraftLamp bought =
-                new DraftLamp(Optional.empty(), new LampPick.Model(free.model().id()), hanging(0.5));
+                new DraftLamp(Optional.empty(), new LampPick.Model(free.model().id()), DraftedHomes.hanging(0.5));
         DraftRig rig = new DraftRig(List.of(bought), List.of(), List.of());
         long id = drafts.make(place, "Plan A", rig, lead.personId());
         assertThatThrownBy(() -> install(id)).isInstanceOf(ConflictException.class);
@@ -243,7 +245,8 @@ class InstallingStorageTest {
     @Test
     void aLampIsHungOtherwiseAndTimedAtOnce() {
         DraftLamp before = DraftRig.of(now()).lamps().get(0);
-        Hanging hanging = new Hanging("elsewhere", hanging(0.5).mount(), Optional.empty(), Optional.empty());
+        Hanging hanging =
+                new Hanging("elsewhere", DraftedHomes.hanging(0.5).mount(), Optional.empty(), Optional.empty());
         DraftRig rig =
                 new DraftRig(List.of(new DraftLamp(before.fittingId(), before.lamp(), hanging)), List.of(), List.of());
         install(drafts.make(place, "Plan A", rig, lead.personId()));
@@ -284,8 +287,8 @@ class InstallingStorageTest {
                 "branch", new FurnitureShape.Branch(new Vec(0.1, 0.3, 0.1), new Vec(0.5, 0.3, 0.3), 0.02), true);
         return new DraftRig(
                 List.of(
-                        new DraftLamp(before.fittingId(), before.lamp(), hanging(0.671234)),
-                        new DraftLamp(Optional.empty(), new LampPick.Stock(free.id()), hanging(0.69))),
+                        new DraftLamp(before.fittingId(), before.lamp(), DraftedHomes.hanging(0.671234)),
+                        new DraftLamp(Optional.empty(), new LampPick.Stock(free.id()), DraftedHomes.hanging(0.69))),
                 List.of(new DraftCover(mesh.coverId(), mesh.cover().withLayers(2))),
                 List.of(new DraftFurniture(Optional.empty(), branch)));
     }
@@ -293,15 +296,9 @@ class InstallingStorageTest {
     private DraftRig lower() {
         DraftLamp before = DraftRig.of(now()).lamps().get(0);
         return new DraftRig(
-                List.of(new DraftLamp(before.fittingId(), before.lamp(), hanging(0.6))), List.of(), List.of());
-    }
-
-    private static Hanging hanging(double zMetres) {
-        return new Hanging(
-                "a place",
-                Optional.of(RigExamples.above(0.6, 0.3, zMetres)),
-                Optional.of(RigExamples.tenHours()),
-                Optional.empty());
+                List.of(new DraftLamp(before.fittingId(), before.lamp(), DraftedHomes.hanging(0.6))),
+                List.of(),
+                List.of());
     }
 
     private long make(String name) {

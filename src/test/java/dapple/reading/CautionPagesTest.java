@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
+import dapple.draft.DraftPlace;
+import dapple.draft.DraftRig;
+import dapple.draft.Drafts;
+import dapple.draft.LampPick;
 import dapple.lamp.LampClass;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
@@ -12,12 +16,14 @@ import dapple.site.Caution;
 import dapple.site.SiteFacts;
 import dapple.species.LightMethod;
 import dapple.species.UvZone;
+import dapple.testing.DraftedHomes;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
@@ -42,6 +48,9 @@ class CautionPagesTest {
 
     @Autowired
     private MockMvc pages;
+
+    @Autowired
+    private Drafts drafts;
 
     @Autowired
     private Clock clock;
@@ -140,6 +149,30 @@ class CautionPagesTest {
     void whoReadsChecksThatCannotBeSaidIsWarnedOfUltraviolet() throws Exception {
         assertThat(cautions("/enclosures/" + home.enclosureId() + "/light"))
                 .isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.VET));
+    }
+
+    @Test
+    void whoInstallsAnUltravioletTubeIsWarnedOfAllOfIt() throws Exception {
+        assertThat(cautions(draftOfATube() + "/installation"))
+                .isEqualTo(EnumSet.of(
+                        Caution.ULTRAVIOLET, Caution.SPECTRUM, Caution.MERCURY, Caution.HEAT, Caution.MAINS));
+    }
+
+    @Test
+    void whoSolvesForAnUltravioletTubeIsWarnedOfAllOfIt() throws Exception {
+        assertThat(cautions(draftOfATube() + "/solving"))
+                .isEqualTo(EnumSet.of(
+                        Caution.ULTRAVIOLET, Caution.SPECTRUM, Caution.MERCURY, Caution.HEAT, Caution.MAINS));
+    }
+
+    private String draftOfATube() {
+        LampPick tube = new LampPick.Stock(collection
+                .lamp(site, collection.lampModel(site, LampClass.TUBE_T5))
+                .id());
+        DraftRig rig = new DraftRig(List.of(DraftedHomes.lamp(tube, 0.6)), List.of(), List.of());
+        DraftPlace place = new DraftPlace(site.id(), home.enclosureId());
+        return "/enclosures/" + home.enclosureId() + "/desk/"
+                + drafts.make(place, "Plan A", rig, supervisor.personId());
     }
 
     private long read(double uvi) {

@@ -25,6 +25,7 @@ import dapple.light.source.Lamp;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -38,6 +39,16 @@ class ProposerTest {
             assertThat(rig.demands().get(0).amount()).isCloseTo(4, within(0.01));
             assertThat(rig.changes()).isEqualTo(1);
         });
+    }
+
+    /** At 50 cm it would be right, and there it must not hang. */
+    @Test
+    void hangsNoLampWhereItIsClosed() {
+        LampOption open = atHand();
+        LampOption closed = new LampOption(
+                open.id(), open.poses(), open.powerWatts(), open.origin(), open.count(), Set.of("50 cm"));
+        assertThat(propose(task(open(), List.of(closed), COLUMN, uv(3.5, 4.5))))
+                .isInstanceOf(ProposalAnswer.NoneFound.class);
     }
 
     /** 1/0.2² = 25 through sheets that pass 0.4: 4 through two. */
