@@ -120,7 +120,8 @@ final class InReach {
     private double highest(double standing) {
         double step = Math.cbrt(size.widthMetres() * size.depthMetres() * size.heightMetres() / PLACES);
         double below = Math.max(standing, lid(scene, size) - step / 3);
-        return scene.reach().groundMetres()
+        return scene.reach()
+                .groundMetres()
                 .map(reach -> Math.min(below, standing + reach))
                 .orElse(below);
     }

@@ -1,8 +1,8 @@
 package dapple.reading;
 
 import dapple.light.quantity.Quantity;
-import dapple.rig.LampTimer;
 import dapple.rig.FittedLamp;
+import dapple.rig.LampTimer;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;

@@ -59,8 +59,9 @@ record StoredTimer(
             return Optional.of(DailyTimer.ofMinutes(onMinute, offMinute));
         }
         if (monthTimes != null) {
-            return Optional.of(new MonthlyTimer(
-                    Arrays.stream(monthTimes.split(" ", -1)).map(StoredTimer::month).toList()));
+            return Optional.of(new MonthlyTimer(Arrays.stream(monthTimes.split(" ", -1))
+                    .map(StoredTimer::month)
+                    .toList()));
         }
         return homeLatitudeDegrees == null ? Optional.empty() : Optional.of(homeDay(homeLatitudeDegrees));
     }

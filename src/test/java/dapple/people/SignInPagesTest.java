@@ -94,8 +94,8 @@ class SignInPagesTest {
     @Test
     void aResetPasswordEndsWhatIsSignedInAnywhere() throws Exception {
         String elsewhere = sessionOf(keeper.signInName());
-        String another = sessionOf(
-                collection.person(collection.site(), Role.KEEPER).signInName());
+        String another =
+                sessionOf(collection.person(collection.site(), Role.KEEPER).signInName());
         reset(people.allowReset(keeper.siteId(), keeper.personId()));
         assertThat(sessions.findById(elsewhere)).isNull();
         assertThat(sessions.findById(another)).isNotNull();
