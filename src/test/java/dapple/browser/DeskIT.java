@@ -220,7 +220,7 @@ class DeskIT {
     }
 
     private String document(String draft) {
-        String[] parts = draft.split("/");
+        String[] parts = draft.split("/", -1);
         long enclosureId = Long.parseLong(parts[2]);
         long siteId = ids.site();
         Instant now = clock.instant();
