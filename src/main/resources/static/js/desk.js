@@ -27,13 +27,16 @@ function work(form, look, fields, looking) {
     const part = event.target.closest('[data-part]');
     if (!part || event.button !== 0 || drag || !fields.has(part.dataset.part)) return;
     drag = { part: part.dataset.part, pointer: event.pointerId, plane: part.ownerSVGElement.dataset.plane, x: event.clientX, y: event.clientY, moved: { x: 0, y: 0, z: 0 }, from: fields.place(part.dataset.part) };
-    // A finger on a part drags it, elsewhere it moves the page. Shapes in a drawing do not heed touch-action, and the
-    // touch goes on at the shape that it began on, when the drawing has long been renewed.
-    event.target.addEventListener('touchmove', (move) => move.preventDefault(), { passive: false });
     look.setPointerCapture(event.pointerId);
     part.focus({ preventScroll: true });
     event.preventDefault();
   });
+
+  // A finger on a part drags it, elsewhere it moves the page. Shapes in a drawing do not heed touch-action, and a browser
+  // asks only while the finger comes down whether it may scroll.
+  look.addEventListener('touchstart', (event) => {
+    if (drag) event.preventDefault();
+  }, { passive: false });
 
   look.addEventListener('pointermove', (event) => {
     if (!drag) hover(event);
@@ -57,6 +60,7 @@ function work(form, look, fields, looking) {
     drag = null;
     fields.keep();
     looking.resting();
+    if (event.type === 'pointerup' && event.pointerType === 'touch') tell(event);
   }
   look.addEventListener('pointerup', drop);
   look.addEventListener('pointercancel', drop);
@@ -84,11 +88,14 @@ function work(form, look, fields, looking) {
 
   let pressed = null;
   look.addEventListener('pointerdown', (event) => { pressed = { x: event.clientX, y: event.clientY }; });
-  look.addEventListener('click', (event) => {
-    const svg = event.target.closest('svg[data-plane]');
+  look.addEventListener('click', tell);
+
+  /** What is where the pointer was pressed and let go; a touch that began a drag makes no click. */
+  function tell(event) {
+    const svg = document.elementFromPoint(event.clientX, event.clientY)?.closest('svg[data-plane]');
     const isStill = pressed && Math.hypot(event.clientX - pressed.x, event.clientY - pressed.y) < STILL_PIXELS;
     if (svg && isStill) looking.at(placeUnder(svg, event));
-  });
+  }
 
   // A field that was typed in has its own undo for as long as the caret is in it.
   let typed = null;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.function.Consumer;
@@ -72,6 +73,15 @@ class PicturesIT {
                 width,
                 page -> page.open(desk() + "/comparison?rig=installed&rig=" + ids.draft("E07")));
         picture("installation-" + device, width, page -> page.open(desk() + "/" + ids.draft("E07") + "/installation"));
+        picture("solving-" + device, width, this::solve);
+        picture("proposals-" + device, width, this::propose);
+        picture(
+                "commissioning-" + device,
+                width,
+                page -> page.open("/enclosures/" + ids.enclosure("E11") + "/commissioning")
+                        .await("As stated"));
+        picture("bench-" + device, width, this::fitOnTheBench);
+        picture("timers-" + device, width, page -> page.open("/enclosures/" + ids.enclosure("E02") + "/timers"));
         picture("lamp-model-" + device, width, page -> page.open("/lamp-models/" + ids.lampModel("L01")));
         picture("targets-" + device, width, page -> page.open("/targets/confirmation"));
         picture("animal-" + device, width, page -> page.signInAs("vet").open("/animals/" + ids.animal("Thistle")));
@@ -87,12 +97,19 @@ class PicturesIT {
     }
 
     @Test
-    void thePrintedSheet() throws IOException {
+    void thePrintedSheets() throws IOException {
         browser.at(A4_WIDTH, A4_HEIGHT).scheme("day").signInAs("vet");
         browser.command("Emulation.setEmulatedMedia", Map.of("media", "print"));
-        browser.open("/animals/" + ids.animal("Thistle") + "/sheet").at(A4_WIDTH, A4_HEIGHT);
+        printed("animal-print", "/animals/" + ids.animal("Thistle") + "/sheet");
+        browser.signInAs("supervisor");
+        printed("timers-print", "/enclosures/" + ids.enclosure("E02") + "/timers/sheet");
+        printed("commissioning-print", "/enclosures/" + ids.enclosure("E11") + "/commissioning/sheet");
+    }
+
+    private void printed(String name, String path) throws IOException {
+        browser.open(path).at(A4_WIDTH, A4_HEIGHT);
         browser.run("document.body.style.padding = '14mm';");
-        store("animal-print");
+        store(name);
     }
 
     /** What raising a lamp will do, before it is done. */
@@ -102,6 +119,31 @@ class PicturesIT {
                 .type("zMetres", "0.62")
                 .press("Show what it will do")
                 .await("What it will do");
+    }
+
+    private void solve(Browser page) {
+        page.open(desk() + "/" + ids.draft("E07") + "/solving")
+                .type("wanted", "1.2")
+                .press("Solve")
+                .await("At one height");
+    }
+
+    private void propose(Browser page) {
+        page.open(desk() + "/" + ids.draft("E07") + "/proposals")
+                .press("Look for rigs")
+                .await("The search is done");
+    }
+
+    /** By the square of the distance, but for what a hand and a display add. */
+    private void fitOnTheBench(Browser page) {
+        page.open("/lamps/" + ids.lamp("L01") + "/bench").type("wanted", "3");
+        page.run("document.getElementById('meterId').selectedIndex = 1;");
+        List<String> shown = List.of("6.1", "3.6", "2.2", "1.5", "1.1");
+        for (int row = 0; row < shown.size(); row++) {
+            page.type("distances[" + row + "]", String.valueOf(20 + 10 * row));
+            page.type("amounts[" + row + "]", shown.get(row));
+        }
+        page.press("Fit the curve").await("What the readings say");
     }
 
     private String desk() {

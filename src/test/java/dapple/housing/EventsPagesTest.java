@@ -128,7 +128,7 @@ class EventsPagesTest {
     void thePageOfAGroupSaysHowManyItHolds() throws Exception {
         counting.record(site.id(), group, Happening.BIRTH, 3, happened(5, "hatched"));
         pages.perform(get("/animals/" + group).with(collection.as(keeper)))
-                .andExpect(content().string(containsString("group of 8")));
+                .andExpect(content().string(containsString("8 animals now")));
     }
 
     @Test

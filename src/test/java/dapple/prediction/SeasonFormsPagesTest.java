@@ -107,7 +107,7 @@ class SeasonFormsPagesTest {
                 .andExpect(content()
                         .string(allOf(
                                 containsString("name=\"monthOn\" autocomplete=\"off\" value=\"07:00\""),
-                                containsString("value=\"12\" checked"),
+                                containsString("December: off all the month\" checked"),
                                 containsString("value=\"MONTHLY\" selected"))));
     }
 
