@@ -37,7 +37,7 @@ import org.springframework.util.FileSystemUtils;
 @TestComponent
 @Lazy
 class Browser implements DisposableBean {
-    private static final Duration PATIENCE = Duration.ofSeconds(10);
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
     private static final int WIDEST_PHONE = 640;
     private static final String SESSION = "dapple";
 
@@ -69,7 +69,7 @@ class Browser implements DisposableBean {
                         .usingDriverExecutable(Chromium.driver().toFile())
                         .build(),
                 options().setExperimentalOption("prefs", preferences),
-                ClientConfig.defaultConfig().readTimeout(PATIENCE.multipliedBy(3)));
+                ClientConfig.defaultConfig().readTimeout(PATIENCE.multipliedBy(2)));
     }
 
     /** A browser in which pages may run no scripts. */

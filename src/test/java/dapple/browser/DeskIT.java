@@ -17,6 +17,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -95,8 +97,12 @@ class DeskIT {
     }
 
     private void begin(int width, int height, String name) {
+        begin("E07", width, height, name);
+    }
+
+    private void begin(String enclosure, int width, int height, String name) {
         browser.at(width, height).signInAs("supervisor");
-        browser.open("/enclosures/" + ids.enclosure("E07") + "/desk").await("Begin a draft");
+        browser.open("/enclosures/" + ids.enclosure(enclosure) + "/desk").await("Begin a draft");
         browser.type("name", name).press("Begin").await("Zones by UV index");
         browser.await(By.cssSelector(LAMP)).await(By.cssSelector("[data-undo]"));
     }
@@ -217,6 +223,17 @@ class DeskIT {
         List<?> shares = (List<?>) answer.get("shares");
         assertThat(shares).as("zones").isNotEmpty();
         assertThat(shares).allSatisfy(share -> assertThat(shares()).contains(String.valueOf(share)));
+    }
+
+    /** In each of five enclosures some rig is found and becomes a draft, or what stands in the way is named. */
+    @ParameterizedTest
+    @ValueSource(strings = {"E02", "E03", "E05", "E07", "E09"})
+    void rigsAreProposed(String enclosure) {
+        begin(enclosure, 1280, 900, "To propose from");
+        browser.open(browser.path().replaceAll("[?].*", "") + "/proposals");
+        browser.press("Look for rigs").await("It took");
+        assertThat(browser.text()).containsPattern("rigs? meets? all that was weighed|stands in the way");
+        browser.press(By.cssSelector("form[action$='/proposals/draft'] button")).await("Zones by UV index");
     }
 
     private String document(String draft) {

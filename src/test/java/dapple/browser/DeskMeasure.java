@@ -90,10 +90,14 @@ class DeskMeasure {
         for (String code : ENCLOSURES) {
             begin(code, "Measured twice");
             browser.open(browser.path().replaceAll("[?].*", "") + "/proposals").press("Look for rigs");
-            browser.await("It took").press("Look again").await("It took");
-            String took = browser.text().replaceAll("(?s).*It took ([0-9.]+) s.*", "$1");
-            out().println("rigs proposed for " + code + ", second search: " + took + " s");
+            String first = browser.await("It took").text();
+            String second = browser.press("Look again").await("It took").text();
+            out().println("rigs proposed for " + code + ": " + seconds(first) + " s, again " + seconds(second) + " s");
         }
+    }
+
+    private static String seconds(String page) {
+        return page.replaceAll("(?s).*It took ([0-9.]+) s.*", "$1");
     }
 
     private void begin(String code, String name) {
