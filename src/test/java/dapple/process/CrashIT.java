@@ -26,9 +26,9 @@ class CrashIT {
     private static final int KEEPERS = 4;
 
     /** Of all keepers together, before a kill. A write that comes half a second late would lose many of them. */
-    private static final int ACKNOWLEDGED_A_ROUND = 100;
+    private static final int ACKNOWLEDGED_A_ROUND = 60;
 
-    private static final int PATIENCE_SECONDS = 30;
+    private static final int PATIENCE_SECONDS = 60;
 
     /** The exit value of a process that signal 9 has ended: 128 + 9. */
     private static final int KILLED = 137;
