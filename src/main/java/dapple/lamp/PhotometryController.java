@@ -5,9 +5,6 @@ import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -61,9 +58,7 @@ class PhotometryController {
             @RequestParam Optional<MultipartFile> file,
             Model model,
             HttpServletResponse response) {
-        String content = file.filter(chosen -> !chosen.isEmpty())
-                .map(PhotometryController::text)
-                .orElse(form.text());
+        String content = Uploaded.or(file, form.text());
         Optional<LampShape.Measured> shape = PhotometryRules.check(content, errors);
         model.addAttribute("content", content.length() > FiledPhotometry.MOST_CHARACTERS ? "" : content);
         if (errors.hasErrors() || shape.isEmpty()) {
@@ -89,13 +84,5 @@ class PhotometryController {
             @RequestParam(defaultValue = "-1") long version) {
         filing.remove(me.siteId(), modelId, version);
         return "redirect:/lamp-models/" + modelId;
-    }
-
-    private static String text(MultipartFile file) {
-        try {
-            return new String(file.getBytes(), StandardCharsets.UTF_8);
-        } catch (IOException cause) {
-            throw new UncheckedIOException("cannot read an uploaded file", cause);
-        }
     }
 }

@@ -5,9 +5,6 @@ import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -54,9 +51,7 @@ class SpectrumController {
             @RequestParam Optional<MultipartFile> file,
             Model model,
             HttpServletResponse response) {
-        String content = file.filter(chosen -> !chosen.isEmpty())
-                .map(SpectrumController::text)
-                .orElse(form.text());
+        String content = Uploaded.or(file, form.text());
         if (SpectrumRules.check(content, errors) instanceof SpectrumText.Outcome.Read read && !errors.hasErrors()) {
             NewSpectrum added = new NewSpectrum(form.source().strip(), content, read.spectrum(), me.personId());
             try {
@@ -80,13 +75,5 @@ class SpectrumController {
             @RequestParam(defaultValue = "-1") long version) {
         filing.removeSpectrum(me.siteId(), modelId, version);
         return "redirect:/lamp-models/" + modelId;
-    }
-
-    private static String text(MultipartFile file) {
-        try {
-            return new String(file.getBytes(), StandardCharsets.UTF_8);
-        } catch (IOException cause) {
-            throw new UncheckedIOException("cannot read an uploaded file", cause);
-        }
     }
 }
