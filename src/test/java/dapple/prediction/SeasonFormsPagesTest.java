@@ -10,7 +10,6 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
-import dapple.enclosure.Enclosures;
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.people.Role;
@@ -52,9 +51,6 @@ class SeasonFormsPagesTest {
     private TestCollection collection;
 
     @Autowired
-    private Enclosures enclosures;
-
-    @Autowired
     private RigChanging changing;
 
     @Autowired
@@ -75,8 +71,7 @@ class SeasonFormsPagesTest {
     void furnish() {
         site = collection.site();
         lead = collection.person(site, Role.LIGHTING_LEAD);
-        long roomId = enclosures.addRoom(site.id(), "Dry room", 1);
-        enclosureId = enclosures.add(site.id(), roomId, "E1", 1, Optional.empty());
+        enclosureId = collection.emptyEnclosure(site);
         lamp = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
         changing.make(
                 new RigEntry(

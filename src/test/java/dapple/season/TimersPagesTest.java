@@ -7,7 +7,6 @@ import static org.springframework.test.web.servlet.request.MockMvcRequestBuilder
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
-import dapple.enclosure.Enclosures;
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.people.Role;
@@ -45,9 +44,6 @@ class TimersPagesTest {
     private TestCollection collection;
 
     @Autowired
-    private Enclosures enclosures;
-
-    @Autowired
     private RigChanging changing;
 
     @Autowired
@@ -64,8 +60,7 @@ class TimersPagesTest {
     void furnish() {
         site = collection.site();
         lead = collection.person(site, Role.LIGHTING_LEAD);
-        long roomId = enclosures.addRoom(site.id(), "Dry room", 1);
-        enclosureId = enclosures.add(site.id(), roomId, "E1", 1, Optional.empty());
+        enclosureId = collection.emptyEnclosure(site);
     }
 
     @Test
