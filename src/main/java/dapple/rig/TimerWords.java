@@ -47,8 +47,7 @@ public class TimerWords {
             return say("timer.monthly", span(months(monthly)));
         }
         HomeDayTimer home = (HomeDayTimer) timer;
-        String where = latitude(home.latitudeDegrees()) + (home.isShifted() ? say("timer.shifted") : "");
-        return say("timer.home", where, span(days(home)));
+        return say("timer.home", home(home.latitudeDegrees(), home.isShifted()), span(days(home)));
     }
 
     /** On and off at; off all day; day and night. */
@@ -69,6 +68,11 @@ public class TimerWords {
     /** Hours without their unit. */
     public String hours(double hours) {
         return String.format(Locale.ROOT, "%.1f", hours);
+    }
+
+    /** Where a day is lit so, as in 28.0° S, half a year shifted. */
+    public String home(double latitudeDegrees, boolean isShifted) {
+        return latitude(latitudeDegrees) + (isShifted ? say("timer.shifted") : "");
     }
 
     private static String latitude(double degrees) {
