@@ -41,6 +41,7 @@ import dapple.testing.TestCollection.Home;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -180,6 +181,48 @@ class CommissioningPagesTest {
     }
 
     @Test
+    void anAuditShowsWhoAcceptedWhyAndOnWhichReadings() throws Exception {
+        long read = reading.read(keeper, meter, home.basking(), reading.predicted(keeper, home.basking()));
+        accept(lead, "All as planned");
+        audit(
+                "",
+                allOf(
+                        containsString("Accepted by " + lead.fullName() + " on "),
+                        containsString("Reason: All as planned"),
+                        containsString("href=\"/readings/" + read + "\""),
+                        not(containsString("accepted only later"))));
+    }
+
+    @Test
+    void anAuditOfAnEarlierInstantSaysThatTheRigWasAcceptedOnlyLater() throws Exception {
+        readAsPredicted();
+        accept(lead, "All as planned");
+        String before = LocalDateTime.ofInstant(reading.noon(lead), lead.zone()).toString();
+        audit("?at=" + before, containsString("accepted only later"));
+    }
+
+    @Test
+    void anAuditSaysThatNobodyHasAccepted() throws Exception {
+        readAsPredicted();
+        audit("", containsString("Nobody had accepted it, or has since."));
+    }
+
+    @Test
+    void anAuditDoesNotShowTheAcceptanceOfARigThatWasChangedSince() throws Exception {
+        readAsPredicted();
+        accept(lead, "All as planned");
+        changing.make(entry(reading.noon(lead).plus(Duration.ofHours(1))), new CoverStep.Put(pane()));
+        audit("", not(containsString("All as planned")));
+    }
+
+    private void audit(String query, Matcher<String> matcher) throws Exception {
+        pages.perform(get("/enclosures/" + home.enclosureId() + "/audit" + query)
+                        .with(collection.as(collection.person(site, Role.INSPECTOR))))
+                .andExpect(status().isOk())
+                .andExpect(content().string(matcher));
+    }
+
+    @Test
     void whoTookAllTheReadingsDoesNotAcceptThem() throws Exception {
         reading.read(lead, meter, home.points(), 1);
         accept(lead, "All as planned").andExpect(content().string(containsString("You took all the readings")));
@@ -269,15 +312,7 @@ class CommissioningPagesTest {
         double near = reading.predicted(lead, home.nearest());
         Instant noon = reading.noon(lead);
         changing.make(
-                new RigEntry(
-                        site.id(),
-                        home.enclosureId(),
-                        noon.plus(Duration.ofHours(1)),
-                        "a pane",
-                        lead.personId(),
-                        UUID.randomUUID(),
-                        Optional.empty()),
-                new CoverStep.Put(pane()));
+                entry(noon.plus(Duration.ofHours(1))), new CoverStep.Put(pane()));
         Instant later = noon.plus(Duration.ofHours(3));
         reading.readAt(keeper, meter, home.basking(), 0.8 * open * 0.9, later);
         reading.readAt(keeper, meter, home.nearest(), 0.8 * near * 0.9, later);
@@ -286,6 +321,17 @@ class CommissioningPagesTest {
                 .filteredOn(FittedQuantity.OfCover::isTold)
                 .singleElement()
                 .satisfies(cover -> assertThat(cover.share().orElseThrow()).isCloseTo(0.76, within(0.06)));
+    }
+
+    private RigEntry entry(Instant at) {
+        return new RigEntry(
+                site.id(),
+                home.enclosureId(),
+                at,
+                "a pane",
+                lead.personId(),
+                UUID.randomUUID(),
+                Optional.empty());
     }
 
     private static Cover pane() {
