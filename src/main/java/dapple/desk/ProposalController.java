@@ -10,6 +10,7 @@ import dapple.site.Caution;
 import dapple.site.NotFoundException;
 import dapple.site.TakenException;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -66,8 +67,15 @@ class ProposalController {
         model.addAttribute("enclosure", desk.installed().enclosure());
         job.ifPresent(found -> model.addAttribute("job", found));
         job.flatMap(Job::found).ifPresent(found -> model.addAttribute("found", found));
-        model.addAttribute("cautions", Set.of(Caution.ULTRAVIOLET, Caution.HEAT, Caution.MAINS));
+        model.addAttribute("cautions", cautions(job.flatMap(Job::found)));
         return "desk/proposals";
+    }
+
+    /** Of all lamps that any of the rigs would hang, to be bought or not: here it is decided which. */
+    private static Set<Caution> cautions(Optional<Proposed> found) {
+        Set<Caution> cautions = EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT, Caution.MAINS);
+        found.map(ProposalController::rigs).orElse(List.of()).forEach(rig -> cautions.addAll(rig.cautions()));
+        return cautions;
     }
 
     private static Jobs.Key key(Desk desk, DraftFacts draft) {

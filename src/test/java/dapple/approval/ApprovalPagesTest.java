@@ -260,7 +260,7 @@ class ApprovalPagesTest {
     @Test
     void filledInHoursSayThatTheyAreComputedFromTheSun() throws Exception {
         assertThat(text(send(litAt("-28", true))))
-                .contains("value=\"Day length computed from the sun at latitude 28.0°\u00a0S, half a year shifted\"")
+                .contains("value=\"Day length computed from the sun at latitude 28.0&deg;&nbsp;S, half a year shifted\"")
                 .contains("<option value=\"COMPUTED\" selected=\"selected\">computed from the sun</option>");
     }
 

@@ -12,8 +12,12 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
+import dapple.lamp.LampModelFacts;
 import dapple.lamp.LampOutput;
+import dapple.lamp.NewSpectrum;
+import dapple.lamp.SpectrumFiling;
 import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
@@ -25,9 +29,12 @@ import dapple.rig.Cover;
 import dapple.rig.CoverMaterial;
 import dapple.rig.CoverStep;
 import dapple.rig.CoverTransmittance;
+import dapple.rig.Hanging;
+import dapple.rig.LampStep;
 import dapple.rig.Provenance;
 import dapple.rig.RigChanging;
 import dapple.rig.RigEntry;
+import dapple.rig.RigExamples;
 import dapple.site.Settings;
 import dapple.site.SiteFacts;
 import dapple.site.Sites;
@@ -58,6 +65,9 @@ class CommissioningPagesTest {
     /** A display of tenths at a UV index near 2. */
     private static final double SHOWN = 0.05;
 
+    /** Of a model of which nothing was changed. */
+    private static final long FIRST_VERSION = 0;
+
     @Autowired
     private TestCollection collection;
 
@@ -84,6 +94,9 @@ class CommissioningPagesTest {
 
     @Autowired
     private RigChanging changing;
+
+    @Autowired
+    private SpectrumFiling filing;
 
     @Autowired
     private MockMvc pages;
@@ -332,6 +345,80 @@ class CommissioningPagesTest {
                 lead.personId(),
                 UUID.randomUUID(),
                 Optional.empty());
+    }
+
+    /** Two tubes at one place: whatever is read, either may have given it (worked by thought: their shares are alike everywhere). */
+    @Test
+    void lampsThatHangAsOneCannotBeToldApart() throws Exception {
+        LampFacts other = hangAnother(home);
+        see(allOf(
+                containsString(other.tag() + ", UV index: even with every point read nobody can say"),
+                containsString("A reading ")));
+    }
+
+    @Test
+    void lampsThatCannotBeToldApartAreNotMeasuredByAnAcceptance() throws Exception {
+        hangAnother(home);
+        readAsPredicted();
+        accept(lead, "Both are new");
+        see(containsString("no: the readings do not tell it apart"));
+        assertThat(output().mark()).isEqualTo(SourceMark.FROM_MEMORY);
+    }
+
+    /** Nanometres and W/(m² nm), invented: a lamp that gives as much at 280 nm as at 310 nm; sunlight ends above 290 nm. */
+    private static final String FAULTY = """
+            wavelength_nm,irradiance_w_m2_nm
+            270,0.001
+            280,0.002
+            300,0.002
+            310,0.002
+            400,0.001
+            """;
+
+    @Test
+    void aFaultyLampIsNamedWithItsCautionAndNotAccepted() throws Exception {
+        readAsPredicted();
+        fileAFaultySpectrum();
+        see(allOf(
+                containsString("It cannot be accepted: a lamp that hangs there has radiation shorter than the sun’s."),
+                containsString("data-caution=\"SHORT_WAVES\""),
+                not(containsString("Accept the rig of"))));
+    }
+
+    @Test
+    void aFormThatIsSentAllTheSameIsRefusedForTheFaultyLamp() throws Exception {
+        readAsPredicted();
+        fileAFaultySpectrum();
+        accept(lead, "It looks fine").andExpect(content().string(containsString("id=\"reason-wrong\"")));
+        assertThat(trial(lead).accepted()).isEmpty();
+    }
+
+    private LampFacts hangAnother(Home where) {
+        LampFacts other = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
+        Hanging hanging = new Hanging(
+                "beside it", RiggedHomes.over(), Optional.of(RigExamples.tenHours()), Optional.empty());
+        changing.make(
+                new RigEntry(
+                        site.id(),
+                        where.enclosureId(),
+                        reading.noon(lead).minus(Duration.ofHours(20)),
+                        "one more",
+                        lead.personId(),
+                        UUID.randomUUID(),
+                        Optional.empty()),
+                new LampStep.Fit(other.id(), hanging));
+        return other;
+    }
+
+    private void fileAFaultySpectrum() {
+        LampModelFacts model = reading.scene(lead, home.enclosureId())
+                .rig()
+                .rig()
+                .fittings()
+                .get(0)
+                .lamp()
+                .model();
+        filing.fileSpectrum(site.id(), model.id(), FIRST_VERSION, NewSpectrum.of("a laboratory", FAULTY, lead.personId()));
     }
 
     private static Cover pane() {
