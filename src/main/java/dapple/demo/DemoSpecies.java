@@ -75,6 +75,6 @@ class DemoSpecies {
                                 .map(hours -> Math.round(TENTHS * hours) / TENTHS)
                                 .toList(),
                 SourceMark.COMPUTED,
-                "Day length computed from the sun at latitude 28.0° S, half a year shifted");
+                "Day length at latitude 28.0° S, half a year shifted");
     }
 }

@@ -2,7 +2,10 @@ package dapple.desk;
 
 import dapple.desk.Proposed.Shown;
 import dapple.draft.DraftFacts;
+import dapple.draft.DraftPlace;
 import dapple.draft.Drafts;
+import dapple.enclosure.EnclosureFacts;
+import dapple.enclosure.Enclosures;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
@@ -37,13 +40,21 @@ class ProposalController {
     private static final int LONGEST_NAME = 80;
 
     private final DeskOpening opening;
+    private final Enclosures enclosures;
     private final Drafts drafts;
     private final Proposing proposing;
     private final Jobs jobs;
     private final MessageSource messages;
 
-    ProposalController(DeskOpening opening, Drafts drafts, Proposing proposing, Jobs jobs, MessageSource messages) {
+    ProposalController(
+            DeskOpening opening,
+            Enclosures enclosures,
+            Drafts drafts,
+            Proposing proposing,
+            Jobs jobs,
+            MessageSource messages) {
         this.opening = opening;
+        this.enclosures = enclosures;
         this.drafts = drafts;
         this.proposing = proposing;
         this.jobs = jobs;
@@ -56,15 +67,14 @@ class ProposalController {
             @PathVariable long enclosureId,
             @PathVariable long draftId,
             Model model) {
-        Desk desk = opening.of(me, enclosureId);
-        DraftFacts draft = drafts.get(desk.place(), draftId);
-        return show(desk, draft, model);
+        EnclosureFacts enclosure = enclosures.get(me.siteId(), enclosureId);
+        return show(me, enclosure, drafts.get(new DraftPlace(me.siteId(), enclosureId), draftId), model);
     }
 
-    private String show(Desk desk, DraftFacts draft, Model model) {
-        Optional<Job> job = jobs.find(key(desk, draft));
+    private String show(SignedIn me, EnclosureFacts enclosure, DraftFacts draft, Model model) {
+        Optional<Job> job = jobs.find(key(me, draft));
         model.addAttribute("draft", draft);
-        model.addAttribute("enclosure", desk.installed().enclosure());
+        model.addAttribute("enclosure", enclosure);
         job.ifPresent(found -> model.addAttribute("job", found));
         job.flatMap(Job::found).ifPresent(found -> model.addAttribute("found", found));
         model.addAttribute("cautions", cautions(job.flatMap(Job::found)));
@@ -78,8 +88,8 @@ class ProposalController {
         return cautions;
     }
 
-    private static Jobs.Key key(Desk desk, DraftFacts draft) {
-        return new Jobs.Key(draft.id(), desk.me().personId());
+    private static Jobs.Key key(SignedIn me, DraftFacts draft) {
+        return new Jobs.Key(draft.id(), me.personId());
     }
 
     @PostMapping
@@ -92,19 +102,18 @@ class ProposalController {
         Desk desk = opening.of(me, enclosureId);
         DraftFacts draft = drafts.get(desk.place(), draftId);
         boolean isBegun = jobs.begin(
-                key(desk, draft), draft.version(), (crew, progress) -> proposing.propose(desk, draft, crew, progress));
+                key(me, draft), draft.version(), (crew, progress) -> proposing.propose(desk, draft, crew, progress));
         if (!isBegun) {
             response.setStatus(HttpStatus.SERVICE_UNAVAILABLE.value());
             model.addAttribute("busy", true);
-            return show(desk, draft, model);
+            return show(me, desk.installed().enclosure(), draft, model);
         }
         return "redirect:" + address(enclosureId, draftId);
     }
 
     @PostMapping("/stop")
     String stop(@AuthenticationPrincipal SignedIn me, @PathVariable long enclosureId, @PathVariable long draftId) {
-        Desk desk = opening.of(me, enclosureId);
-        jobs.stop(key(desk, drafts.get(desk.place(), draftId)));
+        jobs.stop(key(me, drafts.get(new DraftPlace(me.siteId(), enclosureId), draftId)));
         return "redirect:" + address(enclosureId, draftId);
     }
 
@@ -117,7 +126,7 @@ class ProposalController {
             @RequestParam(defaultValue = "") String rig) {
         Desk desk = opening.of(me, enclosureId);
         DraftFacts from = drafts.get(desk.place(), draftId);
-        Shown chosen = chosen(jobs.find(key(desk, from)).flatMap(Job::found), rig);
+        Shown chosen = chosen(jobs.find(key(me, from)).flatMap(Job::found), rig);
         String what = chosen.merit().map(merit -> "desk.merit." + merit).orElse("desk.propose.nearest.name");
         return "redirect:/enclosures/" + enclosureId + "/desk/" + made(desk, from.name() + ", " + say(what), chosen);
     }

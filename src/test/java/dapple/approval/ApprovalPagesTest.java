@@ -260,7 +260,7 @@ class ApprovalPagesTest {
     @Test
     void filledInHoursSayThatTheyAreComputedFromTheSun() throws Exception {
         assertThat(text(send(litAt("-28", true))))
-                .contains("value=\"Day length computed from the sun at latitude 28.0&deg;&nbsp;S, half a year shifted\"")
+                .contains("value=\"Day length at latitude 28.0&deg;&nbsp;S, half a year shifted\"")
                 .contains("<option value=\"COMPUTED\" selected=\"selected\">computed from the sun</option>");
     }
 
@@ -289,7 +289,7 @@ class ApprovalPagesTest {
             form.put(typed.group(1), typed.group(2));
         }
         form.put("hoursMark", "COMPUTED");
-        form.put("hoursSource", "Day length computed from the sun at latitude 52.0° N");
+        form.put("hoursSource", "Day length at latitude 52.0° N");
         approve(form).andExpect(redirectedUrl("/targets/" + species.id()));
         see("/targets/" + species.id()).andExpect(content().string(containsString(">computed from the sun<")));
     }
