@@ -49,8 +49,7 @@ class HoursFromTheSun {
                 .map(HoursFromTheSun::inTenths)
                 .toList();
         Object[] where = {words.home(latitudeDegrees, isShifted)};
-        return new Photoperiod(
-                hours, SourceMark.COMPUTED, messages.getMessage("target.sun.source", where, Locale.UK));
+        return new Photoperiod(hours, SourceMark.COMPUTED, messages.getMessage("target.sun.source", where, Locale.UK));
     }
 
     /** Six minutes: nearer than any animal's day follows its latitude. */

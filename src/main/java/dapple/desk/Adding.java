@@ -1,9 +1,9 @@
 package dapple.desk;
 
+import dapple.draft.DraftRig;
 import dapple.enclosure.InnerSize;
 import dapple.enclosure.PointFacts;
 import dapple.enclosure.Position;
-import dapple.draft.DraftRig;
 import dapple.prediction.EnclosureScene;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

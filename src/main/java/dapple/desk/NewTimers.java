@@ -58,10 +58,10 @@ class NewTimers {
         List<String> told = new ArrayList<>();
         for (FittingFacts fitting : desk.under(rig).rig().rig().fittings()) {
             DraftLamp lamp = rig.lamps().get(lamps.size());
-            Optional<Proposed> proposed = lamp.fittingId().isPresent()
-                            || lamp.hanging().timer().isPresent()
-                    ? Optional.empty()
-                    : of(fitting.lamp().model(), desk, rig);
+            Optional<Proposed> proposed =
+                    lamp.fittingId().isPresent() || lamp.hanging().timer().isPresent()
+                            ? Optional.empty()
+                            : of(fitting.lamp().model(), desk, rig);
             lamps.add(proposed.map(timer -> timed(lamp, timer.timer())).orElse(lamp));
             proposed.ifPresent(timer -> told.add(say("of", fitting.lamp().tag(), timer.why())));
         }
@@ -146,11 +146,7 @@ class NewTimers {
                 .map(minutes -> around(middle, minutes))
                 .map(timer -> new Proposed(
                         timer,
-                        say(
-                                "as-asked",
-                                need.scientificName(),
-                                words.month(today.getMonthValue()),
-                                words.of(timer))));
+                        say("as-asked", need.scientificName(), words.month(today.getMonthValue()), words.of(timer))));
     }
 
     private static LampTimer around(LocalTime middle, int minutes) {

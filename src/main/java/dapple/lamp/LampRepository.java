@@ -1,7 +1,7 @@
 package dapple.lamp;
 
-import jakarta.persistence.LockModeType;
 import dapple.lamp.StatedModel.OwnedLamp;
+import jakarta.persistence.LockModeType;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;

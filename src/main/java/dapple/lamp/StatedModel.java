@@ -25,10 +25,7 @@ record StatedModel(LampModel model, Optional<LampModelOutput> stated, Optional<S
             @Nullable Instant recordedAt,
             @Nullable Long recordedBy,
             @Nullable SpectrumFigures figures) {
-        this(
-                model,
-                Optional.ofNullable(stated),
-                SpectrumFiled.of(spectrumId, source, recordedAt, recordedBy, figures));
+        this(model, Optional.ofNullable(stated), SpectrumFiled.of(spectrumId, source, recordedAt, recordedBy, figures));
     }
 
     /** Models by id, of rows that stand together. */
@@ -62,8 +59,7 @@ record StatedModel(LampModel model, Optional<LampModelOutput> stated, Optional<S
         static Stream<LampFacts> facts(List<OwnedLamp> rows, Map<Long, LampModelFacts> models) {
             return rows.stream().collect(Collectors.groupingBy(row -> row.lamp().id())).values().stream()
                     .map(lamp -> facts(
-                            lamp,
-                            Given.of(models.get(lamp.get(0).lamp().state().modelId()))));
+                            lamp, Given.of(models.get(lamp.get(0).lamp().state().modelId()))));
         }
 
         private static LampFacts facts(List<OwnedLamp> rows, LampModelFacts model) {

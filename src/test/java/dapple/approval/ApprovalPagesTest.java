@@ -266,7 +266,9 @@ class ApprovalPagesTest {
 
     @Test
     void fillingInKeepsWhatElseIsTypedAndStoresNothing() throws Exception {
-        assertThat(text(send(litAt("-28", true)))).contains("watched for a season").contains("value=\"2.9\"");
+        assertThat(text(send(litAt("-28", true))))
+                .contains("watched for a season")
+                .contains("value=\"2.9\"");
         assertThat(targets.versions(site.id(), species.id())).hasSize(1);
     }
 
@@ -284,7 +286,8 @@ class ApprovalPagesTest {
     @Test
     void filledInHoursMayBeApproved() throws Exception {
         Map<String, String> form = cells("2.9", "7.4", "0.29", "8");
-        Matcher typed = Pattern.compile("name=\"(hours\\[[0-9]+])\" value=\"([^\"]*)\"").matcher(text(send(litAt("52", false))));
+        Matcher typed = Pattern.compile("name=\"(hours\\[[0-9]+])\" value=\"([^\"]*)\"")
+                .matcher(text(send(litAt("52", false))));
         while (typed.find()) {
             form.put(typed.group(1), typed.group(2));
         }

@@ -324,8 +324,7 @@ class CommissioningPagesTest {
         double open = reading.predicted(lead, home.basking());
         double near = reading.predicted(lead, home.nearest());
         Instant noon = reading.noon(lead);
-        changing.make(
-                entry(noon.plus(Duration.ofHours(1))), new CoverStep.Put(pane()));
+        changing.make(entry(noon.plus(Duration.ofHours(1))), new CoverStep.Put(pane()));
         Instant later = noon.plus(Duration.ofHours(3));
         reading.readAt(keeper, meter, home.basking(), 0.8 * open * 0.9, later);
         reading.readAt(keeper, meter, home.nearest(), 0.8 * near * 0.9, later);
@@ -338,13 +337,7 @@ class CommissioningPagesTest {
 
     private RigEntry entry(Instant at) {
         return new RigEntry(
-                site.id(),
-                home.enclosureId(),
-                at,
-                "a pane",
-                lead.personId(),
-                UUID.randomUUID(),
-                Optional.empty());
+                site.id(), home.enclosureId(), at, "a pane", lead.personId(), UUID.randomUUID(), Optional.empty());
     }
 
     /** Two tubes at one place: whatever is read, either may have given it (worked by thought: their shares are alike everywhere). */
@@ -395,8 +388,8 @@ class CommissioningPagesTest {
 
     private LampFacts hangAnother(Home where) {
         LampFacts other = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
-        Hanging hanging = new Hanging(
-                "beside it", RiggedHomes.over(), Optional.of(RigExamples.tenHours()), Optional.empty());
+        Hanging hanging =
+                new Hanging("beside it", RiggedHomes.over(), Optional.of(RigExamples.tenHours()), Optional.empty());
         changing.make(
                 new RigEntry(
                         site.id(),
@@ -418,7 +411,8 @@ class CommissioningPagesTest {
                 .get(0)
                 .lamp()
                 .model();
-        filing.fileSpectrum(site.id(), model.id(), FIRST_VERSION, NewSpectrum.of("a laboratory", FAULTY, lead.personId()));
+        filing.fileSpectrum(
+                site.id(), model.id(), FIRST_VERSION, NewSpectrum.of("a laboratory", FAULTY, lead.personId()));
     }
 
     private static Cover pane() {

@@ -94,7 +94,8 @@ class DemoStoryIT {
                 .collect(Collectors.toSet());
         assertThat(changed).containsExactlyInAnyOrder("E05", "E07", ON_RECORD_ALONE, "E11");
         return basking(rows.points())
-                .filter(spot -> changed.contains(spot.enclosure()) && !spot.enclosure().equals(ON_RECORD_ALONE))
+                .filter(spot ->
+                        changed.contains(spot.enclosure()) && !spot.enclosure().equals(ON_RECORD_ALONE))
                 .map(spot -> DynamicTest.dynamicTest(
                         name(spot),
                         () -> assertThat(predicted(spot, Instant.now()))

@@ -100,8 +100,11 @@ public record FittedRig(
      */
     public List<Doubt> doubts(Interval usual) {
         Stream<Doubt> points = residuals.stream()
-                .map(one ->
-                        new Doubt(Part.POINT, one.reading().point(), one.ratio().orElse(Double.POSITIVE_INFINITY), one.inStandardUnits()));
+                .map(one -> new Doubt(
+                        Part.POINT,
+                        one.reading().point(),
+                        one.ratio().orElse(Double.POSITIVE_INFINITY),
+                        one.inStandardUnits()));
         return Stream.of(points, of(Part.LAMP, lamps), of(Part.METER, meters), of(Part.COVER, told()))
                 .flatMap(each -> each)
                 .filter(doubt -> isDoubtful(doubt, usual))
