@@ -1,8 +1,8 @@
 package dapple.approval;
 
 import dapple.light.sun.HomeDays;
-import dapple.rig.TimerWords;
 import dapple.site.DecimalText;
+import dapple.site.LatitudeText;
 import dapple.site.SourceMark;
 import dapple.target.Photoperiod;
 import java.math.BigDecimal;
@@ -22,12 +22,10 @@ class HoursFromTheSun {
     private static final BigDecimal POLE = BigDecimal.valueOf(90);
     private static final int PLACES_OF_A_LATITUDE = 4;
 
-    private final TimerWords words;
     private final MessageSource messages;
     private final Clock clock;
 
-    HoursFromTheSun(TimerWords words, MessageSource messages, Clock clock) {
-        this.words = words;
+    HoursFromTheSun(MessageSource messages, Clock clock) {
         this.messages = messages;
         this.clock = clock;
     }
@@ -48,8 +46,12 @@ class HoursFromTheSun {
         List<Double> hours = home.hoursByMonth(Year.now(clock)).stream()
                 .map(HoursFromTheSun::inTenths)
                 .toList();
-        Object[] where = {words.home(latitudeDegrees, isShifted)};
-        return new Photoperiod(hours, SourceMark.COMPUTED, messages.getMessage("target.sun.source", where, Locale.UK));
+        String where = LatitudeText.of(latitudeDegrees) + (isShifted ? say("timer.shifted") : "");
+        return new Photoperiod(hours, SourceMark.COMPUTED, say("target.sun.source", where));
+    }
+
+    private String say(String key, Object... arguments) {
+        return messages.getMessage(key, arguments, Locale.UK);
     }
 
     /** Six minutes: nearer than any animal's day follows its latitude. */
