@@ -39,6 +39,12 @@ interface RigChangeRepository extends JpaRepository<RigChange, Long> {
             and c.kind <> dapple.rig.RigChangeKind.TIMER_CHANGED order by c.atInstant desc, c.id desc""")
     List<RigChange> ofLight(long siteId, long enclosureId, Limit limit);
 
+    /** The same as they were at an instant. */
+    @Query("""
+            select c from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId and c.atInstant <= :at
+            and c.kind <> dapple.rig.RigChangeKind.TIMER_CHANGED order by c.atInstant desc, c.id desc""")
+    List<RigChange> ofLightUntil(long siteId, long enclosureId, Instant at, Limit limit);
+
     /** The newest change of each enclosure that a reading can tell. */
     @Query("""
             select c from RigChange c where c.siteId = :siteId

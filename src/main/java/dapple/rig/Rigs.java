@@ -58,10 +58,22 @@ public class Rigs {
     /** The same of an enclosure of the site that is at hand. */
     @Transactional(readOnly = true)
     public Rig in(long siteId, EnclosureFacts enclosure, Instant at) {
-        long enclosureId = enclosure.id();
-        List<Fitting> hanging = fittings.inEnclosure(siteId, enclosureId, at);
-        Map<Long, LampFacts> byId =
-                lamps.byId(siteId, hanging.stream().map(Fitting::lampId).toList());
+        List<Fitting> hanging = fittings.inEnclosure(siteId, enclosure.id(), at);
+        return rig(
+                siteId,
+                enclosure.id(),
+                at,
+                hanging,
+                lamps.byId(siteId, hanging.stream().map(Fitting::lampId).toList()));
+    }
+
+    /** The same, where all lamps of the site are at hand. */
+    @Transactional(readOnly = true)
+    public Rig in(long siteId, EnclosureFacts enclosure, Instant at, Map<Long, LampFacts> byId) {
+        return rig(siteId, enclosure.id(), at, fittings.inEnclosure(siteId, enclosure.id(), at), byId);
+    }
+
+    private Rig rig(long siteId, long enclosureId, Instant at, List<Fitting> hanging, Map<Long, LampFacts> byId) {
         return new Rig(
                 enclosureId,
                 changes.until(siteId, enclosureId, at, Limit.of(1)).stream()

@@ -393,6 +393,48 @@ class DeskPagesTest {
     }
 
     @Test
+    void aLampThatComesHasTheTimerOfItsKindAndSaysWhose() throws Exception {
+        LampFacts free = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
+        act("addLamp", Map.of("newLamp", "lamp:" + free.id()))
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("name=\"lamps[1].on\" value=\"08:00\""),
+                                containsString("name=\"lamps[1].off\" value=\"18:00\""),
+                                containsString("Its timer is a proposal: the timer of "
+                                        + rigs.at(site.id(), home.enclosureId(), clock.instant())
+                                                .fittings()
+                                                .get(0)
+                                                .lamp()
+                                                .tag()))));
+    }
+
+    @Test
+    void aLampOfAnotherKindHasNoTimerOfATube() throws Exception {
+        LampFacts free = collection.lamp(site, collection.lampModel(site, LampClass.TUNGSTEN_HALOGEN));
+        act("addLamp", Map.of("newLamp", "lamp:" + free.id()))
+                .andExpect(content().string(not(containsString("Its timer is a proposal"))));
+    }
+
+    @Test
+    void aTimerThatChangesOverTheYearComesWithANewLampAndStays() throws Exception {
+        LampTimer season = new HomeDayTimer(40, false, LocalTime.of(13, 0), 20, 0, 1440);
+        time(season);
+        LampFacts free = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
+        String added = act("addLamp", Map.of("newLamp", "lamp:" + free.id()))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(added).contains("name=\"lamps[1].season\" value=\"HOME_DAY 40.0 false 13:00 20 0 1440\"");
+        save(Map.of(
+                "lamps[1].pick", "lamp:" + free.id(),
+                "lamps[1].place", "beside it",
+                "lamps[1].season", "HOME_DAY 40.0 false 13:00 20 0 1440"));
+        assertThat(draft().rig().lamps().get(1).hanging().timer()).contains(season);
+        save(Map.of("lamps[1].place", "over there"));
+        assertThat(draft().rig().lamps().get(1).hanging().timer()).contains(season);
+    }
+
+    @Test
     void aLampStillToBeBoughtIsPredictedToo() throws Exception {
         long model = rigs.at(site.id(), home.enclosureId(), clock.instant())
                 .fittings()
