@@ -25,8 +25,7 @@ import java.util.stream.Stream;
  * @param grain how finely resting places were looked at for it
  * @param resting what falls where animals rest, of the same scene
  */
-record Case(
-        EnclosureScene scene, LightInside light, Grain grain, RestingLight resting, Known known, Formats formats) {
+record Case(EnclosureScene scene, LightInside light, Grain grain, RestingLight resting, Known known, Formats formats) {
     /** For the sake of decimals such as 0.3. */
     private static final double ROUNDING = 1e-6;
 

@@ -58,13 +58,7 @@ class DeskPage {
         model.addAttribute("unseen", form.field("unseen"));
         read.rig().ifPresent(rig -> {
             EnclosureScene scene = desk.under(rig).withPoints(tried.points());
-            model.addAttribute(
-                    "look",
-                    looking.at(
-                            desk.me(),
-                            scene,
-                            form.quantity(),
-                            form.isRough()));
+            model.addAttribute("look", looking.at(desk.me(), scene, form.quantity(), form.isRough()));
             HereShown.asked(form).ifPresent(place -> at(scene, form, place, model));
         });
         return LOOK;

@@ -20,13 +20,20 @@ import java.util.function.Predicate;
 public record Power(double watts, long unknown, long reckoned, long dimmed, double dimmedRatedWatts) {
     static Power of(Rig rig) {
         List<FittingFacts> all = rig.fittings();
-        List<FittingFacts> unreckoned = those(all, one -> isDimmed(one) && left(one).isEmpty() && rated(one).isPresent());
+        List<FittingFacts> unreckoned = those(
+                all, one -> isDimmed(one) && left(one).isEmpty() && rated(one).isPresent());
         return new Power(
-                all.stream().flatMap(one -> watts(one).stream()).mapToDouble(watts -> watts).sum(),
+                all.stream()
+                        .flatMap(one -> watts(one).stream())
+                        .mapToDouble(watts -> watts)
+                        .sum(),
                 those(all, one -> watts(one).isEmpty()).size(),
                 those(all, one -> isDimmed(one) && watts(one).isPresent()).size(),
                 unreckoned.size(),
-                unreckoned.stream().flatMap(one -> rated(one).stream()).mapToDouble(watts -> watts).sum());
+                unreckoned.stream()
+                        .flatMap(one -> rated(one).stream())
+                        .mapToDouble(watts -> watts)
+                        .sum());
     }
 
     private static List<FittingFacts> those(List<FittingFacts> all, Predicate<FittingFacts> wanted) {

@@ -9,8 +9,8 @@ import dapple.light.zone.Lattice;
 enum Mesh {
     FINE(2000, 48, Grain.FINE),
 
-    /** While something is being moved. */
-    ROUGH(1000, 36, Grain.ROUGH);
+    /** While something is being moved: the ceiling is not to be missed, so that the room is looked at as finely. */
+    ROUGH(2000, 36, Grain.ROUGH);
 
     private static final double LEAST_METRES = 0.02;
     private static final double CENTIMETRES = 100;

@@ -89,10 +89,14 @@ class DeskMeasure {
             took.add(((Number) browser.runAsync(TOOK)).doubleValue());
         }
         double each = (processorNanos() - busy) / 1e6 / MOVES;
-        assertThat(browser.runAsync(IS_OF_THE_FORM)).as("zones and checks are of the last move").isEqualTo(true);
+        assertThat(browser.runAsync(IS_OF_THE_FORM))
+                .as("zones and checks are of the last move")
+                .isEqualTo(true);
         mouse("mouseReleased", at[0], at[1]);
         out().printf(Locale.ROOT, "a moved lamp, processor time of the program, with all its threads: %.0f ms%n", each);
-        say("a moved lamp, until its map, zones and checks are painted, " + MOVES + " moves", took.subList(WARM, took.size()));
+        say(
+                "a moved lamp, until its map, zones and checks are painted, " + MOVES + " moves",
+                took.subList(WARM, took.size()));
         assertThat(took).hasSize(WARM + MOVES).allMatch(millis -> millis > 0);
     }
 

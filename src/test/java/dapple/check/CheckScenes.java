@@ -186,13 +186,13 @@ final class CheckScenes {
 
     /** On a rough grain, the light of the zones being the fine one. */
     static Checks roughly(EnclosureScene scene) {
-        return TradeChecks.checked(new Case(
-                scene, OUTLOOK.of(scene), Grain.ROUGH, RestingLight.of(scene), NOTHING, new Formats()));
+        return TradeChecks.checked(
+                new Case(scene, OUTLOOK.of(scene), Grain.ROUGH, RestingLight.of(scene), NOTHING, new Formats()));
     }
 
     static Checks checks(EnclosureScene scene, Known known) {
-        return TradeChecks.checked(new Case(
-                scene, OUTLOOK.of(scene), Grain.FINE, RestingLight.of(scene), known, new Formats()));
+        return TradeChecks.checked(
+                new Case(scene, OUTLOOK.of(scene), Grain.FINE, RestingLight.of(scene), known, new Formats()));
     }
 
     /** What comes of one check of a rig under which somebody of 0.2 m lives. */

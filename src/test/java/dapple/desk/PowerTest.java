@@ -19,12 +19,7 @@ class PowerTest {
     private static FittingFacts lampOn(String tag, LampClass lampClass, Gear gear) {
         FittingFacts hung = fitting(lamp(tag, lampClass, Optional.empty()), Optional.of(above(0.6, 0.3, 0.9)));
         return new FittingFacts(
-                hung.id(),
-                hung.enclosureId(),
-                hung.lamp(),
-                hung.hanging().with(gear),
-                hung.circuit(),
-                hung.span());
+                hung.id(), hung.enclosureId(), hung.lamp(), hung.hanging().with(gear), hung.circuit(), hung.span());
     }
 
     /** 0.7^1.6 = 0.5652, by hand: 28.3 W of 50 W. */
