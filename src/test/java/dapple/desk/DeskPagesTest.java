@@ -44,6 +44,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.hamcrest.Matcher;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -209,22 +211,44 @@ class DeskPagesTest {
     }
 
     @Test
-    void whileSomethingIsMovedThePatchIsLeftForLater() throws Exception {
-        assertThat(shown(Map.of("rough", "true"))).contains("follows as soon as nothing is being moved");
-        assertThat(shown(Map.of())).doesNotContain("follows as soon as nothing is being moved");
-    }
-
-    @Test
     void theChecksFollowTheDraft() throws Exception {
         assertThat(shown(Map.of())).contains("data-check=\"CEILING\"", "of 15 checks do not hold");
         assertThat(shown(Map.of("lamps[0].pick", ""))).doesNotContain("data-check");
     }
 
     @Test
-    void whileSomethingIsMovedTheChecksAreLeftForLater() throws Exception {
-        assertThat(shown(Map.of("rough", "true")))
-                .contains("data-later", "The checks follow as soon as nothing is being moved")
-                .doesNotContain("data-check=");
+    void whileSomethingIsMovedEachCheckComesOutAsItDoesAtRest() throws Exception {
+        assertThat(outcomes(shown(Map.of("rough", "true"))))
+                .hasSize(15)
+                .containsExactlyElementsOf(outcomes(shown(Map.of())));
+    }
+
+    private static List<String> outcomes(String look) {
+        return Pattern.compile("data-check=\"[A-Z]+\" data-outcome=\"[A-Z]+\"")
+                .matcher(look)
+                .results()
+                .map(MatchResult::group)
+                .toList();
+    }
+
+    @Test
+    void whileSomethingIsMovedChecksAreSaidToBeRough() throws Exception {
+        assertThat(shown(Map.of("rough", "true"))).contains("rough while something moves");
+        assertThat(shown(Map.of())).doesNotContain("rough while something moves");
+    }
+
+    @Test
+    void whileSomethingIsMovedTheReasonsOfChecksStayBehind() throws Exception {
+        assertThat(shown(Map.of("rough", "true"))).doesNotContain("Why, and by which source");
+        assertThat(shown(Map.of())).contains("Why, and by which source");
+    }
+
+    @Test
+    void wordsInASizeThatNobodySeesNeedNotCome() throws Exception {
+        assertThat(shown(Map.of("rough", "true", "unseen", "narrow")))
+                .contains("<g class=\"wide\"")
+                .doesNotContain("<g class=\"narrow\"");
+        assertThat(shown(Map.of("rough", "true"))).contains("<g class=\"wide\"", "<g class=\"narrow\"");
     }
 
     @Test
