@@ -129,6 +129,7 @@ class PreviewPagesTest {
                         .string(allOf(
                                 containsString("id=\"at-wrong\">This part is as it is since"),
                                 containsString("value=\"0.65\""),
+                                not(containsString("the change is later.")),
                                 not(containsString("id=\"foreseen\"")))));
     }
 

@@ -192,7 +192,7 @@ class AlarmPagesTest {
         leave();
         see("/").andExpect(content()
                 .string(allOf(
-                        containsString("Those for whom it is live there no longer"),
+                        containsString("The animals for which it was read have left"),
                         containsString("for animals that have left since: what to do"),
                         containsString("I have seen this"))));
     }

@@ -146,7 +146,7 @@ class RigPagesTest {
     void aTimerNamesItsLamp() throws Exception {
         furnish(daysAgo(5));
         change(new LampStep.SetTimer(rig().fittings().get(0).id(), Optional.empty(), Optional.empty()));
-        assertThat(log()).contains("timer changed changed: " + lamp.tag() + " for a test");
+        assertThat(log()).contains("timer changed is changed: " + lamp.tag() + " for a test");
     }
 
     @Test
@@ -154,7 +154,7 @@ class RigPagesTest {
         changing.make(entry(daysAgo(5)), new CoverStep.Put(RigExamples.mesh(Optional.of(0.85))));
         String name = rig().covers().get(0).cover().name();
         change(new CoverStep.SetLayers(rig().covers().get(0).id(), 2));
-        assertThat(log()).contains("cover changed changed: " + name + ", 2 layers");
+        assertThat(log()).contains("cover changed is changed: " + name + ", 2 layers");
         assertThat(log()).contains("cover changed in: " + name + ", one layer");
     }
 
