@@ -74,11 +74,13 @@ public class Rigs {
     }
 
     private Rig rig(long siteId, long enclosureId, Instant at, List<Fitting> hanging, Map<Long, LampFacts> byId) {
+        List<RigChangeFacts> newest = changes.newestUntil(siteId, enclosureId, at).stream()
+                .map(RigChange::facts)
+                .toList();
         return new Rig(
                 enclosureId,
-                changes.until(siteId, enclosureId, at, Limit.of(1)).stream()
-                        .map(RigChange::facts)
-                        .findFirst(),
+                newest.stream().findFirst(),
+                newest.stream().filter(RigChangeFacts::isOfLight).findFirst(),
                 hanging.stream().map(fitting -> facts(fitting, byId)).toList(),
                 covers.inEnclosure(siteId, enclosureId, at).stream()
                         .map(CoverItem::facts)
@@ -167,14 +169,10 @@ public class Rigs {
                 .map(RigChange::facts);
     }
 
-    /** The same of a present rig that is at hand: asked for only where a timer was changed last. */
+    /** The same of a present rig that is at hand: asked for only where it does not know it. */
     @Transactional(readOnly = true)
     public Optional<RigChangeFacts> lastLightChange(long siteId, Rig rig) {
-        return rig.newest()
-                        .filter(change -> change.kind() == RigChangeKind.TIMER_CHANGED)
-                        .isPresent()
-                ? lastLightChange(siteId, rig.enclosureId())
-                : rig.newest();
+        return rig.newestOfLight().or(() -> rig.newest().flatMap(timer -> lastLightChange(siteId, rig.enclosureId())));
     }
 
     /** The same of each enclosure that has any. */
