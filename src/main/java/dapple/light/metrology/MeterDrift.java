@@ -16,11 +16,16 @@ import java.util.stream.Stream;
  *
  * @param findings one for each meter, by its key
  * @param sharedShifts of all meters at once
+ * @param withdrawn what was found once and did not last
  * @param weeks each meter's weeks, in order
  * @param scatterFactor by what factor the readings scatter more than their stated uncertainties
  */
 public record MeterDrift(
-        List<MeterFinding> findings, List<SharedShift> sharedShifts, List<WeekOfMeter> weeks, double scatterFactor) {
+        List<MeterFinding> findings,
+        List<SharedShift> sharedShifts,
+        List<Withdrawn> withdrawn,
+        List<WeekOfMeter> weeks,
+        double scatterFactor) {
     /** Half width of a drift's interval from which on it says nothing, ln per year (ours). */
     private static final double TELLS_NOTHING = 0.15;
 
@@ -30,13 +35,14 @@ public record MeterDrift(
     public MeterDrift {
         findings = List.copyOf(findings);
         sharedShifts = List.copyOf(sharedShifts);
+        withdrawn = List.copyOf(withdrawn);
         weeks = List.copyOf(weeks);
     }
 
     /** Of readings in any order. */
     public static MeterDrift of(List<Compared> readings, DriftSettings settings) {
         return readings.isEmpty()
-                ? new MeterDrift(List.of(), List.of(), List.of(), 1)
+                ? new MeterDrift(List.of(), List.of(), List.of(), List.of(), 1)
                 : of(new Watch(readings, settings));
     }
 
@@ -46,6 +52,7 @@ public record MeterDrift(
                         .mapToObj(meter -> finding(watch, meter))
                         .toList(),
                 ofAll(watch),
+                withdrawn(watch),
                 watch.shifts(),
                 watch.scatterFactor());
     }
@@ -57,6 +64,19 @@ public record MeterDrift(
                         watch.start(suspicion.best().shape().week()),
                         Change.of(suspicion.best())))
                 .toList();
+    }
+
+    private static List<Withdrawn> withdrawn(Watch watch) {
+        return watch.search().withdrawn().stream()
+                .map(past -> new Withdrawn(
+                        suspects(watch, past.suspicion().meter()),
+                        watch.end(past.suspicion().week()),
+                        watch.end(past.week())))
+                .toList();
+    }
+
+    private static List<String> suspects(Watch watch, int meter) {
+        return meter == Shape.ALL ? watch.meters() : List.of(watch.meters().get(meter));
     }
 
     private static MeterFinding finding(Watch watch, int meter) {

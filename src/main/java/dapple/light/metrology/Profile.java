@@ -62,8 +62,8 @@ final class Profile {
         double weight = GainInformation.dot(image, gains) - cross.dotProduct(solver.solve(cross));
         double score = information.rightTimes(gains) - cross.dotProduct(solution);
         return weight > LEAST_WEIGHT
-                ? new Estimate(shape, score / weight, 1 / Math.sqrt(weight))
-                : new Estimate(shape, 0, Double.POSITIVE_INFINITY);
+                ? Estimate.of(shape, score / weight, 1 / Math.sqrt(weight))
+                : Estimate.of(shape, 0, Double.POSITIVE_INFINITY);
     }
 
     /** Below it a change is not determined at all: a standard error of 10 in ln. */

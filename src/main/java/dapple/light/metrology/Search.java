@@ -24,7 +24,8 @@ final class Search {
 
     private final GainInformation information;
     private final DriftSettings settings;
-    private List<Suspicion> found = new ArrayList<>();
+    private final List<Suspicion> found = new ArrayList<>();
+    private final List<Withdrawn> withdrawn = new ArrayList<>();
 
     Search(GainInformation information, DriftSettings settings) {
         this.information = information;
@@ -34,6 +35,14 @@ final class Search {
     List<Suspicion> found() {
         return found;
     }
+
+    /** What was told and did not last. */
+    List<Withdrawn> withdrawn() {
+        return withdrawn;
+    }
+
+    /** A suspicion that later readings did not bear out, and in which week. */
+    record Withdrawn(Suspicion suspicion, int week) {}
 
     /** After all readings of a week. */
     void look(int week) {
@@ -74,6 +83,10 @@ final class Search {
                     : best(profile, meter, 1, week);
             found.set(found.indexOf(suspicion), suspicion.with(best));
         }
+        found.stream()
+                .filter(suspicion -> !suspicion.isBorneOut())
+                .forEach(suspicion -> withdrawn.add(new Withdrawn(suspicion, week)));
+        found.removeIf(suspicion -> !suspicion.isBorneOut());
     }
 
     private List<Suspicion> without(Suspicion one) {
@@ -82,18 +95,18 @@ final class Search {
 
     /** The strongest change of one meter: a step in one of the weeks, or a drift. */
     private Estimate best(Profile profile, int meter, int from, int week) {
-        return Stream.concat(steps(profile, meter, from, week), Stream.of(profile.of(Shape.drift(meter))))
-                .max(Comparator.comparingDouble(Estimate::z))
-                .orElseThrow();
+        Estimate drift = profile.of(Shape.drift(meter));
+        Estimate step = Estimate.ofLikeliest(steps(profile, meter, from, week));
+        return step.z() > drift.z() ? step : drift;
     }
 
     private Stream<Estimate> ofAll(Profile profile, int from, int week) {
         return information.meters() == 1
                 ? Stream.empty()
-                : steps(profile, Shape.ALL, from, week).max(Comparator.comparingDouble(Estimate::z)).stream();
+                : Stream.of(Estimate.ofLikeliest(steps(profile, Shape.ALL, from, week)));
     }
 
-    private Stream<Estimate> steps(Profile profile, int meter, int from, int week) {
+    private List<Estimate> steps(Profile profile, int meter, int from, int week) {
         double[] image = new double[information.width()];
         List<Estimate> steps = new ArrayList<>();
         for (int at = week; at >= from; at--) {
@@ -105,7 +118,7 @@ final class Search {
             Shape step = Shape.step(meter, at);
             steps.add(profile.of(step, step.gains(information), image));
         }
-        return steps.stream();
+        return steps;
     }
 
     /** Fits each meter's constant gain, the error of the declines, and what is suspected. */
