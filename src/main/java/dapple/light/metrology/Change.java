@@ -9,15 +9,15 @@ import dapple.light.quantity.Interval;
  * @param interval of 95 %
  */
 public record Change(double estimate, Interval interval) {
-    static Change of(Estimate estimate) {
-        return new Change(estimate.size(), interval(estimate));
-    }
-
-    static Interval interval(Estimate estimate) {
-        double half = COVERAGE_FACTOR * estimate.standardError();
-        return new Interval(estimate.size() - half, estimate.size() + half);
-    }
-
     /** As everywhere here, about 95 %. */
     private static final double COVERAGE_FACTOR = 2;
+
+    static Change of(Estimate estimate) {
+        return of(estimate.size(), estimate.standardError());
+    }
+
+    static Change of(double estimate, double standardError) {
+        double half = COVERAGE_FACTOR * standardError;
+        return new Change(estimate, new Interval(estimate - half, estimate + half));
+    }
 }

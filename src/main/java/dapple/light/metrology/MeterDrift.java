@@ -136,7 +136,7 @@ public record MeterDrift(
         Estimate drift = watch.search().drift(meter);
         return 2 * drift.standardError() > TELLS_NOTHING
                 ? new Unknown(name, Why.NEEDS_REFERENCE)
-                : new Steady(name, Change.interval(drift));
+                : new Steady(name, Change.of(drift).interval());
     }
 
     private static int mostEnclosures(Watch watch, String meter) {

@@ -39,17 +39,36 @@ final class SimulatedCollection {
     private final double knockedOnDay;
     private final double scatter;
 
-    SimulatedCollection(long seed, Fault fault) {
-        this(seed, fault, 0);
+    /** Which meters are on site. */
+    enum Meters {
+        TWO_OR_THREE,
+        TWO_AND_A_REFERENCE_LAMP,
+        ONE,
+        ONE_AND_A_REFERENCE_LAMP;
+
+        private int number(SplittableRandom chance) {
+            int drawn = chance.nextInt(2, 4);
+            return switch (this) {
+                case TWO_OR_THREE -> drawn;
+                case TWO_AND_A_REFERENCE_LAMP -> 2;
+                case ONE, ONE_AND_A_REFERENCE_LAMP -> 1;
+            };
+        }
+
+        private boolean hasReference() {
+            return this == TWO_AND_A_REFERENCE_LAMP || this == ONE_AND_A_REFERENCE_LAMP;
+        }
     }
 
-    /** @param onlyMeters how many meters there are, 0: two or three */
-    SimulatedCollection(long seed, Fault fault, int onlyMeters) {
+    SimulatedCollection(long seed, Fault fault) {
+        this(seed, fault, Meters.TWO_OR_THREE);
+    }
+
+    SimulatedCollection(long seed, Fault fault, Meters onSite) {
         chance = new SplittableRandom(seed);
         this.fault = fault;
         int enclosures = chance.nextInt(20, 41);
-        int drawn = chance.nextInt(2, 4);
-        meters = onlyMeters > 0 ? onlyMeters : drawn;
+        meters = onSite.number(chance);
         faulty = chance.nextInt(meters);
         knockedOnDay = chance.nextDouble(20 * 7, 70 * 7);
         scatter = chance.nextDouble(0.08, 0.10);
@@ -62,6 +81,9 @@ final class SimulatedCollection {
         }
         for (int week = 0; week < WEEKS; week++) {
             walk(week, houses);
+            if (onSite.hasReference()) {
+                readReference(week);
+            }
         }
         readings.sort(Comparator.comparing(Compared::at));
     }
@@ -84,6 +106,18 @@ final class SimulatedCollection {
                     house.read(other, day + 0.01, days);
                 }
             }
+        }
+    }
+
+    /** Two hours a week, three repeats by every meter, in a fixed jig: 4 %. */
+    private void readReference(int week) {
+        DeclineOfClass decline = new DeclineOfClass(1e-4, 0.8, 104);
+        for (int meter = 0; meter < meters; meter++) {
+            double day = 7.0 * week + 0.01 * meter;
+            double amount = Math.exp(Math.log(4) - 1.5e-4 * 2 * week + lnGain(meter, day) + 0.04 * chance.nextGaussian());
+            double shown = STEP * Math.round(amount / STEP);
+            readings.add(new Compared(
+                    "meter " + meter, "reference", new LampSet("reference", decline), at(day), Math.log(shown), 0.05));
         }
     }
 
