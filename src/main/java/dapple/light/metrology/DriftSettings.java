@@ -21,12 +21,12 @@ public record DriftSettings(
         double threshold,
         double least) {
     /** Of the threshold, see docs/physics.md: in at most 5 of 100 collections a false finding within 18 months. */
-    public static final DriftSettings USUAL = new DriftSettings(0.2, 0.04, 0.01, 0.5, 4.5, 0.03);
+    public static final DriftSettings USUAL = new DriftSettings(0.2, 0.04, 0.013, 0.5, 4.4, 0.03);
 
     public DriftSettings {
         Check.within("calibration", lnCalibration, Double.MIN_NORMAL, 10, "");
         Check.within("mismatch", lnMismatch, 0, 10, "");
-        Check.within("scatter of days", lnDay, 0, 10, "");
+        Check.within("scatter of days", lnDay, Double.MIN_NORMAL, 10, "");
         Check.within("share of declines", declineShare, Double.MIN_NORMAL, 10, "");
         Check.within("threshold", threshold, 1, 100, "");
         Check.within("least change", least, 0, 10, "");

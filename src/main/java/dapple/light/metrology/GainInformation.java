@@ -1,5 +1,7 @@
 package dapple.light.metrology;
 
+import java.util.List;
+
 /**
  * What all readings so far say of the gains: normal equations of ln gain, column by column. Column 0 is the share by
  * which the stated declines are wrong; then each meter's gain in each week.
@@ -38,8 +40,48 @@ final class GainInformation {
         return right.length;
     }
 
+    /**
+     * Adds what one meter read in one week. All of it shares one more unknown, as large as the scatter of days allows, which
+     * is taken out at once: with c = information times the week's column, c cᵀ/(1/day² + c's entry in that column) less.
+     *
+     * @param column the meter's gain in that week
+     * @param dayVariance ln², above 0
+     */
+    void add(List<Scored> readings, int column, double dayVariance) {
+        double[] common = new double[width()];
+        double score = 0;
+        for (Scored scored : readings) {
+            add(scored.row(), scored.innovation(), scored.variance());
+            double entry = scored.row().at(column) / scored.variance();
+            scored.row().addTo(common, entry);
+            score += entry * scored.innovation();
+        }
+        takeOut(common, score, 1 / dayVariance + common[column]);
+    }
+
+    private void takeOut(double[] common, double score, double weight) {
+        for (int i = 0; i < common.length; i++) {
+            if (common[i] != 0) {
+                double factor = common[i] / weight;
+                right[i] -= factor * score;
+                double[] into = matrix[i];
+                for (int j = 0; j < common.length; j++) {
+                    into[j] -= factor * common[j];
+                }
+            }
+        }
+    }
+
+    /**
+     * An innovation and all of its variance.
+     *
+     * @param innovation ln
+     * @param variance ln², above 0
+     */
+    record Scored(Row row, double innovation, double variance) {}
+
     /** Adds an innovation v = row · gains + noise of a variance. */
-    void add(Row row, double innovation, double variance) {
+    private void add(Row row, double innovation, double variance) {
         for (int i = 0; i < row.size(); i++) {
             double weighted = row.amount(i) / variance;
             right[row.column(i)] += weighted * innovation;

@@ -20,6 +20,22 @@ final class Row {
         return amounts[place];
     }
 
+    /** The amount in a column, 0 where there is none. */
+    double at(int column) {
+        for (int place = size - 1; place >= 0; place--) {
+            if (columns[place] == column) {
+                return amounts[place];
+            }
+        }
+        return 0;
+    }
+
+    void addTo(double[] sum, double factor) {
+        for (int place = 0; place < size; place++) {
+            sum[columns[place]] += factor * amounts[place];
+        }
+    }
+
     /** The place of a column, made at the end where there was none. */
     int placeOf(int column) {
         for (int place = size - 1; place >= 0; place--) {

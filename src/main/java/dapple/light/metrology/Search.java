@@ -158,13 +158,14 @@ final class Search {
         return beside(found).of(Shape.drift(meter));
     }
 
-    /** Meters by whose change the readings would be explained about as well, or all meters at once; with its shape. */
+    /** Meters by whose change the readings would be explained about as well, or all meters at once. */
     List<Estimate> insteadOf(Suspicion suspicion, int week) {
         Profile profile = beside(without(suspicion));
         double square = suspicion.best().square();
         return Stream.concat(
                         unsuspected().mapToObj(meter -> best(profile, meter, 1, week)), ofAll(profile, 1, week))
                 .filter(other -> other.square() > square - AS_GOOD)
+                .filter(other -> new Suspicion(other, suspicion.week()).isBorneOut())
                 .toList();
     }
 }

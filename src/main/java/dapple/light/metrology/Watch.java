@@ -1,5 +1,6 @@
 package dapple.light.metrology;
 
+import dapple.light.metrology.GainInformation.Scored;
 import dapple.light.metrology.LampFilter.Gauge;
 import java.time.Duration;
 import java.time.Instant;
@@ -14,6 +15,12 @@ import java.util.TreeMap;
 final class Watch {
     private static final long WEEK_SECONDS = Duration.ofDays(7).toSeconds();
     private static final double YEAR_SECONDS = 365.25 * 86400;
+
+    /** One after the other, whatever order they come in. */
+    private static final Comparator<Compared> IN_ORDER = Comparator.comparing(Compared::at)
+            .thenComparing(Compared::point)
+            .thenComparing(Compared::meter)
+            .thenComparing(Compared::lnAmount);
 
     private final List<String> meters;
     private final Instant first;
@@ -33,7 +40,7 @@ final class Watch {
         meters = readings.stream().map(Compared::meter).distinct().sorted().toList();
         first = readings.stream().map(Compared::at).min(Comparator.naturalOrder()).orElseThrow();
         readings.stream()
-                .sorted(Comparator.comparing(Compared::at))
+                .sorted(IN_ORDER)
                 .forEach(reading -> weeks.computeIfAbsent(week(reading.at()), week -> new ArrayList<>())
                         .add(reading));
         gauge = new Gauge(meters.size(), settings.lnMismatch());
@@ -65,15 +72,22 @@ final class Watch {
         search.look(week);
     }
 
+    /**
+     * What all readings of a week share is one unknown more for the gains. For the lamps, each of which knows only its own
+     * readings, it is noise, so much that the mean over all of them gets its share of it.
+     */
     private void takeIn(WeekOfReadings sheet) {
+        double day = settings.lnDay() * settings.lnDay();
+        Map<Integer, List<Scored>> byColumn = new TreeMap<>();
         for (Sighting sighting : sheet.sightings()) {
             LampFilter filter = filter(sighting.reading());
             Innovation innovation = filter.innovation(sighting);
-            double day = settings.lnDay() * settings.lnDay() * sheet.count(sighting.meter());
-            double noise = sheet.noise(sighting) / oddities.weight(sheet, sighting) + day;
-            information.add(innovation.row(), innovation.difference(), innovation.variance() + noise);
-            filter.take(sighting, innovation, noise);
+            double noise = sheet.noise(sighting) / oddities.weight(sheet, sighting);
+            byColumn.computeIfAbsent(sighting.column(), column -> new ArrayList<>())
+                    .add(new Scored(innovation.row(), innovation.difference(), innovation.variance() + noise));
+            filter.take(sighting, innovation, noise * (1 + day * sheet.precision(sighting.meter())));
         }
+        byColumn.forEach((column, readings) -> information.add(readings, column, day));
     }
 
     private LampFilter filter(Compared reading) {

@@ -73,10 +73,12 @@ final class WeekOfReadings {
                         sighting -> sighting.reading().lamps().key()));
     }
 
-    int count(int meter) {
-        return (int) sightings.stream()
+    /** Of the mean over all readings by a meter: Σ 1/variance. */
+    double precision(int meter) {
+        return sightings.stream()
                 .filter(sighting -> sighting.meter() == meter)
-                .count();
+                .mapToDouble(sighting -> 1 / noise(sighting))
+                .sum();
     }
 
     boolean isExpected(Sighting sighting) {

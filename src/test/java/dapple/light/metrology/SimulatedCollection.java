@@ -16,7 +16,7 @@ final class SimulatedCollection {
     static final Instant FIRST = Instant.parse("2025-01-06T08:00:00Z");
     private static final int POINTS = 3;
     private static final int DOORS_OF_A_ROUND = 10;
-    private static final double DAYS_PER_YEAR = 365.25;
+    static final double DAYS_PER_YEAR = 365.25;
     private static final double STEP = 0.1;
 
     /** What is wrong with one of the meters. */
@@ -123,6 +123,16 @@ final class SimulatedCollection {
 
     List<Compared> readings() {
         return readings;
+    }
+
+    Fault fault() {
+        return fault;
+    }
+
+    /** How fast the first meter of two drifts against the second, ln per year. */
+    double drift(PairedMeters pair) {
+        double rate = fault instanceof Drift drift ? drift.rate() : 0;
+        return pair.first().equals(faultyMeter()) ? rate : pair.second().equals(faultyMeter()) ? -rate : 0;
     }
 
     String faultyMeter() {
