@@ -59,8 +59,7 @@ class MeterDriftSimulationIT {
         }
 
         boolean isFoundInThreeWeeks() {
-            return isFoundBetween(
-                    collection.knockedAt(), collection.knockedAt().plus(THREE_WEEKS));
+            return isFoundBetween(collection.knockedAt(), collection.knockedAt().plus(THREE_WEEKS));
         }
 
         boolean saysAnything() {
@@ -77,8 +76,9 @@ class MeterDriftSimulationIT {
 
         /** What was said when it was found. */
         Optional<MeterFinding> whenFound() {
-            return ofTheFaulty().flatMap(MeterDriftSimulationIT::found).flatMap(found -> until(found)
-                    .ofTheFaulty());
+            return ofTheFaulty()
+                    .flatMap(MeterDriftSimulationIT::found)
+                    .flatMap(found -> until(found).ofTheFaulty());
         }
 
         private Case until(Instant end) {
@@ -135,9 +135,10 @@ class MeterDriftSimulationIT {
     /** What is told first is told where chance helped, so that a little more of it is too large. */
     @Test
     void intervalsHoldTheTruthAtOnce(TestReporter reporter) {
-        double first = covered(Stream.concat(knocked.subList(0, SEEDS / 2).stream(), drifting.subList(0, SEEDS / 2).stream())
-                .parallel()
-                .flatMap(one -> one.whenFound().map(finding -> new Said(one, finding)).stream()));
+        double first =
+                covered(Stream.concat(knocked.subList(0, SEEDS / 2).stream(), drifting.subList(0, SEEDS / 2).stream())
+                        .parallel()
+                        .flatMap(one -> one.whenFound().map(finding -> new Said(one, finding)).stream()));
         reporter.publishEntry("covered when found", "" + first);
         assertThat(first).isBetween(0.91, 0.98);
     }
@@ -226,7 +227,8 @@ class MeterDriftSimulationIT {
         return drifting.stream()
                 .flatMap(one -> PairedMeters.of(one.collection().readings(), DriftSettings.USUAL).stream()
                         .flatMap(pair -> pair.drift().stream()
-                                .map(drift -> drift.interval().contains(one.collection().drift(pair)))))
+                                .map(drift -> drift.interval()
+                                        .contains(one.collection().drift(pair)))))
                 .mapToInt(right -> right ? 1 : 0)
                 .average()
                 .orElseThrow();

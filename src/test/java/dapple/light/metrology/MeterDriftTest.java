@@ -69,9 +69,10 @@ class MeterDriftTest {
     void aDriftingMeterIsNamed() {
         SimulatedCollection collection = collection(new Drift(0.2), Meters.TWO_OR_THREE);
         assertThat(ofTheFaulty(collection))
-                .isInstanceOfSatisfying(Drifting.class, drifting -> assertThat(
-                                drifting.drift().interval().contains(0.2))
-                        .isTrue());
+                .isInstanceOfSatisfying(
+                        Drifting.class,
+                        drifting -> assertThat(drifting.drift().interval().contains(0.2))
+                                .isTrue());
     }
 
     @Test
@@ -85,9 +86,9 @@ class MeterDriftTest {
     @Test
     void aSingleMeterMayBeAllLamps() {
         assertThat(ofTheFaulty(collection(new Knock(0.2), Meters.ONE)))
-                .isInstanceOfSatisfying(Knocked.class, knocked -> assertThat(
-                                knocked.doubt().allLamps())
-                        .isTrue());
+                .isInstanceOfSatisfying(
+                        Knocked.class,
+                        knocked -> assertThat(knocked.doubt().allLamps()).isTrue());
     }
 
     @Test

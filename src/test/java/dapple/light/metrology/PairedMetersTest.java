@@ -59,8 +59,7 @@ class PairedMetersTest {
 
     @Test
     void readingsFarApartAreNoPair() {
-        assertThat(paired(List.of(
-                        reading("a", FIRST, 1), reading("b", FIRST.plus(Duration.ofMinutes(61)), 1))))
+        assertThat(paired(List.of(reading("a", FIRST, 1), reading("b", FIRST.plus(Duration.ofMinutes(61)), 1))))
                 .isEmpty();
     }
 
@@ -96,8 +95,7 @@ class PairedMetersTest {
     void refusesWhatIsNoReading(double wrong) {
         assertThatThrownBy(() -> new Compared("a", "17.1", LAMPS, FIRST, 1, wrong))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> DriftSettings.USUAL.withThreshold(wrong))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> DriftSettings.USUAL.withThreshold(wrong)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @ParameterizedTest

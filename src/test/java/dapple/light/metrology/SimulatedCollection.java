@@ -89,14 +89,16 @@ final class SimulatedCollection {
     }
 
     private void walk(int week, List<House> houses) {
-        double[] days = chance.doubles(meters).map(unused -> 0.01 * chance.nextGaussian()).toArray();
+        double[] days = chance.doubles(meters)
+                .map(unused -> 0.01 * chance.nextGaussian())
+                .toArray();
         for (int round = 0; round * DOORS_OF_A_ROUND < houses.size(); round++) {
             int usual = round % meters;
             int meter = chance.nextDouble() < 0.7 ? usual : chance.nextInt(meters);
             boolean isWalked = chance.nextDouble() > 0.04;
             boolean isCompared = week % 13 == 6 && round == 0;
-            for (House house : houses.subList(
-                    round * DOORS_OF_A_ROUND, Math.min(houses.size(), (round + 1) * DOORS_OF_A_ROUND))) {
+            for (House house :
+                    houses.subList(round * DOORS_OF_A_ROUND, Math.min(houses.size(), (round + 1) * DOORS_OF_A_ROUND))) {
                 double day = 7.0 * week + round % 5 + 0.02 * (house.number % DOORS_OF_A_ROUND);
                 house.live(day);
                 if (isWalked && chance.nextDouble() > 0.08) {
@@ -114,7 +116,8 @@ final class SimulatedCollection {
         DeclineOfClass decline = new DeclineOfClass(1e-4, 0.8, 104);
         for (int meter = 0; meter < meters; meter++) {
             double day = 7.0 * week + 0.01 * meter;
-            double amount = Math.exp(Math.log(4) - 1.5e-4 * 2 * week + lnGain(meter, day) + 0.04 * chance.nextGaussian());
+            double amount =
+                    Math.exp(Math.log(4) - 1.5e-4 * 2 * week + lnGain(meter, day) + 0.04 * chance.nextGaussian());
             double shown = STEP * Math.round(amount / STEP);
             readings.add(new Compared(
                     "meter " + meter, "reference", new LampSet("reference", decline), at(day), Math.log(shown), 0.05));
@@ -197,7 +200,9 @@ final class SimulatedCollection {
             lnOutput = 0.1 * chance.nextGaussian();
             lampHours = 0;
             swapOnDay = Double.POSITIVE_INFINITY;
-            mismatch = chance.doubles(meters).map(unused -> 0.03 * chance.nextGaussian()).toArray();
+            mismatch = chance.doubles(meters)
+                    .map(unused -> 0.03 * chance.nextGaussian())
+                    .toArray();
         }
 
         void live(double until) {
@@ -219,8 +224,14 @@ final class SimulatedCollection {
             for (int point = 0; point < POINTS; point++) {
                 double burnIn = 0.1 * Math.exp(-lampHours / 30);
                 double slip = chance.nextDouble() < 0.02 ? chance.nextDouble(-1.5, 0.7) : 0;
-                double amount = Math.exp(lnLevels[point] + lnOutput + burnIn + lnGain(meter, onDay) + mismatch[meter]
-                        + days[meter] + scatter * chance.nextGaussian() + slip);
+                double amount = Math.exp(lnLevels[point]
+                        + lnOutput
+                        + burnIn
+                        + lnGain(meter, onDay)
+                        + mismatch[meter]
+                        + days[meter]
+                        + scatter * chance.nextGaussian()
+                        + slip);
                 note(meter, point, onDay, STEP * Math.round(amount / STEP));
             }
         }
