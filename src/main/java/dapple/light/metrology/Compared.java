@@ -12,8 +12,7 @@ import java.time.Instant;
  * @param lnAmount natural logarithm of the amount as the meter gave it, with the factor in force
  * @param lnUncertainty standard uncertainty of that without what all readings by the meter share, above 0, at most 1
  */
-public record Compared(
-        String meter, String point, LampSet lamps, Instant at, double lnAmount, double lnUncertainty) {
+public record Compared(String meter, String point, LampSet lamps, Instant at, double lnAmount, double lnUncertainty) {
     public Compared {
         Check.within("ln of an amount", lnAmount, -100, 100, "");
         Check.within("uncertainty of ln", lnUncertainty, Double.MIN_NORMAL, 1, "");

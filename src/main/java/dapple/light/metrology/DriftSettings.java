@@ -14,12 +14,7 @@ import dapple.light.quantity.Check;
  * @param least least change of ln gain that is told, whatever its z
  */
 public record DriftSettings(
-        double lnCalibration,
-        double lnMismatch,
-        double lnDay,
-        double declineShare,
-        double threshold,
-        double least) {
+        double lnCalibration, double lnMismatch, double lnDay, double declineShare, double threshold, double least) {
     /** Of the threshold, see docs/physics.md: in at most 5 of 100 collections a false finding within 18 months. */
     public static final DriftSettings USUAL = new DriftSettings(0.2, 0.04, 0.013, 0.5, 4.4, 0.03);
 

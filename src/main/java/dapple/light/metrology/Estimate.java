@@ -30,9 +30,8 @@ record Estimate(Shape shape, double size, double standardError, double z) {
      * @param steps at least 1
      */
     static Estimate ofLikeliest(List<Estimate> steps) {
-        Estimate best = steps.stream()
-                .max(Comparator.comparingDouble(Estimate::z))
-                .orElseThrow();
+        Estimate best =
+                steps.stream().max(Comparator.comparingDouble(Estimate::z)).orElseThrow();
         double weights = 0;
         double sum = 0;
         double squares = 0;

@@ -57,7 +57,8 @@ final class Search {
     private Optional<Estimate> strongest(int week) {
         Profile profile = beside(found);
         int from = Math.max(1, week - WINDOW);
-        return Stream.concat(unsuspected().mapToObj(meter -> best(profile, meter, from, week)), ofAll(profile, from, week))
+        return Stream.concat(
+                        unsuspected().mapToObj(meter -> best(profile, meter, from, week)), ofAll(profile, from, week))
                 .filter(change -> isReal(change, week))
                 .max(Comparator.comparingDouble(Estimate::z));
     }
@@ -162,8 +163,7 @@ final class Search {
     List<Estimate> insteadOf(Suspicion suspicion, int week) {
         Profile profile = beside(without(suspicion));
         double square = suspicion.best().square();
-        return Stream.concat(
-                        unsuspected().mapToObj(meter -> best(profile, meter, 1, week)), ofAll(profile, 1, week))
+        return Stream.concat(unsuspected().mapToObj(meter -> best(profile, meter, 1, week)), ofAll(profile, 1, week))
                 .filter(other -> other.square() > square - AS_GOOD)
                 .filter(other -> new Suspicion(other, suspicion.week()).isBorneOut())
                 .toList();

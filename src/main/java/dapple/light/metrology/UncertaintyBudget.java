@@ -110,8 +110,8 @@ public record UncertaintyBudget(List<Contribution> contributions, double resolut
 
     private static double effective(List<Contribution> parts, double amount, double combined) {
         DoubleStream shares = parts.stream()
-                .mapToDouble(part -> square(square(part.at(amount)))
-                        / part.evaluation().degreesOfFreedom());
+                .mapToDouble(part ->
+                        square(square(part.at(amount))) / part.evaluation().degreesOfFreedom());
         double sum = shares.sum();
         return sum == 0 ? Evaluation.MANY : square(square(combined)) / sum;
     }

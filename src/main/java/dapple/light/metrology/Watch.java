@@ -38,7 +38,10 @@ final class Watch {
     Watch(List<Compared> readings, DriftSettings settings) {
         this.settings = settings;
         meters = readings.stream().map(Compared::meter).distinct().sorted().toList();
-        first = readings.stream().map(Compared::at).min(Comparator.naturalOrder()).orElseThrow();
+        first = readings.stream()
+                .map(Compared::at)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
         readings.stream()
                 .sorted(IN_ORDER)
                 .forEach(reading -> weeks.computeIfAbsent(week(reading.at()), week -> new ArrayList<>())

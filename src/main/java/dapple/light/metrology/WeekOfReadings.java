@@ -93,8 +93,7 @@ final class WeekOfReadings {
 
     /** ln(reading/expected) without what all readings by the meter have in common, in standard deviations. */
     double standard(Sighting sighting) {
-        return differences.get(sighting)
-                / Math.sqrt(innovations.get(sighting).variance() + noise(sighting));
+        return differences.get(sighting) / Math.sqrt(innovations.get(sighting).variance() + noise(sighting));
     }
 
     List<Double> standardised() {
@@ -137,8 +136,8 @@ final class WeekOfReadings {
         double median = Middle.of(means);
         double scatterOfMeans =
                 Middle.of(means.stream().map(mean -> Math.abs(mean - median)).toList()) / NORMAL_MIDDLE;
-        double stated =
-                Math.sqrt(sets.stream().mapToDouble(this::varianceOfMean).average().orElseThrow());
+        double stated = Math.sqrt(
+                sets.stream().mapToDouble(this::varianceOfMean).average().orElseThrow());
         double error = OF_MEDIAN * Math.max(scatterOfMeans, stated) / Math.sqrt(sets.size());
         return new Shift(meter, median, error, sets.size());
     }
