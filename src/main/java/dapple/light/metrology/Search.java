@@ -91,7 +91,7 @@ final class Search {
     }
 
     private List<Suspicion> without(Suspicion one) {
-        return found.stream().filter(other -> other != one).toList();
+        return found.stream().filter(other -> !other.equals(one)).toList();
     }
 
     /** The strongest change of one meter: a step in one of the weeks, or a drift. */

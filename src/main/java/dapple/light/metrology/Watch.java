@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /** Goes through all readings week by week, as they came, and asks after each week whether a meter has changed. */
@@ -109,7 +110,8 @@ final class Watch {
 
     /** When the last reading of a week was taken. */
     Instant end(int week) {
-        return weeks.get(week).get(weeks.get(week).size() - 1).at();
+        List<Compared> readings = Objects.requireNonNull(weeks.get(week));
+        return readings.get(readings.size() - 1).at();
     }
 
     int lastWeek() {

@@ -2,9 +2,10 @@ package dapple.light.metrology;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -18,8 +19,8 @@ final class WeekOfReadings {
 
     private final List<Sighting> sightings;
     private final double scatter;
-    private final Map<Sighting, Innovation> innovations = new IdentityHashMap<>();
-    private final Map<Sighting, Double> differences = new IdentityHashMap<>();
+    private final Map<Sighting, Innovation> innovations = new HashMap<>();
+    private final Map<Sighting, Double> differences = new HashMap<>();
     private Function<Compared, LampFilter> filters = reading -> {
         throw new IllegalStateException("nothing is expected yet");
     };
@@ -49,12 +50,20 @@ final class WeekOfReadings {
         boolean isEnough = bySet(ofMeter).size() >= LEAST_SETS;
         double centre = isEnough ? Middle.of(all(ofMeter, gains)) : 0;
         ofMeter.forEach(
-                sighting -> differences.put(sighting, innovations.get(sighting).withGains(gains) - centre));
+                sighting -> differences.put(sighting, innovation(sighting).withGains(gains) - centre));
+    }
+
+    private Innovation innovation(Sighting sighting) {
+        return Objects.requireNonNull(innovations.get(sighting));
+    }
+
+    private double difference(Sighting sighting) {
+        return Objects.requireNonNull(differences.get(sighting));
     }
 
     private List<Double> all(List<Sighting> some, double[] gains) {
         return some.stream()
-                .map(sighting -> innovations.get(sighting).withGains(gains))
+                .map(sighting -> innovation(sighting).withGains(gains))
                 .toList();
     }
 
@@ -93,7 +102,7 @@ final class WeekOfReadings {
 
     /** ln(reading/expected) without what all readings by the meter have in common, in standard deviations. */
     double standard(Sighting sighting) {
-        return differences.get(sighting) / Math.sqrt(innovations.get(sighting).variance() + noise(sighting));
+        return difference(sighting) / Math.sqrt(innovation(sighting).variance() + noise(sighting));
     }
 
     List<Double> standardised() {
@@ -102,7 +111,7 @@ final class WeekOfReadings {
 
     /** The same of the mean over one set of lamps. */
     double standard(List<Sighting> ofSet) {
-        double mean = ofSet.stream().mapToDouble(differences::get).average().orElse(0);
+        double mean = ofSet.stream().mapToDouble(this::difference).average().orElse(0);
         return mean / Math.sqrt(varianceOfMean(ofSet));
     }
 
