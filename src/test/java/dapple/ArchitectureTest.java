@@ -40,6 +40,7 @@ class ArchitectureTest {
             List.of("housing", "prediction", "season"),
             List.of("draft", "check"),
             List.of("reading"),
+            List.of("round"),
             List.of("review", "exposure"),
             List.of("desk"),
             List.of("commissioning"),
