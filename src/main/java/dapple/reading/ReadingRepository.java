@@ -105,4 +105,10 @@ interface ReadingRepository extends Repository<Reading, Long> {
 
     @Query(RecordedReading.SELECT + "where r.siteId = :siteId and r.id in :readingIds order by r.takenAt, r.id")
     List<RecordedReading> recordedOf(long siteId, Collection<Long> readingIds);
+
+    /** What was read at points over [from, to) as asked and still stands. */
+    @Query("select new dapple.reading.StepTaken(r.pointId, r.quantity, r.takenAt) from Reading r "
+            + "where r.siteId = :siteId and r.pointId in :points and r.heldAsAsked = true "
+            + "and r.takenAt >= :from and r.takenAt < :to and " + CURRENT)
+    List<StepTaken> taken(long siteId, Collection<Long> points, Instant from, Instant to);
 }
