@@ -4,7 +4,6 @@ import dapple.enclosure.PointFacts;
 import dapple.light.expectation.Expected;
 import dapple.light.quantity.Quantity;
 import dapple.reading.RecentReading;
-import dapple.reading.RecentReadings;
 import dapple.rig.Rig;
 import dapple.rig.RigChangeFacts;
 import dapple.rig.Rigs;
@@ -25,17 +24,16 @@ import org.springframework.transaction.annotation.Transactional;
  */
 @Service
 public class Expectations {
-    private static final int NEWEST = 5;
+    /** How many of the newest readings of each place count. */
+    public static final int NEWEST = 5;
 
     /** Of a quantity that the site has no meter for: so fine that it widens nothing. */
     private static final double FINE = 0.01;
 
-    private final RecentReadings readings;
     private final Rigs rigs;
     private final Clock clock;
 
-    Expectations(RecentReadings readings, Rigs rigs, Clock clock) {
-        this.readings = readings;
+    Expectations(Rigs rigs, Clock clock) {
         this.rigs = rigs;
         this.clock = clock;
     }
@@ -50,12 +48,17 @@ public class Expectations {
      * What is expected at some points, in true amounts; where nothing is known of a place, it is missing.
      *
      * @param rigById the present rigs of the site, as {@link Rigs#nowAtSite}
+     * @param newest up to {@link #NEWEST} readings of each place, newest first
      * @param resolutions steps of the displays that the site's meters have
      */
     @Transactional(readOnly = true)
     public Map<Place, Expected> at(
-            Site site, Collection<PointFacts> points, Map<Long, Rig> rigById, Map<Quantity, Double> resolutions) {
-        Map<Place, List<RecentReading>> past = sinceChanges(site, points);
+            Site site,
+            Collection<PointFacts> points,
+            Map<Long, Rig> rigById,
+            List<RecentReading> newest,
+            Map<Quantity, Double> resolutions) {
+        Map<Place, List<RecentReading>> past = sinceChanges(site, newest);
         Foretelling foretelling = new Foretelling(rigById, site.zone(), clock.instant());
         Map<Place, Expected> found = new HashMap<>();
         for (PointFacts point : points) {
@@ -71,11 +74,9 @@ public class Expectations {
     }
 
     /** The newest readings of each place since its light was changed. */
-    private Map<Place, List<RecentReading>> sinceChanges(Site site, Collection<PointFacts> points) {
-        List<Long> enclosureIds =
-                points.stream().map(PointFacts::enclosureId).distinct().toList();
+    private Map<Place, List<RecentReading>> sinceChanges(Site site, List<RecentReading> newest) {
         Map<Long, RigChangeFacts> changes = rigs.lastLightChanges(site.id());
-        return readings.in(site.id(), enclosureIds, NEWEST).stream()
+        return newest.stream()
                 .filter(one -> Optional.ofNullable(changes.get(one.enclosureId()))
                         .filter(change -> one.takenAt().isBefore(change.at()))
                         .isEmpty())

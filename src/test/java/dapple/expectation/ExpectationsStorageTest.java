@@ -115,6 +115,7 @@ class ExpectationsStorageTest {
                 new Expectations.Site(site.id(), keeper.zone()),
                 List.of(point),
                 rigs.nowAtSite(site.id()),
+                recent.in(site.id(), List.of(home.enclosureId()), Expectations.NEWEST),
                 Map.of(Quantity.UV_INDEX, 0.1));
         return Optional.ofNullable(found.get(new Place(point.id(), Quantity.UV_INDEX)));
     }
