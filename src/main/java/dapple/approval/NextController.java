@@ -44,14 +44,21 @@ class NextController {
     private final EvidenceKeeping evidence;
     private final Targets targets;
     private final ZoneLimits zoneLimits;
+    private final HoursFromTheSun sun;
     private final People people;
 
     NextController(
-            SpeciesKeeping species, EvidenceKeeping evidence, Targets targets, ZoneLimits zoneLimits, People people) {
+            SpeciesKeeping species,
+            EvidenceKeeping evidence,
+            Targets targets,
+            ZoneLimits zoneLimits,
+            HoursFromTheSun sun,
+            People people) {
         this.species = species;
         this.evidence = evidence;
         this.targets = targets;
         this.zoneLimits = zoneLimits;
+        this.sun = sun;
         this.people = people;
     }
 
@@ -128,6 +135,19 @@ class NextController {
         }
         model.addAttribute("changes", changes);
         return show(model, inForce, form.showing(changes.fingerprint()));
+    }
+
+    /** Fills in hours of light and stores nothing. */
+    @PostMapping(params = "sun")
+    String fillIn(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long speciesId,
+            @ModelAttribute("form") TargetForm form,
+            BindingResult errors,
+            Model model) {
+        Optional<TargetForm> lit = sun.fillIn(form, errors);
+        lit.ifPresent(filled -> model.addAttribute("lit", filled));
+        return show(model, targets.newest(me.siteId(), speciesId), lit.orElse(form));
     }
 
     private static int number(Optional<VersionDetails> version) {

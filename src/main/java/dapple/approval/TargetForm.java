@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The next version of a target as it was typed. Every field is text, so that each comes back as typed.
@@ -17,6 +18,8 @@ import java.util.Optional;
  * @param zone method and number, as in SUNBEAM-3
  * @param cells by {@link CellName}
  * @param hours hours of light a day by number of the month
+ * @param homeLatitude degrees, of which hours of light are computed on demand
+ * @param homeShifted whether half a year shifted
  * @param shown what changes were shown to the person before
  */
 record TargetForm(
@@ -26,6 +29,8 @@ record TargetForm(
         Map<String, String> hours,
         String hoursMark,
         String hoursSource,
+        String homeLatitude,
+        @Nullable Boolean homeShifted,
         @Line @Size(max = 300) String reason,
         String shown) {
 
@@ -36,6 +41,7 @@ record TargetForm(
         hours = Objects.requireNonNullElse(hours, Map.of());
         hoursMark = Objects.requireNonNullElse(hoursMark, "");
         hoursSource = Objects.requireNonNullElse(hoursSource, "");
+        homeLatitude = Objects.requireNonNullElse(homeLatitude, "");
         shown = Objects.requireNonNullElse(shown, "");
     }
 
@@ -43,29 +49,57 @@ record TargetForm(
     static TargetForm of(int seen, String zone, List<SourcedLimit> limits, Optional<Photoperiod> photoperiod) {
         Map<String, String> cells = new HashMap<>();
         limits.forEach(limit -> CellName.type(limit, cells));
-        Map<String, String> hours = new HashMap<>();
-        photoperiod.ifPresent(lit -> {
-            for (int month = 1; month <= Photoperiod.MONTHS; month++) {
-                hours.put(String.valueOf(month), CellName.plain(lit.hours().get(month - 1)));
-            }
-        });
         return new TargetForm(
                 String.valueOf(seen),
                 zone,
                 cells,
-                hours,
+                photoperiod.map(TargetForm::typed).orElse(Map.of()),
                 photoperiod.map(lit -> lit.mark().name()).orElse(""),
                 photoperiod.map(Photoperiod::source).orElse(""),
+                "",
+                null,
                 "",
                 "");
     }
 
     TargetForm after(int newest) {
-        return new TargetForm(String.valueOf(newest), zone, cells, hours, hoursMark, hoursSource, reason, "");
+        return with(String.valueOf(newest), "");
     }
 
     TargetForm showing(String changes) {
-        return new TargetForm(seen, zone, cells, hours, hoursMark, hoursSource, reason, changes);
+        return with(seen, changes);
+    }
+
+    private TargetForm with(String newest, String changes) {
+        return new TargetForm(
+                newest, zone, cells, hours, hoursMark, hoursSource, homeLatitude, homeShifted, reason, changes);
+    }
+
+    /** The same with these hours of light, none of which was shown yet. */
+    TargetForm lit(Photoperiod light) {
+        return new TargetForm(
+                seen,
+                zone,
+                cells,
+                typed(light),
+                light.mark().name(),
+                light.source(),
+                homeLatitude,
+                homeShifted,
+                reason,
+                "");
+    }
+
+    private static Map<String, String> typed(Photoperiod light) {
+        Map<String, String> hours = new HashMap<>();
+        for (int month = 1; month <= Photoperiod.MONTHS; month++) {
+            hours.put(String.valueOf(month), CellName.plain(light.hours().get(month - 1)));
+        }
+        return hours;
+    }
+
+    boolean isShifted() {
+        return Boolean.TRUE.equals(homeShifted);
     }
 
     /** What is no number was not made by the form: no version was seen. */

@@ -4,6 +4,7 @@ import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
+import dapple.light.zone.Grain;
 import dapple.prediction.EnclosureScene;
 import dapple.prediction.LightInside;
 import dapple.rig.FittingFacts;
@@ -21,9 +22,10 @@ import java.util.stream.Stream;
  * All that checks look at.
  *
  * @param light computed of the scene
+ * @param grain how finely resting places were looked at for it
  * @param resting what falls where animals rest, of the same scene
  */
-record Case(EnclosureScene scene, LightInside light, RestingLight resting, Known known, Formats formats) {
+record Case(EnclosureScene scene, LightInside light, Grain grain, RestingLight resting, Known known, Formats formats) {
     /** For the sake of decimals such as 0.3. */
     private static final double ROUNDING = 1e-6;
 

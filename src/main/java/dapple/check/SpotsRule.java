@@ -98,7 +98,8 @@ final class SpotsRule {
                 seen.rig().restingSurfaces(size),
                 Optional.empty(),
                 Map.of(),
-                Optional.of(MOST_SHARED));
+                Optional.of(MOST_SHARED),
+                seen.grain());
     }
 
     private List<Overlap> overlaps(List<Lamp> spots, Needs needs) {

@@ -2,6 +2,7 @@ package dapple.check;
 
 import dapple.lamp.LampModelFacts;
 import dapple.lamp.SpectralHazards;
+import dapple.light.zone.Grain;
 import dapple.people.SignedIn;
 import dapple.prediction.EnclosureScene;
 import dapple.prediction.Lately;
@@ -71,7 +72,16 @@ public class TradeChecks {
      * @param light of the scene
      */
     public Checks of(EnclosureScene scene, LightInside light, Known known) {
-        return lately.get(question(scene, known), () -> checked(scene, light, known, formats));
+        return lately.get(question(scene, known), () -> checked(scene, light, Grain.FINE, known));
+    }
+
+    /**
+     * The same while the rig is being changed, by what a rough light says of zones, patches and spots. It is not remembered.
+     *
+     * @param light of the scene, on the rough mesh
+     */
+    public Checks roughly(EnclosureScene scene, LightInside light, Known known) {
+        return checked(scene, light, Grain.ROUGH, known);
     }
 
     private static Question question(EnclosureScene scene, Known known) {
@@ -82,8 +92,11 @@ public class TradeChecks {
                 known);
     }
 
-    static Checks checked(EnclosureScene scene, LightInside light, Known known, Formats formats) {
-        Case seen = new Case(scene, light, RestingLight.of(scene), known, formats);
+    private Checks checked(EnclosureScene scene, LightInside light, Grain grain, Known known) {
+        return checked(new Case(scene, light, grain, RestingLight.of(scene), known, formats));
+    }
+
+    static Checks checked(Case seen) {
         return new Checks(RULES.stream().map(rule -> rule.apply(seen)).toList());
     }
 }

@@ -20,6 +20,15 @@ public class Accepted {
         return commissionings.ofChange(siteId, changeId).map(ByName::facts);
     }
 
+    /** The same with the readings that it was accepted on. */
+    @Transactional(readOnly = true)
+    public Optional<AcceptanceOnRecord> onRecord(long siteId, long changeId) {
+        return commissionings
+                .ofChange(siteId, changeId)
+                .map(found -> found.onRecord(
+                        commissionings.readingsOf(found.commissioning().id())));
+    }
+
     /** The enclosure that an entry was made for, if it was. */
     @Transactional(readOnly = true)
     Optional<Long> enclosureOf(long siteId, UUID key) {

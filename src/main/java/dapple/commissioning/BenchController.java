@@ -9,13 +9,16 @@ import dapple.meter.Meters;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.site.Caution;
 import dapple.site.ConflictException;
 import dapple.site.When;
 import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -63,6 +66,14 @@ class BenchController {
         return meters.inUse(me.siteId()).stream()
                 .filter(meter -> LampOutput.QUANTITIES.contains(meter.quantity()))
                 .toList();
+    }
+
+    /** Whoever holds a meter into a lamp stands in its light and beside what is hot. */
+    @ModelAttribute("cautions")
+    Set<Caution> cautions(@ModelAttribute(name = "lamp", binding = false) LampFacts lamp) {
+        Set<Caution> cautions = EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT);
+        cautions.addAll(lamp.model().cautions());
+        return cautions;
     }
 
     @GetMapping

@@ -12,6 +12,7 @@ import jakarta.persistence.JoinColumn;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.UUID;
 import org.hibernate.annotations.Immutable;
@@ -59,6 +60,14 @@ class Commissioning {
         this.acceptedBy = accepted.me().personId();
         accepted.trial().taken().forEach(one -> readings.add(one.reading().readingId()));
         this.factors.addAll(accepted.factors());
+    }
+
+    long id() {
+        return id;
+    }
+
+    AcceptanceOnRecord onRecord(String acceptedBy, List<AcceptanceOnRecord.OnReading> read) {
+        return new AcceptanceOnRecord(reason, ownReadings, acceptedAt, acceptedBy, read);
     }
 
     CommissioningFacts facts(String acceptedBy) {

@@ -113,9 +113,9 @@ class CommissioningPage {
                 Locale.UK);
     }
 
-    /** Of the lamps that hang there; who stands before them reads with the doors open. */
+    /** Of the lamps that hang there; who stands before them reads with the doors open, and guards are hot above any lamp. */
     private static Set<Caution> cautions(Trial trial) {
-        Set<Caution> cautions = EnumSet.noneOf(Caution.class);
+        Set<Caution> cautions = EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT);
         trial.scene()
                 .rig()
                 .rig()

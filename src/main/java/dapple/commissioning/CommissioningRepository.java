@@ -1,5 +1,6 @@
 package dapple.commissioning;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.Query;
@@ -21,4 +22,11 @@ interface CommissioningRepository extends Repository<Commissioning, Long> {
                     + "where c.siteId = :siteId "
                     + "and (c.rigChangeId = :changeId or c.resultChangeId = :changeId)")
     Optional<ByName> ofChange(long siteId, long changeId);
+
+    /** What somebody had read before accepting, by point and as it was taken. */
+    @Query("""
+            select new dapple.commissioning.AcceptanceOnRecord$OnReading(r.id, p.code, r.quantity, r.amount, r.takenAt, m.code)
+            from Commissioning c join c.readings i join Reading r on r.id = i join MeasuringPoint p on p.id = r.pointId
+            join Meter m on m.id = r.meterId where c.id = :id order by p.code, r.takenAt, r.id""")
+    List<AcceptanceOnRecord.OnReading> readingsOf(long id);
 }

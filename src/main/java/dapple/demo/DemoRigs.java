@@ -24,12 +24,15 @@ import java.util.UUID;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
-/** The demo's invented rigs: as they were found when recording began, and what became of three of them. */
+/** The demo's invented rigs: as they were found when recording began, and what became of four of them. */
 @Component
 @Profile("demo")
 class DemoRigs {
     /** How high the lamp of E05 hangs since somebody has lowered it, m. */
     private static final double LOWERED_METRES = 1.1;
+
+    /** How high the lamp of E09 hangs since then by the record alone, m. */
+    private static final double RAISED_METRES = 1.22;
 
     private final RigChanging changing;
     private final Rigs rigs;
@@ -80,6 +83,7 @@ class DemoRigs {
             case "E05" -> lower(stage, place, at);
             case "E07" ->
                 make(stage, place, at, "Locusts kept escaping", new CoverStep.Put(Lid.mesh("fine mesh", 0.61, 0.3, 1)));
+            case "E09" -> raiseOnRecordAlone(stage, place, at);
             case "E11" ->
                 make(
                         stage,
@@ -91,13 +95,21 @@ class DemoRigs {
         }
     }
 
+    /** What is on record was never done: the readings go on as before, and commissioning says that they disagree. */
+    private void raiseOnRecordAlone(Stage stage, Place place, Instant at) {
+        rehang(stage, place, at, "L22", RAISED_METRES, "To hang 30 cm higher: the frogs sit close to the mesh");
+    }
+
     private void lower(Stage stage, Place place, Instant at) {
-        FittingFacts lamp = fitting(stage, place, at, "L18");
+        rehang(stage, place, at, "L18", LOWERED_METRES, "Hung lower, so that it warms the perch");
+    }
+
+    private void rehang(Stage stage, Place place, Instant at, String tag, double heightMetres, String note) {
+        FittingFacts lamp = fitting(stage, place, at, tag);
         Mount mount = lamp.hanging().mount().orElseThrow();
-        Vec lower = new Vec(mount.centre().x(), mount.centre().y(), LOWERED_METRES);
-        Mount lowered = new Mount(lower, mount.aim(), mount.along());
-        LampStep.Move move = new LampStep.Move(lamp.id(), lamp.hanging().place(), Optional.of(lowered));
-        make(stage, place, at, "Hung lower, so that it warms the perch", move);
+        Vec there = new Vec(mount.centre().x(), mount.centre().y(), heightMetres);
+        Mount rehung = new Mount(there, mount.aim(), mount.along());
+        make(stage, place, at, note, new LampStep.Move(lamp.id(), lamp.hanging().place(), Optional.of(rehung)));
     }
 
     private FittingFacts fitting(Stage stage, Place place, Instant at, String tag) {

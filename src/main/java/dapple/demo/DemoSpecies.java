@@ -23,6 +23,7 @@ import org.springframework.stereotype.Component;
 @Component
 @Profile("demo")
 class DemoSpecies {
+    private static final double TENTHS = 10;
     private static final String REASON = "Zone confirmed for our animals";
 
     private static final Year SOME_YEAR = Year.of(2026);
@@ -69,8 +70,11 @@ class DemoSpecies {
     /** Of the opposite latitude, so that winter falls into winter. */
     private static Photoperiod photoperiod(double latitudeDegrees) {
         return new Photoperiod(
-                new HomeDays(-latitudeDegrees).hoursByMonth(SOME_YEAR),
+                new HomeDays(-latitudeDegrees)
+                        .hoursByMonth(SOME_YEAR).stream()
+                                .map(hours -> Math.round(TENTHS * hours) / TENTHS)
+                                .toList(),
                 SourceMark.COMPUTED,
-                "Day length at 28° S, half a year shifted");
+                "Day length at latitude 28.0° S, half a year shifted");
     }
 }

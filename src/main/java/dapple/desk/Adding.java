@@ -1,5 +1,6 @@
 package dapple.desk;
 
+import dapple.draft.DraftRig;
 import dapple.enclosure.InnerSize;
 import dapple.enclosure.PointFacts;
 import dapple.enclosure.Position;
@@ -24,13 +25,17 @@ class Adding {
 
     private static final double BRANCH_METRES = 0.3;
 
+    private final NewTimers timers;
     private final MessageSource messages;
 
-    Adding(MessageSource messages) {
+    Adding(NewTimers timers, MessageSource messages) {
+        this.timers = timers;
         this.messages = messages;
     }
 
-    DeskForm lamp(DeskForm form, EnclosureScene scene) {
+    /** With a timer, if there is one to propose, whose times may be changed. */
+    DeskForm lamp(DeskForm form, Desk desk, DraftRig draft) {
+        EnclosureScene scene = desk.installed();
         Map<String, String> typed = new LinkedHashMap<>();
         typed.put("pick", form.field("newLamp"));
         typed.put("fresh", "true");
@@ -41,6 +46,10 @@ class Adding {
             put(typed, "zMetres", scene.size().map(InnerSize::heightMetres).orElse(at.zMetres()));
             typed.put("lean", "0.00");
             typed.put("lengthTo", "0.00");
+        });
+        timers.of(form.field("newLamp"), desk, draft).ifPresent(proposed -> {
+            DeskFields.putTimer(typed, proposed.timer());
+            typed.put("timerSaid", proposed.why());
         });
         return form.plusLamp(typed);
     }

@@ -8,6 +8,7 @@ import dapple.draft.Drafts;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.prediction.EnclosureScene;
 import dapple.site.ConflictException;
 import dapple.site.TakenException;
 import jakarta.servlet.http.HttpServletResponse;
@@ -97,7 +98,7 @@ class DeskController {
         String action = asked.form().field("action");
         return action.equals("save")
                 ? save(asked.desk(), asked.draft(), asked.form(), model, response)
-                : page.show(asked.desk(), asked.draft(), changed(asked.desk(), asked.form(), action), model);
+                : page.show(asked.desk(), asked.draft(), changed(asked, action), model);
     }
 
     /** A form that was sent, and what it is about. */
@@ -111,14 +112,16 @@ class DeskController {
         return new Sent(desk, drafts.get(desk.place(), draftId), DeskForm.of(fields));
     }
 
-    private DeskForm changed(Desk desk, DeskForm form, String action) {
+    private DeskForm changed(Sent asked, String action) {
+        DeskForm form = asked.form();
+        EnclosureScene installed = asked.desk().installed();
         if (action.startsWith(REMOVE)) {
             return form.without(action.substring(REMOVE.length()));
         }
         return switch (action) {
-            case "addLamp" -> adding.lamp(form, desk.installed());
-            case "addCover" -> adding.cover(form, desk.installed());
-            case "addFurniture" -> adding.furniture(form, desk.installed());
+            case "addLamp" -> adding.lamp(form, asked.desk(), asked.draft().rig());
+            case "addCover" -> adding.cover(form, installed);
+            case "addFurniture" -> adding.furniture(form, installed);
             default -> form;
         };
     }

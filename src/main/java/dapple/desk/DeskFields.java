@@ -8,6 +8,7 @@ import dapple.draft.DraftRig;
 import dapple.light.quantity.Quantity;
 import dapple.prediction.PartFields;
 import dapple.rig.DailyTimer;
+import dapple.rig.LampTimer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,11 +37,17 @@ final class DeskFields {
         Map<String, String> typed = new LinkedHashMap<>();
         PartFields.typed(lamp.hanging()).forEach((field, text) -> typed.put(shortly(field), text));
         typed.put("pick", PickText.of(lamp.lamp()));
-        lamp.hanging()
-                .timer()
-                .filter(timer -> !(timer instanceof DailyTimer))
-                .ifPresent(timer -> typed.put("season", "kept"));
+        lamp.hanging().timer().ifPresent(timer -> putTimer(typed, timer));
         return row(typed, "fittingId", lamp.fittingId());
+    }
+
+    /** The times of a timer that has the same every day; any other goes with the form and is not typed. */
+    static void putTimer(Map<String, String> typed, LampTimer timer) {
+        SeasonText.of(timer).ifPresent(season -> typed.put("season", season));
+        if (timer instanceof DailyTimer daily) {
+            typed.put("on", daily.on().toString());
+            typed.put("off", daily.off().toString());
+        }
     }
 
     private static Row row(DraftCover cover) {

@@ -67,6 +67,11 @@ record DeskForm(List<Row> lamps, List<Row> covers, List<Row> furniture, Map<Stri
         return fields.getOrDefault(name, "");
     }
 
+    /** Whether something is being moved. */
+    boolean isRough() {
+        return field("rough").equals("true");
+    }
+
     DeskForm with(String name, String text) {
         Map<String, String> changed = new LinkedHashMap<>(fields);
         changed.put(name, text);

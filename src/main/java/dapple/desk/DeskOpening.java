@@ -2,6 +2,7 @@ package dapple.desk;
 
 import dapple.draft.DraftPlace;
 import dapple.draft.Drafts;
+import dapple.draft.Stock;
 import dapple.people.SignedIn;
 import dapple.prediction.EnclosureScenes;
 import java.time.Clock;
@@ -39,11 +40,8 @@ class DeskOpening {
 
     Desk of(SignedIn me, long enclosureId) {
         Instant now = clock.instant();
-        Desk desk = new Desk(
-                me,
-                scenes.at(me.siteId(), enclosureId, now, Optional.empty(), Optional.empty()),
-                drafts.stock(me.siteId()),
-                now);
+        Stock stock = drafts.stock(me.siteId());
+        Desk desk = new Desk(me, scenes.at(me.siteId(), enclosureId, now, stock.lamps()), stock, now);
         synchronized (lately) {
             lately.put(desk.place(), desk);
         }

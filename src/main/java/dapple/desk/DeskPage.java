@@ -55,15 +55,10 @@ class DeskPage {
         tried.wrong().forEach(field -> wrong.put(field, reading.say("desk.points.wrong")));
         model.addAttribute("wrong", wrong);
         model.addAttribute("tried", tried);
+        model.addAttribute("unseen", form.field("unseen"));
         read.rig().ifPresent(rig -> {
             EnclosureScene scene = desk.under(rig).withPoints(tried.points());
-            model.addAttribute(
-                    "look",
-                    looking.at(
-                            desk.me(),
-                            scene,
-                            form.quantity(),
-                            form.field("rough").equals("true")));
+            model.addAttribute("look", looking.at(desk.me(), scene, form.quantity(), form.isRough()));
             HereShown.asked(form).ifPresent(place -> at(scene, form, place, model));
         });
         return LOOK;

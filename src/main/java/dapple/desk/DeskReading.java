@@ -96,9 +96,21 @@ class DeskReading {
                     .findFirst();
             PartFields.Read<Hanging> hanging = hanging(DeskFields.inFull(row), before, against.size());
             tell(row, hanging.wrong(), wrong);
-            pick.ifPresent(lamp -> hanging.part().ifPresent(read -> lamps.add(new DraftLamp(fitting, lamp, read))));
+            pick.ifPresent(lamp -> hanging.part()
+                    .map(read -> seasonal(row, read))
+                    .ifPresent(read -> lamps.add(new DraftLamp(fitting, lamp, read))));
         }
         return lamps;
+    }
+
+    /** A timer that changes over the year goes with the form, unless times were entered. */
+    private static Hanging seasonal(Row row, Hanging read) {
+        return new Hanging(
+                read.place(),
+                read.mount(),
+                read.timer().or(() -> SeasonText.read(row.text("season"))),
+                read.circuitId(),
+                read.gear());
     }
 
     private List<DraftCover> covers(List<Row> rows, Against against, Map<String, String> wrong) {

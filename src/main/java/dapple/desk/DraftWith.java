@@ -25,7 +25,10 @@ final class DraftWith {
                 rig,
                 lamp,
                 new DraftLamp(
-                        old.fittingId(), old.lamp(), hung(hanging, new Mount(centre, mount.aim(), mount.along()))));
+                        old.fittingId(),
+                        old.lamp(),
+                        hung(hanging, new Mount(centre, mount.aim(), mount.along()))
+                                .with(hanging.gear())));
     }
 
     /** Another lamp in the place of one. */

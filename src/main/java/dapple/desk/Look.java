@@ -12,7 +12,8 @@ import java.util.Optional;
  *
  * @param scene the enclosure under it
  * @param why of what is not shown
- * @param checks of the trade; empty while something is being moved
+ * @param checks of the trade, by the same light
+ * @param isRough while something is being moved: light and checks on a coarser mesh
  * @param isPredicted whether the quantity that is drawn is known
  */
 public record Look(
@@ -23,6 +24,7 @@ public record Look(
         List<Unpredicted> why,
         List<AtPoint> rows,
         Power power,
-        Optional<Checks> checks,
+        Checks checks,
+        boolean isRough,
         boolean isPredicted,
         boolean isLimited) {}

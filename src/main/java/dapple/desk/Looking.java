@@ -1,6 +1,7 @@
 package dapple.desk;
 
 import dapple.check.Checks;
+import dapple.check.Known;
 import dapple.check.TradeChecks;
 import dapple.desk.LightDrawings.Shown;
 import dapple.drawing.Grips;
@@ -11,7 +12,6 @@ import dapple.prediction.LightInside;
 import dapple.prediction.LiveLight;
 import dapple.prediction.Outlook;
 import java.util.List;
-import java.util.Optional;
 import org.springframework.stereotype.Component;
 
 /** Computes what a rig would give: nothing that was measured under another rig is on it. */
@@ -40,31 +40,32 @@ class Looking {
      */
     Look at(SignedIn me, EnclosureScene scene, Quantity quantity, boolean isRough) {
         LightInside light = live.of(scene, quantity, isRough);
-        return look(scene, quantity, light, grips.of(scene), isRough ? Optional.empty() : checks(me, scene, light));
+        Known known = checks.known(me, scene);
+        Checks checked = isRough ? checks.roughly(scene, light, known) : checks.of(scene, light, known);
+        return look(scene, new Shown(quantity, light, light.planes()), grips.of(scene), new Judged(checked, isRough));
     }
 
     /** A rig that is looked at alone. */
     Look still(SignedIn me, EnclosureScene scene, Quantity quantity) {
         LightInside light = live.of(scene, quantity, false);
-        return look(scene, quantity, light, Grips.NONE, checks(me, scene, light));
+        Checks checked = checks.of(scene, light, checks.known(me, scene));
+        return look(scene, new Shown(quantity, light, light.planes()), Grips.NONE, new Judged(checked, false));
     }
 
-    private Optional<Checks> checks(SignedIn me, EnclosureScene scene, LightInside light) {
-        return Optional.of(checks.of(scene, light, checks.known(me, scene)));
-    }
+    private record Judged(Checks checks, boolean isRough) {}
 
-    private Look look(
-            EnclosureScene scene, Quantity quantity, LightInside light, Grips held, Optional<Checks> checked) {
-        Shown shown = new Shown(quantity, light, light.planes());
+    private Look look(EnclosureScene scene, Shown shown, Grips held, Judged judged) {
+        Quantity quantity = shown.quantity();
         return new Look(
                 scene,
                 quantity,
                 drawings.held(scene, shown, UNREAD, held),
-                ZonesShown.of(scene, light),
+                ZonesShown.of(scene, shown.light()),
                 Unpredicted.of(scene),
-                AtPoint.all(scene, light, quantity),
+                AtPoint.all(scene, shown.light(), quantity),
                 Power.of(scene.rig().rig()),
-                checked,
+                judged.checks(),
+                judged.isRough(),
                 scene.rig().quantities().contains(quantity),
                 scene.shown().flatMap(need -> need.zones(quantity)).isPresent());
     }

@@ -7,6 +7,7 @@ import dapple.light.design.Deed;
 import dapple.light.design.PlannedCover;
 import dapple.light.design.PlannedLamp;
 import dapple.light.design.PlannedRig;
+import dapple.rig.Gear;
 import dapple.rig.Hanging;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,7 +47,8 @@ final class PlannedDraft {
                 newPlace,
                 Optional.of(LampMount.of(planned.lamp())),
                 before.flatMap(Hanging::timer),
-                before.flatMap(Hanging::circuitId));
+                before.flatMap(Hanging::circuitId),
+                before.map(Hanging::gear).orElse(Gear.UNKNOWN));
         return new DraftLamp(hung.flatMap(DraftLamp::fittingId), search.pick(planned.optionId()), hanging);
     }
 }

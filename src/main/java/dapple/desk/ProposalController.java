@@ -2,7 +2,10 @@ package dapple.desk;
 
 import dapple.desk.Proposed.Shown;
 import dapple.draft.DraftFacts;
+import dapple.draft.DraftPlace;
 import dapple.draft.Drafts;
+import dapple.enclosure.EnclosureFacts;
+import dapple.enclosure.Enclosures;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
@@ -10,6 +13,7 @@ import dapple.site.Caution;
 import dapple.site.NotFoundException;
 import dapple.site.TakenException;
 import jakarta.servlet.http.HttpServletResponse;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -36,13 +40,21 @@ class ProposalController {
     private static final int LONGEST_NAME = 80;
 
     private final DeskOpening opening;
+    private final Enclosures enclosures;
     private final Drafts drafts;
     private final Proposing proposing;
     private final Jobs jobs;
     private final MessageSource messages;
 
-    ProposalController(DeskOpening opening, Drafts drafts, Proposing proposing, Jobs jobs, MessageSource messages) {
+    ProposalController(
+            DeskOpening opening,
+            Enclosures enclosures,
+            Drafts drafts,
+            Proposing proposing,
+            Jobs jobs,
+            MessageSource messages) {
         this.opening = opening;
+        this.enclosures = enclosures;
         this.drafts = drafts;
         this.proposing = proposing;
         this.jobs = jobs;
@@ -55,23 +67,29 @@ class ProposalController {
             @PathVariable long enclosureId,
             @PathVariable long draftId,
             Model model) {
-        Desk desk = opening.of(me, enclosureId);
-        DraftFacts draft = drafts.get(desk.place(), draftId);
-        return show(desk, draft, model);
+        EnclosureFacts enclosure = enclosures.get(me.siteId(), enclosureId);
+        return show(me, enclosure, drafts.get(new DraftPlace(me.siteId(), enclosureId), draftId), model);
     }
 
-    private String show(Desk desk, DraftFacts draft, Model model) {
-        Optional<Job> job = jobs.find(key(desk, draft));
+    private String show(SignedIn me, EnclosureFacts enclosure, DraftFacts draft, Model model) {
+        Optional<Job> job = jobs.find(key(me, draft));
         model.addAttribute("draft", draft);
-        model.addAttribute("enclosure", desk.installed().enclosure());
+        model.addAttribute("enclosure", enclosure);
         job.ifPresent(found -> model.addAttribute("job", found));
         job.flatMap(Job::found).ifPresent(found -> model.addAttribute("found", found));
-        model.addAttribute("cautions", Set.of(Caution.ULTRAVIOLET, Caution.HEAT, Caution.MAINS));
+        model.addAttribute("cautions", cautions(job.flatMap(Job::found)));
         return "desk/proposals";
     }
 
-    private static Jobs.Key key(Desk desk, DraftFacts draft) {
-        return new Jobs.Key(draft.id(), desk.me().personId());
+    /** Of all lamps that any of the rigs would hang, to be bought or not: here it is decided which. */
+    private static Set<Caution> cautions(Optional<Proposed> found) {
+        Set<Caution> cautions = EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT, Caution.MAINS);
+        found.map(ProposalController::rigs).orElse(List.of()).forEach(rig -> cautions.addAll(rig.cautions()));
+        return cautions;
+    }
+
+    private static Jobs.Key key(SignedIn me, DraftFacts draft) {
+        return new Jobs.Key(draft.id(), me.personId());
     }
 
     @PostMapping
@@ -84,19 +102,18 @@ class ProposalController {
         Desk desk = opening.of(me, enclosureId);
         DraftFacts draft = drafts.get(desk.place(), draftId);
         boolean isBegun = jobs.begin(
-                key(desk, draft), draft.version(), (crew, progress) -> proposing.propose(desk, draft, crew, progress));
+                key(me, draft), draft.version(), (crew, progress) -> proposing.propose(desk, draft, crew, progress));
         if (!isBegun) {
             response.setStatus(HttpStatus.SERVICE_UNAVAILABLE.value());
             model.addAttribute("busy", true);
-            return show(desk, draft, model);
+            return show(me, desk.installed().enclosure(), draft, model);
         }
         return "redirect:" + address(enclosureId, draftId);
     }
 
     @PostMapping("/stop")
     String stop(@AuthenticationPrincipal SignedIn me, @PathVariable long enclosureId, @PathVariable long draftId) {
-        Desk desk = opening.of(me, enclosureId);
-        jobs.stop(key(desk, drafts.get(desk.place(), draftId)));
+        jobs.stop(key(me, drafts.get(new DraftPlace(me.siteId(), enclosureId), draftId)));
         return "redirect:" + address(enclosureId, draftId);
     }
 
@@ -109,7 +126,7 @@ class ProposalController {
             @RequestParam(defaultValue = "") String rig) {
         Desk desk = opening.of(me, enclosureId);
         DraftFacts from = drafts.get(desk.place(), draftId);
-        Shown chosen = chosen(jobs.find(key(desk, from)).flatMap(Job::found), rig);
+        Shown chosen = chosen(jobs.find(key(me, from)).flatMap(Job::found), rig);
         String what = chosen.merit().map(merit -> "desk.merit." + merit).orElse("desk.propose.nearest.name");
         return "redirect:/enclosures/" + enclosureId + "/desk/" + made(desk, from.name() + ", " + say(what), chosen);
     }

@@ -5,6 +5,7 @@ import dapple.draft.DraftRig;
 import dapple.light.design.Binding;
 import dapple.light.design.Fulfilment;
 import dapple.light.design.Merit;
+import dapple.site.Caution;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -49,7 +50,12 @@ public sealed interface Proposed {
         }
     }
 
-    /** What a rig is shown for. */
+    /**
+     * What a rig is shown for.
+     *
+     * @param timers which lamps that come have a timer by proposal, and whose
+     * @param cautions of the lamps that come and of those that stay
+     */
     record Shown(
             Optional<Merit> merit,
             boolean isBest,
@@ -61,11 +67,15 @@ public sealed interface Proposed {
             Power power,
             Checks checks,
             Effect effect,
-            List<String> deeds) {
+            List<String> deeds,
+            List<String> timers,
+            Set<Caution> cautions) {
         public Shown {
             bestIn = Set.copyOf(bestIn);
             unmet = List.copyOf(unmet);
             deeds = List.copyOf(deeds);
+            timers = List.copyOf(timers);
+            cautions = Set.copyOf(cautions);
         }
     }
 }

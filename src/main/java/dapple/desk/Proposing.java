@@ -18,6 +18,8 @@ import dapple.light.quantity.Quantity;
 import dapple.light.survey.Crew;
 import dapple.prediction.EnclosureScene;
 import dapple.prediction.LightInside;
+import dapple.site.Caution;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -38,6 +40,7 @@ class Proposing {
     private final Looking looking;
     private final TradeChecks checks;
     private final Instructions instructions;
+    private final NewTimers timers;
     private final MessageSource messages;
 
     Proposing(
@@ -46,12 +49,14 @@ class Proposing {
             Looking looking,
             TradeChecks checks,
             Instructions instructions,
+            NewTimers timers,
             MessageSource messages) {
         this.offers = offers;
         this.demanding = demanding;
         this.looking = looking;
         this.checks = checks;
         this.instructions = instructions;
+        this.timers = timers;
         this.messages = messages;
     }
 
@@ -139,7 +144,8 @@ class Proposing {
         }
 
         private Shown shown(PlannedRig planned, Optional<Proposal> proposal) {
-            DraftRig rig = drafting.of(planned);
+            NewTimers.Timed timed = timers.of(desk, drafting.of(planned));
+            DraftRig rig = timed.rig();
             EnclosureScene scene = desk.under(rig);
             Lit lit = lit(scene);
             progress.accept(1 - (1 - SEARCH) / 2);
@@ -156,7 +162,19 @@ class Proposing {
                     Power.of(scene.rig().rig()),
                     checks.of(scene, lit.light(), checks.known(desk.me(), scene)),
                     Effect.between(installed, lit, quantities()),
-                    instructions.of(difference.deeds(), scene.points()));
+                    instructions.of(difference.deeds(), scene.points()),
+                    timed.told(),
+                    cautions(scene));
+        }
+
+        /** In an order that stays: of all lamps that would hang, bought ones too, and of whoever hangs them. */
+        private static Set<Caution> cautions(EnclosureScene scene) {
+            Set<Caution> cautions = EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT, Caution.MAINS);
+            scene.rig()
+                    .rig()
+                    .fittings()
+                    .forEach(fitting -> cautions.addAll(fitting.lamp().model().cautions()));
+            return cautions;
         }
 
         private Set<Quantity> quantities() {

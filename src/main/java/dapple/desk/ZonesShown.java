@@ -16,7 +16,6 @@ import java.util.Optional;
  *
  * @param ceiling of the species that is shown, UV index
  * @param patch the largest basking patch; empty: none
- * @param isPatchKnown whether the resting places were looked at
  * @param bodyMetres whom the patch is held against; empty: not known
  */
 public record ZonesShown(
@@ -26,7 +25,6 @@ public record ZonesShown(
         Optional<FoundZones.Brightest> brightest,
         Optional<Double> ceiling,
         Optional<Patch> patch,
-        boolean isPatchKnown,
         boolean gradient,
         Optional<Double> bodyMetres) {
     public static Optional<ZonesShown> of(EnclosureScene scene, LightInside light) {
@@ -38,7 +36,6 @@ public record ZonesShown(
                         zones.found().brightest(),
                         scene.shown().flatMap(SpeciesNeed::zones).map(ZoneTarget::ceiling),
                         zones.found().onSurface().flatMap(OnSurface::patch),
-                        zones.found().onSurface().isPresent(),
                         zones.found().gradientPresent(),
                         scene.bodyMetres()));
     }

@@ -15,7 +15,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 
-/** Who changed what of a room, an enclosure or a measuring point, and when. */
+/** Who changed what of a room or an enclosure, and when. */
 @Controller
 @Allowed(Action.AUDIT)
 class PlaceHistoryController {
@@ -23,14 +23,11 @@ class PlaceHistoryController {
 
     private final RoomArranging rooms;
     private final EnclosureArranging enclosures;
-    private final PointArranging points;
     private final Histories histories;
 
-    PlaceHistoryController(
-            RoomArranging rooms, EnclosureArranging enclosures, PointArranging points, Histories histories) {
+    PlaceHistoryController(RoomArranging rooms, EnclosureArranging enclosures, Histories histories) {
         this.rooms = rooms;
         this.enclosures = enclosures;
-        this.points = points;
         this.histories = histories;
     }
 
@@ -59,23 +56,6 @@ class PlaceHistoryController {
                 .naming("room", names)
                 .wording("front", "front.")
                 .wording("reachKind", "enclosure.reach.");
-        return histories.show(me, thing, page, model);
-    }
-
-    @GetMapping("/enclosures/{enclosureId}/points/{pointId}/history")
-    String ofPoint(
-            @AuthenticationPrincipal SignedIn me,
-            @PathVariable long enclosureId,
-            @PathVariable long pointId,
-            @RequestParam(defaultValue = "1") int page,
-            Model model) {
-        String enclosure = enclosures.get(me.siteId(), enclosureId).state().code();
-        PointFacts point = points.get(me.siteId(), enclosureId, pointId).facts();
-        model.addAttribute("head", new HistoryHead(enclosure + " " + point.code(), HERE, "/enclosures/" + enclosureId));
-        AuditedThing thing = AuditedThing.of(MeasuringPoint.class, pointId)
-                .naming("enclosureId", Map.of(enclosureId, enclosure))
-                .wording("role", "role-of-point.")
-                .wording("facing", "facing.");
         return histories.show(me, thing, page, model);
     }
 }

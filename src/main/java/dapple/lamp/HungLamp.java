@@ -32,17 +32,6 @@ record HungLamp(
                 model,
                 Optional.ofNullable(stated),
                 Optional.ofNullable(own),
-                filed(spectrumId, source, recordedAt, recordedBy, figures));
-    }
-
-    private static Optional<SpectrumFiled> filed(
-            @Nullable Long id,
-            @Nullable String source,
-            @Nullable Instant recordedAt,
-            @Nullable Long recordedBy,
-            @Nullable SpectrumFigures figures) {
-        return id == null || source == null || recordedAt == null || recordedBy == null || figures == null
-                ? Optional.empty()
-                : Optional.of(new SpectrumFiled(id, source, recordedAt, recordedBy, figures));
+                SpectrumFiled.of(spectrumId, source, recordedAt, recordedBy, figures));
     }
 }

@@ -7,9 +7,6 @@ import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
 interface LampModelOutputRepository extends JpaRepository<LampModelOutput, Long> {
-    @Query("select o from LampModelOutput o where o.siteId = :siteId order by o.id")
-    List<LampModelOutput> all(long siteId);
-
     @Query("select o from LampModelOutput o where o.siteId = :siteId and o.lampModelId = :modelId order by o.id")
     List<LampModelOutput> ofModel(long siteId, long modelId);
 

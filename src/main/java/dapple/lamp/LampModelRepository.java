@@ -15,8 +15,11 @@ interface LampModelRepository extends JpaRepository<LampModel, Long> {
     @Query("select m from LampModel m where m.siteId = :siteId and m.id = :id")
     Optional<LampModel> lockAtSite(long siteId, long id);
 
-    @Query("select m from LampModel m where m.siteId = :siteId")
-    List<LampModel> all(long siteId);
+    /** Each as often as its outputs. */
+    @Query("select new dapple.lamp.StatedModel(m, o, s.id, s.source, s.recordedAt, s.recordedBy, s.figures) "
+            + "from LampModel m left join LampModelOutput o on o.lampModelId = m.id "
+            + "left join FiledSpectrum s on s.id = m.spectrumId where m.siteId = :siteId order by m.id, o.id")
+    List<StatedModel> all(long siteId);
 
     @Query(
             "select count(m) > 0 from LampModel m where m.siteId = :siteId and lower(m.name) = lower(:name) and m.id <> :except")

@@ -1,5 +1,6 @@
 package dapple.lamp;
 
+import dapple.lamp.StatedModel.OwnedLamp;
 import jakarta.persistence.LockModeType;
 import java.util.Collection;
 import java.util.List;
@@ -16,8 +17,10 @@ interface LampRepository extends JpaRepository<Lamp, Long> {
     @Query("select l from Lamp l where l.siteId = :siteId and l.id = :id")
     Optional<Lamp> lockAtSite(long siteId, long id);
 
-    @Query("select l from Lamp l where l.siteId = :siteId order by l.id")
-    List<Lamp> all(long siteId);
+    /** Each as often as its own outputs. */
+    @Query("select new dapple.lamp.StatedModel$OwnedLamp(l, u) from Lamp l "
+            + "left join OwnOutput u on u.standingLampId = l.id where l.siteId = :siteId order by l.id, u.id")
+    List<OwnedLamp> all(long siteId);
 
     /** Each as often as its model's outputs times its own. */
     @Query("select new dapple.lamp.HungLamp("

@@ -1,7 +1,7 @@
 package dapple.lamp;
 
+import dapple.lamp.StatedModel.OwnedLamp;
 import dapple.site.ConflictException;
-import dapple.site.Given;
 import dapple.site.NotFoundException;
 import java.time.Instant;
 import java.util.Collection;
@@ -193,13 +193,7 @@ public class Lamps {
     }
 
     private Stream<LampFacts> entered(long siteId, Map<Long, LampModelFacts> byModel) {
-        Map<Long, List<OwnOutput>> byLamp =
-                measured.standing(siteId).stream().collect(Collectors.groupingBy(OwnOutput::lampId));
-        return lamps.all(siteId).stream()
-                .map(lamp -> facts(
-                        lamp,
-                        Given.of(byModel.get(lamp.state().modelId())),
-                        byLamp.getOrDefault(lamp.id(), List.of())));
+        return OwnedLamp.facts(lamps.all(siteId), byModel);
     }
 
     /** One lamp of its rows, each with one output of the model and one of its own. */
@@ -215,7 +209,7 @@ public class Lamps {
         return facts(row.lamp(), row.model().facts(stated, row.spectrum()), own);
     }
 
-    private static LampFacts facts(Lamp lamp, LampModelFacts model, List<OwnOutput> measured) {
+    static LampFacts facts(Lamp lamp, LampModelFacts model, List<OwnOutput> measured) {
         NewLamp state = lamp.state();
         return new LampFacts(
                 lamp.id(),
@@ -227,16 +221,6 @@ public class Lamps {
     }
 
     private Map<Long, LampModelFacts> modelsById(long siteId) {
-        Map<Long, List<LampOutput>> stated = outputs.all(siteId).stream()
-                .collect(Collectors.groupingBy(
-                        LampModelOutput::lampModelId,
-                        Collectors.mapping(LampModelOutput::output, Collectors.toList())));
-        Map<Long, SpectrumFiled> filed =
-                spectra.standing(siteId).stream().collect(Collectors.toMap(SpectrumFiled::id, Function.identity()));
-        return models.all(siteId).stream()
-                .map(model -> model.facts(
-                        stated.getOrDefault(model.id(), List.of()),
-                        model.spectrumId().map(filed::get)))
-                .collect(Collectors.toMap(LampModelFacts::id, Function.identity()));
+        return StatedModel.byId(models.all(siteId));
     }
 }

@@ -1,6 +1,7 @@
 package dapple.overview;
 
 import dapple.animal.Resident;
+import dapple.commissioning.AcceptanceOnRecord;
 import dapple.enclosure.PlannedOffOnRecord;
 import dapple.order.OrderFacts;
 import dapple.reading.ReadingOnRecord;
@@ -11,11 +12,13 @@ import dapple.target.VersionDetails;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
  * What was where, read, judged and told in an enclosure at one instant.
  *
+ * @param accepted of the rig of then, even if it was accepted only later
  * @param residents who was there by what is known now
  * @param saidThen who was said to be there then, and was not by what is known now
  * @param targets in force, by species; a species without one is missing
@@ -24,6 +27,7 @@ import java.util.stream.Stream;
 record AuditSheet(
         Instant at,
         RigOnRecord rig,
+        Optional<AcceptanceOnRecord> accepted,
         List<Resident> residents,
         List<Resident> saidThen,
         Map<Long, VersionDetails> targets,

@@ -2,6 +2,8 @@ package dapple.overview;
 
 import dapple.animal.Resident;
 import dapple.animal.Residents;
+import dapple.commissioning.AcceptanceOnRecord;
+import dapple.commissioning.Accepted;
 import dapple.enclosure.Enclosures;
 import dapple.order.VetOrders;
 import dapple.reading.ReadingRecords;
@@ -13,6 +15,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -23,6 +26,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 class Auditing {
     private final RigRecords rigs;
+    private final Accepted accepted;
     private final Residents residents;
     private final Targets targets;
     private final VetOrders orders;
@@ -32,6 +36,7 @@ class Auditing {
 
     Auditing(
             RigRecords rigs,
+            Accepted accepted,
             Residents residents,
             Targets targets,
             VetOrders orders,
@@ -39,6 +44,7 @@ class Auditing {
             ReadingRecords readings,
             ReviewRecords review) {
         this.rigs = rigs;
+        this.accepted = accepted;
         this.residents = residents;
         this.targets = targets;
         this.orders = orders;
@@ -60,6 +66,7 @@ class Auditing {
         return new AuditSheet(
                 at,
                 rigs.at(siteId, enclosureId, at),
+                acceptance(siteId, enclosureId, at),
                 known.getOrDefault(true, List.of()),
                 known.getOrDefault(false, List.of()),
                 targets.versionsInForce(siteId, each(lived, one -> one.animal().speciesId()), at),
@@ -68,6 +75,10 @@ class Auditing {
                 readings.at(siteId, enclosureId, at),
                 review.decisions(siteId, enclosureId, at, day),
                 review.alarms(siteId, enclosureId, at));
+    }
+
+    private Optional<AcceptanceOnRecord> acceptance(long siteId, long enclosureId, Instant at) {
+        return rigs.lastLightChange(siteId, enclosureId, at).flatMap(change -> accepted.onRecord(siteId, change.id()));
     }
 
     private static Set<Long> each(Collection<Resident> lived, Function<Resident, Long> id) {

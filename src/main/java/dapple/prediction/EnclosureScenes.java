@@ -4,11 +4,15 @@ import dapple.animal.Animals;
 import dapple.animal.Occupant;
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
+import dapple.lamp.LampFacts;
+import dapple.rig.Rig;
 import dapple.rig.RigScene;
 import dapple.rig.Rigs;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -37,16 +41,28 @@ public class EnclosureScenes {
     public EnclosureScene at(
             long siteId, long enclosureId, Instant at, Optional<Long> speciesId, Optional<Long> animalId) {
         EnclosureFacts enclosure = enclosures.get(siteId, enclosureId);
-        List<Occupant> occupants = animals.occupants(siteId, enclosureId, at);
+        return scene(siteId, at, enclosure, rigs.in(siteId, enclosure, at), need -> need.isOf(speciesId, animalId));
+    }
+
+    /** The same with the target of the strictest ceiling, where all lamps of the site are at hand. */
+    @Transactional(readOnly = true)
+    public EnclosureScene at(long siteId, long enclosureId, Instant at, Map<Long, LampFacts> lamps) {
+        EnclosureFacts enclosure = enclosures.get(siteId, enclosureId);
+        return scene(siteId, at, enclosure, rigs.in(siteId, enclosure, at, lamps), need -> true);
+    }
+
+    private EnclosureScene scene(
+            long siteId, Instant at, EnclosureFacts enclosure, Rig rig, Predicate<SpeciesNeed> isWanted) {
+        List<Occupant> occupants = animals.occupants(siteId, enclosure.id(), at);
         List<SpeciesNeed> needs = residentNeeds.of(siteId, occupants, at);
         return new EnclosureScene(
                 enclosure,
-                RigScene.of(rigs.in(siteId, enclosure, at)),
-                enclosures.pointsOf(siteId, enclosureId),
+                RigScene.of(rig),
+                enclosures.pointsOf(siteId, enclosure.id()),
                 occupants,
                 needs,
                 needs.stream()
-                        .filter(need -> need.isOf(speciesId, animalId))
+                        .filter(isWanted)
                         .findFirst()
                         .or(() -> needs.stream().findFirst()));
     }

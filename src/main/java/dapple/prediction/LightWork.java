@@ -77,8 +77,7 @@ final class LightWork {
     }
 
     private FoundZones zones(Needs needs, InnerSize size) {
-        Needs asked = mesh.looksAtSurfaces() ? needs : needs.restingOn(List.of(), Optional.empty());
-        return ZoneSurvey.of(rig.scene(), asked, mesh.lattice(size), crew);
+        return ZoneSurvey.of(rig.scene(), needs.with(mesh.grain()), mesh.lattice(size), crew);
     }
 
     /** The shares of the zones, and what they may be. */

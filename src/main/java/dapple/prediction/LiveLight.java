@@ -37,7 +37,7 @@ public class LiveLight {
      * The light of a scene, its zones by UV index.
      *
      * @param quantity of the planes
-     * @param isRough while something is being moved: on a coarser mesh, and without the patches on resting places
+     * @param isRough while something is being moved: drawn, and looked at on resting places, on a coarser mesh
      */
     public LightInside of(EnclosureScene scene, Quantity quantity, boolean isRough) {
         Mesh mesh = isRough ? Mesh.ROUGH : Mesh.FINE;

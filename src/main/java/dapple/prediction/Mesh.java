@@ -2,14 +2,15 @@ package dapple.prediction;
 
 import dapple.enclosure.InnerSize;
 import dapple.light.geometry.Vec;
+import dapple.light.zone.Grain;
 import dapple.light.zone.Lattice;
 
 /** How finely an enclosure is looked at: coarse enough to be computed while somebody waits; steps are ours, no source. */
 enum Mesh {
-    FINE(2000, 48),
+    FINE(2000, 48, Grain.FINE),
 
-    /** While something is being moved. */
-    ROUGH(1000, 36);
+    /** While something is being moved: the ceiling is not to be missed, so that the room is looked at as finely. */
+    ROUGH(2000, 36, Grain.ROUGH);
 
     private static final double LEAST_METRES = 0.02;
     private static final double CENTIMETRES = 100;
@@ -19,21 +20,23 @@ enum Mesh {
 
     private final double places;
     private final double stepsAcross;
+    private final Grain grain;
 
     /**
      * A mesh.
      *
      * @param places about so many share the room for zones
      * @param stepsAcross of a drawing, along its longer side
+     * @param grain of resting places
      */
-    Mesh(double places, double stepsAcross) {
+    Mesh(double places, double stepsAcross, Grain grain) {
         this.places = places;
         this.stepsAcross = stepsAcross;
+        this.grain = grain;
     }
 
-    /** Patches on resting places take longer than all the rest. */
-    boolean looksAtSurfaces() {
-        return this == FINE;
+    Grain grain() {
+        return grain;
     }
 
     /** Of the zones' lattice, in whole centimetres; never more than the enclosure is wide, deep or high. */

@@ -9,6 +9,7 @@ import dapple.rig.RigChanging;
 import dapple.rig.RigDraft;
 import dapple.rig.RigEntry;
 import dapple.rig.RigRefusedException;
+import dapple.rig.RigRefusedException.Reason;
 import dapple.rig.RigScene;
 import dapple.rig.Rigs;
 import dapple.rig.StaleRigException;
@@ -19,6 +20,7 @@ import jakarta.servlet.http.HttpServletResponse;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
@@ -114,7 +116,12 @@ class RigDesk {
     private Optional<Instant> checked(Sheet sheet, RigForm form, BindingResult errors) {
         form.check(errors);
         sheet.place().enclosure().size().ifPresent(size -> form.checkIn(size, errors));
-        return When.until(clock.instant(), sheet.place().me().zone()).read("at", form.at(), form.atWhich(), errors);
+        ZoneId zone = sheet.place().me().zone();
+        Optional<Instant> at = When.until(clock.instant(), zone).read("at", form.at(), form.atWhich(), errors);
+        sheet.partSince()
+                .filter(since -> at.isPresent() && !at.get().isAfter(since))
+                .ifPresent(since -> reject("at", Reason.CHANGED_LATER, "", formats.dayAndTime(since, zone), errors));
+        return at;
     }
 
     private String foresee(Sheet sheet, RigForm form, Exchange exchange) {
@@ -175,8 +182,12 @@ class RigDesk {
                 .map(instant -> formats.dayAndTime(instant, sheet.place().me().zone()))
                 .orElse("");
         String field = sheet.task().choosesLamp() && refused.reason().name().startsWith("LAMP") ? "lampId" : "at";
-        String code = "rig.refused." + refused.reason();
-        errors.rejectValue(field, code, new Object[] {refused.where(), when}, code);
+        reject(field, refused.reason(), refused.where(), when, errors);
+    }
+
+    private static void reject(String field, Reason reason, String where, String when, BindingResult errors) {
+        String code = "rig.refused." + reason;
+        errors.rejectValue(field, code, new Object[] {where, when}, code);
     }
 
     private String show(Sheet sheet, Model model) {
@@ -185,6 +196,7 @@ class RigDesk {
         model.addAttribute("task", sheet.task());
         model.addAttribute("path", sheet.path());
         model.addAttribute("partName", sheet.partName());
+        model.addAttribute("partSince", sheet.partSince());
         return VIEW;
     }
 }

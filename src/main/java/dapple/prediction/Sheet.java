@@ -3,6 +3,10 @@ package dapple.prediction;
 import dapple.rig.CoverFacts;
 import dapple.rig.FittingFacts;
 import dapple.rig.FurnitureFacts;
+import dapple.rig.Rig;
+import dapple.rig.Span;
+import java.time.Instant;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -31,6 +35,22 @@ record Sheet(RigPlace place, Task task, long partId) {
                         .filter(item -> item.id() == partId)
                         .map(Sheet::name));
         };
+    }
+
+    /** Since when the part is as it is, which nothing can be done to before; empty if it comes, or is gone by now. */
+    Optional<Instant> partSince() {
+        Rig rig = place.rig();
+        Stream<Span> spans = switch (task.things()) {
+            case "lamps" ->
+                rig.fittings().stream()
+                        .filter(fitting -> fitting.id() == partId)
+                        .map(FittingFacts::span);
+            case "cover" ->
+                rig.covers().stream().filter(cover -> cover.id() == partId).map(CoverFacts::span);
+            default ->
+                rig.furniture().stream().filter(item -> item.id() == partId).map(FurnitureFacts::span);
+        };
+        return spans.map(Span::from).findFirst();
     }
 
     private static String name(Stream<String> names) {

@@ -69,6 +69,14 @@ record Walk(
         return ids.indexOf(pointId) + 1;
     }
 
+    /** What is to be read here and is not asked, as no meter for it is in use. */
+    public List<Step> withoutMeter() {
+        return points().stream()
+                .flatMap(point -> point.quantities().stream().map(quantity -> new Step(point, quantity, false)))
+                .filter(step -> steps.stream().noneMatch(asked -> asked.place().equals(step.place())))
+                .toList();
+    }
+
     List<MeterFacts> metersFor(Quantity quantity) {
         return meters.stream().filter(meter -> meter.quantity() == quantity).toList();
     }

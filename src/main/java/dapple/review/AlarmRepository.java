@@ -13,7 +13,17 @@ interface AlarmRepository extends JpaRepository<Alarm, Long> {
 
     /** What nobody has seen; a number that was corrected or withdrawn meanwhile alarms nobody. */
     @Query("""
-            select new dapple.review.AlarmFacts(a.id, e.id, e.code, p.code, p.place, r.id, r.takenAt)
+            select new dapple.review.AlarmFacts(a.id, e.id, e.code, p.code, p.place, r.id, r.takenAt,
+            case when exists (select 1 from Verdict d where d.readingId = r.id and d.replacedAt is null
+            and d.state = dapple.light.judging.State.OVER_CEILING) then true else false end,
+            case when exists (select 1 from Verdict d join Animal b on b.speciesId = d.speciesId
+            join Stay s on s.animal = b
+            where d.readingId = r.id and d.replacedAt is null
+            and d.state = dapple.light.judging.State.OVER_CEILING
+            and s.enclosureId = e.id and s.openAnimalId is not null and s.withdrawnAt is null
+            and (d.vetOrderId is null
+            or exists (select 1 from VetOrder o where o.id = d.vetOrderId and o.animalId = b.id)))
+            then true else false end)
             from Alarm a join Enclosure e on e.id = a.enclosureId join MeasuringPoint p on p.id = a.pointId
             join Reading r on r.id = a.readingId
             where a.siteId = :siteId and a.seenAt is null

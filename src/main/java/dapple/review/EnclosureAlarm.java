@@ -1,5 +1,6 @@
 package dapple.review;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,14 @@ public record EnclosureAlarm(String enclosure, List<AlarmFacts> readings) {
         return byEnclosure.entrySet().stream()
                 .map(one -> new EnclosureAlarm(one.getKey(), one.getValue()))
                 .toList();
+    }
+
+    /** What holds still of the worst. */
+    public AlarmFacts.Now now() {
+        return readings.stream()
+                .map(AlarmFacts::now)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     /** The last that whoever answers has been shown. */

@@ -7,6 +7,7 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
+import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -26,11 +27,15 @@ class LampPagesController {
     private final Lamps lamps;
     private final FittingRepository fittings;
     private final People people;
+    private final BurnHours burnHours;
+    private final Clock clock;
 
-    LampPagesController(Lamps lamps, FittingRepository fittings, People people) {
+    LampPagesController(Lamps lamps, FittingRepository fittings, People people, BurnHours burnHours, Clock clock) {
         this.lamps = lamps;
         this.fittings = fittings;
         this.people = people;
+        this.burnHours = burnHours;
+        this.clock = clock;
     }
 
     @GetMapping
@@ -51,6 +56,7 @@ class LampPagesController {
         model.addAttribute("lamp", lamps.get(me.siteId(), lampId));
         model.addAttribute("details", lamps.details(me.siteId(), lampId));
         model.addAttribute("hangs", fittings.place(me.siteId(), lampId));
+        model.addAttribute("burnt", burnHours.at(me.siteId(), lampId, clock.instant()));
         model.addAttribute("measured", lamps.measured(me.siteId(), lampId));
         model.addAttribute("names", people.names(me.siteId()));
         model.addAttribute("reasons", RetiredFor.values());

@@ -8,10 +8,12 @@ import java.util.Optional;
  * What hangs and stands in an enclosure at one instant.
  *
  * @param newest the newest change at or before that instant, whose id names the rig; empty before the first
+ * @param newestOfLight the newest of them that a reading can tell, where it is at hand: of a timer alone it cannot
  */
 public record Rig(
         long enclosureId,
         Optional<RigChangeFacts> newest,
+        Optional<RigChangeFacts> newestOfLight,
         List<FittingFacts> fittings,
         List<CoverFacts> covers,
         List<FurnitureFacts> furniture) {
@@ -19,6 +21,16 @@ public record Rig(
         fittings = List.copyOf(fittings);
         covers = List.copyOf(covers);
         furniture = List.copyOf(furniture);
+    }
+
+    /** One whose newest change of the light is known only if it is the newest of all. */
+    public Rig(
+            long enclosureId,
+            Optional<RigChangeFacts> newest,
+            List<FittingFacts> fittings,
+            List<CoverFacts> covers,
+            List<FurnitureFacts> furniture) {
+        this(enclosureId, newest, newest.filter(RigChangeFacts::isOfLight), fittings, covers, furniture);
     }
 
     public static Rig empty(long enclosureId) {
@@ -51,14 +63,14 @@ public record Rig(
     }
 
     Rig withFittings(List<FittingFacts> changed) {
-        return new Rig(enclosureId, newest, changed, covers, furniture);
+        return new Rig(enclosureId, newest, newestOfLight, changed, covers, furniture);
     }
 
     Rig withCovers(List<CoverFacts> changed) {
-        return new Rig(enclosureId, newest, fittings, changed, furniture);
+        return new Rig(enclosureId, newest, newestOfLight, fittings, changed, furniture);
     }
 
     Rig withFurniture(List<FurnitureFacts> changed) {
-        return new Rig(enclosureId, newest, fittings, covers, changed);
+        return new Rig(enclosureId, newest, newestOfLight, fittings, covers, changed);
     }
 }

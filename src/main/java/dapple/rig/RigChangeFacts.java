@@ -15,6 +15,11 @@ public record RigChangeFacts(
     /** What is said within a day counts as said at once (a definition of ours). */
     private static final Duration AT_ONCE = Duration.ofDays(1);
 
+    /** Whether a reading can tell it: of a timer it cannot. */
+    boolean isOfLight() {
+        return kind != RigChangeKind.TIMER_CHANGED;
+    }
+
     public boolean isLate() {
         return recordedAt.isAfter(at.plus(AT_ONCE));
     }

@@ -23,6 +23,15 @@ interface RigChangeRepository extends JpaRepository<RigChange, Long> {
             order by c.atInstant desc, c.id desc""")
     List<RigChange> until(long siteId, long enclosureId, Instant at, Limit limit);
 
+    /** The newest change until an instant, and before it the newest that a reading can tell, if that is another. */
+    @Query("""
+            select c from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId and c.atInstant <= :at
+            and not exists (select 1 from RigChange d where d.enclosureId = c.enclosureId and d.atInstant <= :at
+            and (c.kind = dapple.rig.RigChangeKind.TIMER_CHANGED or d.kind <> dapple.rig.RigChangeKind.TIMER_CHANGED)
+            and (d.atInstant > c.atInstant or (d.atInstant = c.atInstant and d.id > c.id)))
+            order by c.atInstant desc, c.id desc""")
+    List<RigChange> newestUntil(long siteId, long enclosureId, Instant at);
+
     @Query("""
             select c from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId
             order by c.atInstant desc, c.id desc""")
@@ -38,6 +47,12 @@ interface RigChangeRepository extends JpaRepository<RigChange, Long> {
             select c from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId
             and c.kind <> dapple.rig.RigChangeKind.TIMER_CHANGED order by c.atInstant desc, c.id desc""")
     List<RigChange> ofLight(long siteId, long enclosureId, Limit limit);
+
+    /** The same as they were at an instant. */
+    @Query("""
+            select c from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId and c.atInstant <= :at
+            and c.kind <> dapple.rig.RigChangeKind.TIMER_CHANGED order by c.atInstant desc, c.id desc""")
+    List<RigChange> ofLightUntil(long siteId, long enclosureId, Instant at, Limit limit);
 
     /** The newest change of each enclosure that a reading can tell. */
     @Query("""

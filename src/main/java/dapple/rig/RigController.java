@@ -6,8 +6,8 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
-import dapple.site.Sites;
 import java.time.Clock;
+import java.util.List;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -22,16 +22,16 @@ import org.springframework.web.bind.annotation.RequestParam;
 @RequestMapping("/enclosures/{enclosureId}")
 class RigController {
     private final Rigs rigs;
+    private final RigLog rigLog;
     private final Enclosures enclosures;
     private final People people;
-    private final Sites sites;
     private final Clock clock;
 
-    RigController(Rigs rigs, Enclosures enclosures, People people, Sites sites, Clock clock) {
+    RigController(Rigs rigs, RigLog rigLog, Enclosures enclosures, People people, Clock clock) {
         this.rigs = rigs;
+        this.rigLog = rigLog;
         this.enclosures = enclosures;
         this.people = people;
-        this.sites = sites;
         this.clock = clock;
     }
 
@@ -42,16 +42,18 @@ class RigController {
             @RequestParam(defaultValue = "1") int page,
             Model model) {
         EnclosureFacts enclosure = enclosures.get(me.siteId(), enclosureId);
-        Rig rig = rigs.at(me.siteId(), enclosureId, clock.instant());
+        Rig rig = rigs.in(me.siteId(), enclosure, clock.instant());
         long count = rigs.changeCount(me.siteId(), enclosureId);
         int pages = (int) Math.max(1, (count + Rigs.PAGE - 1) / Rigs.PAGE);
         int shown = Math.max(1, Math.min(page, pages));
         model.addAttribute("enclosure", enclosure);
         model.addAttribute("rig", rig);
         model.addAttribute("scene", RigScene.of(rig));
-        model.addAttribute("log", rigs.changes(me.siteId(), enclosureId, shown - 1));
+        List<RigChangeFacts> log = rigs.changes(me.siteId(), enclosureId, shown - 1);
+        model.addAttribute("log", log);
+        model.addAttribute("touched", rigLog.parts(me.siteId(), log));
         model.addAttribute("names", people.names(me.siteId()));
-        model.addAttribute("warmUp", sites.settings(me.siteId()).warmUpMinutes());
+        model.addAttribute("warmUp", me.settings().warmUpMinutes());
         model.addAttribute("page", shown);
         model.addAttribute("pages", pages);
         return "rig/rig";

@@ -53,6 +53,14 @@ public class RigRecords {
                 parts.changes());
     }
 
+    /** The newest change at or before an instant that a reading can tell: the id of it names the rig that could be read. */
+    @Transactional(readOnly = true)
+    public Optional<RigChangeFacts> lastLightChange(long siteId, long enclosureId, Instant at) {
+        return changes.ofLightUntil(siteId, enclosureId, at, Limit.of(1)).stream()
+                .findFirst()
+                .map(RigChange::facts);
+    }
+
     private static boolean wasSaidToHold(Span span, Instant at) {
         return !span.holds(at) && !span.begunRecordedAt().isAfter(at);
     }

@@ -58,15 +58,29 @@ public class Rigs {
     /** The same of an enclosure of the site that is at hand. */
     @Transactional(readOnly = true)
     public Rig in(long siteId, EnclosureFacts enclosure, Instant at) {
-        long enclosureId = enclosure.id();
-        List<Fitting> hanging = fittings.inEnclosure(siteId, enclosureId, at);
-        Map<Long, LampFacts> byId =
-                lamps.byId(siteId, hanging.stream().map(Fitting::lampId).toList());
+        List<Fitting> hanging = fittings.inEnclosure(siteId, enclosure.id(), at);
+        return rig(
+                siteId,
+                enclosure.id(),
+                at,
+                hanging,
+                lamps.byId(siteId, hanging.stream().map(Fitting::lampId).toList()));
+    }
+
+    /** The same, where all lamps of the site are at hand. */
+    @Transactional(readOnly = true)
+    public Rig in(long siteId, EnclosureFacts enclosure, Instant at, Map<Long, LampFacts> byId) {
+        return rig(siteId, enclosure.id(), at, fittings.inEnclosure(siteId, enclosure.id(), at), byId);
+    }
+
+    private Rig rig(long siteId, long enclosureId, Instant at, List<Fitting> hanging, Map<Long, LampFacts> byId) {
+        List<RigChangeFacts> newest = changes.newestUntil(siteId, enclosureId, at).stream()
+                .map(RigChange::facts)
+                .toList();
         return new Rig(
                 enclosureId,
-                changes.until(siteId, enclosureId, at, Limit.of(1)).stream()
-                        .map(RigChange::facts)
-                        .findFirst(),
+                newest.stream().findFirst(),
+                newest.stream().filter(RigChangeFacts::isOfLight).findFirst(),
                 hanging.stream().map(fitting -> facts(fitting, byId)).toList(),
                 covers.inEnclosure(siteId, enclosureId, at).stream()
                         .map(CoverItem::facts)
@@ -155,14 +169,10 @@ public class Rigs {
                 .map(RigChange::facts);
     }
 
-    /** The same of a present rig that is at hand: asked for only where a timer was changed last. */
+    /** The same of a present rig that is at hand: asked for only where it does not know it. */
     @Transactional(readOnly = true)
     public Optional<RigChangeFacts> lastLightChange(long siteId, Rig rig) {
-        return rig.newest()
-                        .filter(change -> change.kind() == RigChangeKind.TIMER_CHANGED)
-                        .isPresent()
-                ? lastLightChange(siteId, rig.enclosureId())
-                : rig.newest();
+        return rig.newestOfLight().or(() -> rig.newest().flatMap(timer -> lastLightChange(siteId, rig.enclosureId())));
     }
 
     /** The same of each enclosure that has any. */

@@ -1,5 +1,6 @@
 package dapple.rig;
 
+import dapple.site.LatitudeText;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.Month;
@@ -47,7 +48,7 @@ public class TimerWords {
             return say("timer.monthly", span(months(monthly)));
         }
         HomeDayTimer home = (HomeDayTimer) timer;
-        String where = latitude(home.latitudeDegrees()) + (home.isShifted() ? say("timer.shifted") : "");
+        String where = LatitudeText.of(home.latitudeDegrees()) + (home.isShifted() ? say("timer.shifted") : "");
         return say("timer.home", where, span(days(home)));
     }
 
@@ -69,10 +70,6 @@ public class TimerWords {
     /** Hours without their unit. */
     public String hours(double hours) {
         return String.format(Locale.ROOT, "%.1f", hours);
-    }
-
-    private static String latitude(double degrees) {
-        return String.format(Locale.ROOT, "%.1f°\u00a0%s", Math.abs(degrees), degrees < 0 ? "S" : "N");
     }
 
     private static List<Optional<DailyTimer>> months(MonthlyTimer monthly) {

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
  *
  * @param entity its audited class
  * @param parts what belongs to it and is told with it
+ * @param sets what it holds in tables of their own
  * @param names what is shown for the ids in a field, by field
  * @param words the prefix of the messages that say the words of a field, by field
  */
@@ -17,24 +18,30 @@ public record AuditedThing(
         Class<?> entity,
         long id,
         List<AuditedPart> parts,
+        List<AuditedSet> sets,
         Map<String, Map<Long, String>> names,
         Map<String, String> words) {
 
     public static AuditedThing of(Class<?> entity, long id) {
-        return new AuditedThing(entity, id, List.of(), Map.of(), Map.of());
+        return new AuditedThing(entity, id, List.of(), List.of(), Map.of(), Map.of());
     }
 
     public AuditedThing with(AuditedPart part) {
         List<AuditedPart> more = Stream.concat(parts.stream(), Stream.of(part)).toList();
-        return new AuditedThing(entity, id, more, names, words);
+        return new AuditedThing(entity, id, more, sets, names, words);
+    }
+
+    public AuditedThing with(AuditedSet set) {
+        List<AuditedSet> more = Stream.concat(sets.stream(), Stream.of(set)).toList();
+        return new AuditedThing(entity, id, parts, more, names, words);
     }
 
     public AuditedThing naming(String field, Map<Long, String> namesById) {
-        return new AuditedThing(entity, id, parts, and(names, field, namesById), words);
+        return new AuditedThing(entity, id, parts, sets, and(names, field, namesById), words);
     }
 
     public AuditedThing wording(String field, String prefix) {
-        return new AuditedThing(entity, id, parts, names, and(words, field, prefix));
+        return new AuditedThing(entity, id, parts, sets, names, and(words, field, prefix));
     }
 
     private static <T> Map<String, T> and(Map<String, T> some, String field, T one) {

@@ -18,7 +18,7 @@ import org.hibernate.envers.query.criteria.AuditCriterion;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** Who changed an audited thing, when, and what: one statement for the thing and one for each kind of part. */
+/** Who changed an audited thing, when, and what: one statement for the thing and one for each kind of part or set. */
 @Service
 public class History {
     /** Changes on a page. */
@@ -27,9 +27,11 @@ public class History {
     private static final int LAST_PAGE = 1_000_000;
 
     private final EntityManager entities;
+    private final SetHistory sets;
 
-    History(EntityManager entities) {
+    History(EntityManager entities, SetHistory sets) {
         this.entities = entities;
+        this.sets = sets;
     }
 
     /**
@@ -45,10 +47,11 @@ public class History {
                 told(states(ofThing(thing).setMaxResults(until + 1))),
                 thing.parts().stream()
                         .flatMap(part -> told(states(ofPart(thing, part))).map(told -> told.without(part.owner())))));
+        Map<Long, List<FieldChange>> ofSets = sets.of(thing);
         List<HistoryEntry> entries = revisions.stream()
                 .skip((long) until - PAGE_SIZE)
                 .limit(PAGE_SIZE)
-                .map(told -> entry(thing, told))
+                .map(told -> entry(thing, told, ofSets))
                 .filter(entry -> !entry.changes().isEmpty())
                 .toList();
         return new HistoryPage(entries, number, revisions.size() > until);
@@ -110,14 +113,17 @@ public class History {
         return List.copyOf(byRevision.values());
     }
 
-    private static HistoryEntry entry(AuditedThing thing, List<Told> told) {
+    private static HistoryEntry entry(AuditedThing thing, List<Told> told, Map<Long, List<FieldChange>> ofSets) {
         Snapshot first = told.get(0).state();
-        boolean isOfThing = first.type().equals(thing.entity());
+        Kind kind = first.type().equals(thing.entity()) ? first.kind() : Kind.CHANGED;
+        Stream<FieldChange> changes = told.stream().flatMap(one -> one.changes().stream());
+        Stream<FieldChange> inSets = ofSets.getOrDefault(first.revision().id(), List.of()).stream()
+                .map(change -> kind == Kind.ENTERED ? change.fromNothing() : change);
         return new HistoryEntry(
                 first.revision().at(),
                 first.revision().personId(),
-                isOfThing ? first.kind() : Kind.CHANGED,
-                told.stream().flatMap(one -> one.changes().stream()).distinct().toList());
+                kind,
+                Stream.concat(changes, inSets).distinct().toList());
     }
 
     private record Told(Snapshot state, List<FieldChange> changes) {

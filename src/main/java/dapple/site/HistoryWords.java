@@ -6,6 +6,7 @@ import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.springframework.context.MessageSource;
 import org.springframework.context.NoSuchMessageException;
 
@@ -24,7 +25,20 @@ public record HistoryWords(AuditedThing thing, MessageSource messages, Formats f
 
     /** What a field held. */
     public String held(FieldChange change, Optional<Object> held) {
-        return held.map(some -> said(change.field(), some)).orElseGet(() -> message("history.nothing"));
+        return held.map(some -> some instanceof HeldSet set ? together(change, set) : said(change.field(), some))
+                .orElseGet(() -> message("history.nothing"));
+    }
+
+    /** In the order of the alphabet; what it means that there is none, a message may say. */
+    private String together(FieldChange change, HeldSet set) {
+        if (set.elements().isEmpty()) {
+            return says("history.field." + change.entity() + "." + change.field() + ".none")
+                    .orElseGet(() -> message("history.nothing"));
+        }
+        return set.elements().stream()
+                .map(element -> said(element.named(), element.held()))
+                .sorted()
+                .collect(Collectors.joining(", "));
     }
 
     private String said(String field, Object held) {

@@ -111,7 +111,7 @@ export class DeskForm {
     return true;
   }
 
-  /** Keeps the earlier states while the page is asked for anew. */
+  /** Keeps the earlier states while the page is left or asked for anew. */
   store() {
     this.keep();
     const { past, future, now } = this;

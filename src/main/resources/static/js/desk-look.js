@@ -42,8 +42,8 @@ class Asking {
 const parsed = (html, id) => new DOMParser().parseFromString(html, 'text/html').getElementById(id);
 
 export class Looking {
-  constructor(form, look, fields) {
-    Object.assign(this, { form, look, fields });
+  constructor(form, look, fields, swapping) {
+    Object.assign(this, { form, look, fields, swapping });
     this.drawn = this.places();
     this.lookAsking = new Asking(form.dataset.look, (html, body) => this.swap(html, body), () => this.fail());
     this.atAsking = new Asking(form.dataset.at, (html) => this.tell(html), () => {});
@@ -64,7 +64,7 @@ export class Looking {
   moving() {
     clearTimeout(this.rest);
     this.shift();
-    this.lookAsking.ask(Object.assign(this.body({ rough: 'true' }), { places: this.places(), isRough: true }), false);
+    this.lookAsking.ask(Object.assign(this.body({ rough: 'true', unseen: this.swapping.unseen(this.look) }), { places: this.places(), isRough: true }), false);
   }
 
   resting() {
@@ -78,23 +78,15 @@ export class Looking {
     for (const words of document.querySelectorAll('[data-look-failed]')) words.hidden = true;
     const held = document.activeElement?.closest?.('#look [data-part], #look [id]');
     const [part, plane] = [held?.dataset.part, held?.ownerSVGElement?.dataset.plane];
-    this.keepChecks(found);
-    this.look.replaceChildren(...found.childNodes);
+    this.swapping.replaceChanged(this.look, found);
     this.drawn = body.places;
     clearTimeout(this.rest);
     if (body.isRough && !this.lookAsking.next) this.rest = setTimeout(() => this.resting(), REST_MILLIS);
     this.shift();
     this.mark();
     if (part) this.focus(`svg[data-plane="${plane}"] [data-part="${CSS.escape(part)}"]`);
-    else if (held?.id) this.focus(`#${CSS.escape(held.id)}`);
+    else if (held?.id && !held.isConnected) this.focus(`#${CSS.escape(held.id)}`);
     this.look.dispatchEvent(new CustomEvent('looked', { bubbles: true }));
-  }
-
-  /** While something is moved the last checks stay, marked as older by the words above them. */
-  keepChecks(found) {
-    const last = found.querySelector('#look-checks[data-later]') && this.look.querySelector('#look-checks .checks');
-    last?.classList.add('older');
-    if (last) found.querySelector('#look-checks').append(last);
   }
 
   focus(where) {

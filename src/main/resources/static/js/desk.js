@@ -107,6 +107,7 @@ function work(form, look, fields, looking) {
   });
   form.addEventListener('change', () => fields.keep());
   form.addEventListener('submit', () => fields.store());
+  window.addEventListener('pagehide', () => fields.store());
 
   function turn(back) {
     if (back ? fields.undo() : fields.redo()) looking.moving();
@@ -133,8 +134,9 @@ function work(form, look, fields, looking) {
 const form = document.getElementById('draft');
 const look = document.getElementById('look');
 if (form && look && window.PointerEvent && window.AbortController) {
-  // the addresses of the other two carry the hash of what is in them, so the page knows them
-  const [{ DeskForm }, { Looking }] = await Promise.all([import(form.dataset.fieldsScript), import(form.dataset.lookScript)]);
+  // the addresses of the others carry the hash of what is in them, so the page knows them
+  const [{ DeskForm }, { Looking }, swapping] = await Promise.all(
+    [form.dataset.fieldsScript, form.dataset.lookScript, form.dataset.swapScript].map((path) => import(path)));
   const fields = new DeskForm(form);
-  work(form, look, fields, new Looking(form, look, fields));
+  work(form, look, fields, new Looking(form, look, fields, swapping));
 }

@@ -237,6 +237,74 @@ class ApprovalPagesTest {
         see("/targets/" + species.id()).andExpect(content().string(containsString("a subtropical year")));
     }
 
+    /**
+     * At the equator every day has 12 h, and what the sun's radius of 16′ and a refraction of 34′ at the horizon add at both
+     * ends: 2 · 50′ at 15° an hour are 0.11 h (worked by hand; both are usual values of almanacs).
+     */
+    @Test
+    void hoursAreFilledInFromALatitude() throws Exception {
+        String page = text(send(litAt("0", false)));
+        for (int month = 1; month <= 12; month++) {
+            assertThat(page).contains("name=\"hours[" + month + "]\" value=\"12.1\"");
+        }
+    }
+
+    /** The longest days of the south are in December; half a year shifted they are in June. */
+    @Test
+    void aSouthernYearMayBeShifted() throws Exception {
+        String hereJune = "name=\"hours[6]\" value=\"13.9\"";
+        assertThat(text(send(litAt("-28", false)))).contains("name=\"hours[12]\" value=\"13.9\"");
+        assertThat(text(send(litAt("-28", true)))).contains(hereJune);
+    }
+
+    @Test
+    void filledInHoursSayThatTheyAreComputedFromTheSun() throws Exception {
+        assertThat(text(send(litAt("-28", true))))
+                .contains("value=\"Day length at latitude 28.0&deg;&nbsp;S, half a year shifted\"")
+                .contains("<option value=\"COMPUTED\" selected=\"selected\">computed from the sun</option>");
+    }
+
+    @Test
+    void fillingInKeepsWhatElseIsTypedAndStoresNothing() throws Exception {
+        assertThat(text(send(litAt("-28", true))))
+                .contains("watched for a season")
+                .contains("value=\"2.9\"");
+        assertThat(targets.versions(site.id(), species.id())).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "south", "1e400", "NaN", "90.1", "-91", "1.23456", "999999999999999"})
+    void aLatitudeThatIsNoneIsAskedForAndComesBackAsTyped(String typed) throws Exception {
+        Map<String, String> form = litAt(typed, false);
+        form.put("hours[1]", "11.5");
+        assertThat(text(send(form)))
+                .contains("id=\"homeLatitude-wrong\"")
+                .contains("name=\"homeLatitude\" value=\"" + typed + "\"")
+                .contains("name=\"hours[1]\" value=\"11.5\"");
+    }
+
+    @Test
+    void filledInHoursMayBeApproved() throws Exception {
+        Map<String, String> form = cells("2.9", "7.4", "0.29", "8");
+        Matcher typed = Pattern.compile("name=\"(hours\\[[0-9]+])\" value=\"([^\"]*)\"")
+                .matcher(text(send(litAt("52", false))));
+        while (typed.find()) {
+            form.put(typed.group(1), typed.group(2));
+        }
+        form.put("hoursMark", "COMPUTED");
+        form.put("hoursSource", "Day length at latitude 52.0° N");
+        approve(form).andExpect(redirectedUrl("/targets/" + species.id()));
+        see("/targets/" + species.id()).andExpect(content().string(containsString(">computed from the sun<")));
+    }
+
+    private Map<String, String> litAt(String latitude, boolean isShifted) {
+        Map<String, String> form = cells("2.9", "7.4", "0.29", "8");
+        form.put("sun", "true");
+        form.put("homeLatitude", latitude);
+        form.put("homeShifted", String.valueOf(isShifted));
+        return form;
+    }
+
     private Map<String, String> cells(String low, String high, String shade, String ceiling) {
         Map<String, String> form = new HashMap<>();
         form.put("seen", "1");

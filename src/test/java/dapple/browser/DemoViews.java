@@ -216,6 +216,7 @@ final class DemoViews {
                 View.of("a visit to two species", "keeper", "/enclosures/" + ids.enclosure("E13") + "/visit"),
                 View.of("a reply for two species", "keeper", reading("E13", "P3")),
                 View.of("a reading in lux", "keeper", reading("E05", "P1")),
+                View.of("a reading of an older scale", "keeper", reading("E13", "P1")),
                 View.of("readings of several quantities", "vet", "/enclosures/" + ids.enclosure("E05") + "/readings"),
                 View.of("a group", "vet", "/animals/" + ids.animal("Hedge tortoises")),
                 View.of("an animal under an order", "keeper", "/animals/" + ids.animal("Barley")),

@@ -28,6 +28,8 @@ import org.springframework.beans.factory.annotation.Autowired;
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class DeskIT {
     private static final String LAMP = "svg[data-plane=section] [data-part='lamps[0]']";
+    private static final String X = "lamps[0].xMetres";
+    private static final double DOWN_PIXELS = 12;
     private static final String SHARES = ".zone-shares .legend";
 
     /** The middle of a part's shape on the screen. */
@@ -56,6 +58,36 @@ class DeskIT {
 
     private static final String SHOWN =
             "return [...document.querySelectorAll('.zone-shares li span')].map((part) => part.textContent.trim()).join();";
+
+    private static final String OUTCOME =
+            "return document.querySelector(`#look-checks [data-check=${arguments[0]}]`).dataset.outcome;";
+
+    /** What each rough look says from now on of what belongs together. */
+    private static final String RECORD = """
+            window.roughly = [];
+            document.getElementById('look').addEventListener('looked', () => {
+              const check = document.querySelector('#look-checks.rough [data-check=TOGETHER]');
+              if (check) window.roughly.push(check.dataset.outcome);
+            });
+            """;
+
+    private static final String OUTCOMES = """
+            return [...document.querySelectorAll('#look-checks .check')]
+              .map((check) => check.dataset.check + check.textContent.replace(/\\s+/g, ' ')).join();
+            """;
+
+    /** The same of the page of the same form without scripts. */
+    private static final String OUTCOMES_COMPUTED = """
+            const done = arguments[arguments.length - 1];
+            const form = document.getElementById('draft');
+            const body = new URLSearchParams(new FormData(form));
+            body.set('action', 'look');
+            fetch(form.getAttribute('action'), { method: 'POST', body }).then((answer) => answer.text()).then((html) => {
+              const page = new DOMParser().parseFromString(html, 'text/html');
+              done([...page.querySelectorAll('#look-checks .check')]
+                .map((check) => check.dataset.check + check.textContent.replace(/\\s+/g, ' ')).join());
+            });
+            """;
 
     /** What the engine says of the first receiver, and the shares of the zones from one percent on, in whole percent. */
     private static final String ENGINE = """
@@ -157,6 +189,56 @@ class DeskIT {
         browser.press(By.cssSelector("[data-redo]"));
         assertThat(height()).isLessThan(high);
         settle();
+    }
+
+    /** The tube comes down to the slab, so that its light falls where its ultraviolet does. */
+    @Test
+    void aCheckFollowsWhileTheLampIsStillHeld() {
+        begin(1280, 900, "Held");
+        assertThat(browser.run(OUTCOME, "TOGETHER")).isEqualTo("FAILS");
+        browser.run(RECORD);
+        double[] from = middle();
+        mouse("mousePressed", from[0], from[1]);
+        for (int step = 1; step <= 12; step++) {
+            mouse("mouseMoved", from[0], from[1] + DOWN_PIXELS * step);
+        }
+        browser.awaitThat(
+                "a rough look says so",
+                () -> String.valueOf(browser.run("return window.roughly.join();"))
+                        .contains("HOLDS"));
+        mouse("mouseReleased", from[0], from[1] + DOWN_PIXELS * 12);
+        settle();
+        browser.await(By.cssSelector("#look-checks:not(.rough)"));
+        assertThat(browser.run(OUTCOME, "TOGETHER")).isEqualTo("HOLDS");
+        assertThat(browser.run(OUTCOMES)).isEqualTo(browser.runAsync(OUTCOMES_COMPUTED));
+    }
+
+    @Test
+    void whatIsTypedIsUndoneAlsoAfterThePageCameAnew() {
+        begin(1280, 900, "By typing");
+        String before = value(X);
+        String shown = shares();
+        typeX("0.35");
+        typeX("0.30");
+        settle();
+        assertThat(shares()).isNotEqualTo(shown);
+        browser.press(By.cssSelector("[data-undo]"));
+        assertThat(value(X)).isEqualTo("0.35");
+        browser.press(By.cssSelector("[data-redo]"));
+        assertThat(value(X)).isEqualTo("0.30");
+        browser.press(By.cssSelector("button.wide[value=look]")).await(By.cssSelector("[data-undo]:not([hidden])"));
+        assertThat(value(X)).isEqualTo("0.30");
+        browser.press(By.cssSelector("[data-undo]")).press(By.cssSelector("[data-undo]"));
+        assertThat(value(X)).isEqualTo(before);
+        settle();
+        assertThat(shares()).isEqualTo(shown);
+    }
+
+    private void typeX(String metres) {
+        browser.run(FOCUS, LAMP);
+        browser.keys(Keys.ENTER);
+        browser.run("document.activeElement.select();");
+        browser.keys(metres + Keys.TAB);
     }
 
     @Test

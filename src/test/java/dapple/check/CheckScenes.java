@@ -21,6 +21,7 @@ import dapple.lamp.SpectrumEvidence;
 import dapple.light.judging.Band;
 import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
+import dapple.light.zone.Grain;
 import dapple.prediction.EnclosureScene;
 import dapple.prediction.Outlook;
 import dapple.prediction.SpeciesNeed;
@@ -183,8 +184,15 @@ final class CheckScenes {
         return checks(scene, NOTHING);
     }
 
+    /** On a rough grain, the light of the zones being the fine one. */
+    static Checks roughly(EnclosureScene scene) {
+        return TradeChecks.checked(
+                new Case(scene, OUTLOOK.of(scene), Grain.ROUGH, RestingLight.of(scene), NOTHING, new Formats()));
+    }
+
     static Checks checks(EnclosureScene scene, Known known) {
-        return TradeChecks.checked(scene, OUTLOOK.of(scene), known, new Formats());
+        return TradeChecks.checked(
+                new Case(scene, OUTLOOK.of(scene), Grain.FINE, RestingLight.of(scene), known, new Formats()));
     }
 
     /** What comes of one check of a rig under which somebody of 0.2 m lives. */

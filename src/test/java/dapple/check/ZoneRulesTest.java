@@ -18,6 +18,7 @@ import dapple.lamp.LampFacts;
 import dapple.lamp.LampShape;
 import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
+import dapple.prediction.EnclosureScene;
 import dapple.rig.Rig;
 import dapple.rig.RigExamples;
 import java.util.List;
@@ -149,6 +150,16 @@ class ZoneRulesTest {
         Checked spots = check(TradeCheck.SPOTS, two(0.3, 0.9));
         assertThat(spots.outcome()).isEqualTo(Outcome.HOLDS);
         assertThat(spots.figure()).contains(0.0);
+    }
+
+    /** A rough step is 0.6 / 16 m, a sixth of a patch: what a third of the patches share is known to about that. */
+    @Test
+    void spotsAreHeldAgainstOneAnotherRoughlyToo() {
+        EnclosureScene scene = scene(two(0.55, 0.65), Optional.of(0.2));
+        double fine = checks(scene).of(TradeCheck.SPOTS).figure().orElseThrow();
+        Checked roughly = CheckScenes.roughly(scene).of(TradeCheck.SPOTS);
+        assertThat(roughly.outcome()).isEqualTo(Outcome.FAILS);
+        assertThat(roughly.figure().orElseThrow()).isCloseTo(fine, within(0.17)).isNotEqualTo(fine);
     }
 
     @Test

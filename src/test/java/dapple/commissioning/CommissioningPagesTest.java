@@ -12,8 +12,12 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
+import dapple.lamp.LampModelFacts;
 import dapple.lamp.LampOutput;
+import dapple.lamp.NewSpectrum;
+import dapple.lamp.SpectrumFiling;
 import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
@@ -25,9 +29,12 @@ import dapple.rig.Cover;
 import dapple.rig.CoverMaterial;
 import dapple.rig.CoverStep;
 import dapple.rig.CoverTransmittance;
+import dapple.rig.Hanging;
+import dapple.rig.LampStep;
 import dapple.rig.Provenance;
 import dapple.rig.RigChanging;
 import dapple.rig.RigEntry;
+import dapple.rig.RigExamples;
 import dapple.site.Settings;
 import dapple.site.SiteFacts;
 import dapple.site.Sites;
@@ -41,6 +48,7 @@ import dapple.testing.TestCollection.Home;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -56,6 +64,9 @@ import org.springframework.test.web.servlet.ResultActions;
 class CommissioningPagesTest {
     /** A display of tenths at a UV index near 2. */
     private static final double SHOWN = 0.05;
+
+    /** Of a model of which nothing was changed. */
+    private static final long FIRST_VERSION = 0;
 
     @Autowired
     private TestCollection collection;
@@ -83,6 +94,9 @@ class CommissioningPagesTest {
 
     @Autowired
     private RigChanging changing;
+
+    @Autowired
+    private SpectrumFiling filing;
 
     @Autowired
     private MockMvc pages;
@@ -180,6 +194,48 @@ class CommissioningPagesTest {
     }
 
     @Test
+    void anAuditShowsWhoAcceptedWhyAndOnWhichReadings() throws Exception {
+        long read = reading.read(keeper, meter, home.basking(), reading.predicted(keeper, home.basking()));
+        accept(lead, "All as planned");
+        audit(
+                "",
+                allOf(
+                        containsString("Accepted by " + lead.fullName() + " on "),
+                        containsString("Reason: All as planned"),
+                        containsString("href=\"/readings/" + read + "\""),
+                        not(containsString("accepted only later"))));
+    }
+
+    @Test
+    void anAuditOfAnEarlierInstantSaysThatTheRigWasAcceptedOnlyLater() throws Exception {
+        readAsPredicted();
+        accept(lead, "All as planned");
+        String before = LocalDateTime.ofInstant(reading.noon(lead), lead.zone()).toString();
+        audit("?at=" + before, containsString("accepted only later"));
+    }
+
+    @Test
+    void anAuditSaysThatNobodyHasAccepted() throws Exception {
+        readAsPredicted();
+        audit("", containsString("Nobody had accepted it, or has since."));
+    }
+
+    @Test
+    void anAuditDoesNotShowTheAcceptanceOfARigThatWasChangedSince() throws Exception {
+        readAsPredicted();
+        accept(lead, "All as planned");
+        changing.make(entry(reading.noon(lead).plus(Duration.ofHours(1))), new CoverStep.Put(pane()));
+        audit("", not(containsString("All as planned")));
+    }
+
+    private void audit(String query, Matcher<String> matcher) throws Exception {
+        pages.perform(get("/enclosures/" + home.enclosureId() + "/audit" + query)
+                        .with(collection.as(collection.person(site, Role.INSPECTOR))))
+                .andExpect(status().isOk())
+                .andExpect(content().string(matcher));
+    }
+
+    @Test
     void whoTookAllTheReadingsDoesNotAcceptThem() throws Exception {
         reading.read(lead, meter, home.points(), 1);
         accept(lead, "All as planned").andExpect(content().string(containsString("You took all the readings")));
@@ -268,16 +324,7 @@ class CommissioningPagesTest {
         double open = reading.predicted(lead, home.basking());
         double near = reading.predicted(lead, home.nearest());
         Instant noon = reading.noon(lead);
-        changing.make(
-                new RigEntry(
-                        site.id(),
-                        home.enclosureId(),
-                        noon.plus(Duration.ofHours(1)),
-                        "a pane",
-                        lead.personId(),
-                        UUID.randomUUID(),
-                        Optional.empty()),
-                new CoverStep.Put(pane()));
+        changing.make(entry(noon.plus(Duration.ofHours(1))), new CoverStep.Put(pane()));
         Instant later = noon.plus(Duration.ofHours(3));
         reading.readAt(keeper, meter, home.basking(), 0.8 * open * 0.9, later);
         reading.readAt(keeper, meter, home.nearest(), 0.8 * near * 0.9, later);
@@ -286,6 +333,86 @@ class CommissioningPagesTest {
                 .filteredOn(FittedQuantity.OfCover::isTold)
                 .singleElement()
                 .satisfies(cover -> assertThat(cover.share().orElseThrow()).isCloseTo(0.76, within(0.06)));
+    }
+
+    private RigEntry entry(Instant at) {
+        return new RigEntry(
+                site.id(), home.enclosureId(), at, "a pane", lead.personId(), UUID.randomUUID(), Optional.empty());
+    }
+
+    /** Two tubes at one place: whatever is read, either may have given it (worked by thought: their shares are alike everywhere). */
+    @Test
+    void lampsThatHangAsOneCannotBeToldApart() throws Exception {
+        LampFacts other = hangAnother(home);
+        see(allOf(
+                containsString(other.tag() + ", UV index: even with every point read nobody can say"),
+                containsString("A reading ")));
+    }
+
+    @Test
+    void lampsThatCannotBeToldApartAreNotMeasuredByAnAcceptance() throws Exception {
+        hangAnother(home);
+        readAsPredicted();
+        accept(lead, "Both are new");
+        see(containsString("no: the readings do not tell it apart"));
+        assertThat(output().mark()).isEqualTo(SourceMark.FROM_MEMORY);
+    }
+
+    /** Nanometres and W/(m² nm), invented: a lamp that gives as much at 280 nm as at 310 nm; sunlight ends above 290 nm. */
+    private static final String FAULTY = """
+            wavelength_nm,irradiance_w_m2_nm
+            270,0.001
+            280,0.002
+            300,0.002
+            310,0.002
+            400,0.001
+            """;
+
+    @Test
+    void aFaultyLampIsNamedWithItsCautionAndNotAccepted() throws Exception {
+        readAsPredicted();
+        fileAFaultySpectrum();
+        see(allOf(
+                containsString("It cannot be accepted: a lamp that hangs there has radiation shorter than the sun’s."),
+                containsString("data-caution=\"SHORT_WAVES\""),
+                not(containsString("Accept the rig of"))));
+    }
+
+    @Test
+    void aFormThatIsSentAllTheSameIsRefusedForTheFaultyLamp() throws Exception {
+        readAsPredicted();
+        fileAFaultySpectrum();
+        accept(lead, "It looks fine").andExpect(content().string(containsString("id=\"reason-wrong\"")));
+        assertThat(trial(lead).accepted()).isEmpty();
+    }
+
+    private LampFacts hangAnother(Home where) {
+        LampFacts other = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
+        Hanging hanging =
+                new Hanging("beside it", RiggedHomes.over(), Optional.of(RigExamples.tenHours()), Optional.empty());
+        changing.make(
+                new RigEntry(
+                        site.id(),
+                        where.enclosureId(),
+                        reading.noon(lead).minus(Duration.ofHours(20)),
+                        "one more",
+                        lead.personId(),
+                        UUID.randomUUID(),
+                        Optional.empty()),
+                new LampStep.Fit(other.id(), hanging));
+        return other;
+    }
+
+    private void fileAFaultySpectrum() {
+        LampModelFacts model = reading.scene(lead, home.enclosureId())
+                .rig()
+                .rig()
+                .fittings()
+                .get(0)
+                .lamp()
+                .model();
+        filing.fileSpectrum(
+                site.id(), model.id(), FIRST_VERSION, NewSpectrum.of("a laboratory", FAULTY, lead.personId()));
     }
 
     private static Cover pane() {

@@ -51,6 +51,8 @@ class DemoStoryIT {
     /** The demo's rigs as they were found, before any of them is changed. */
     private static final Duration BEFORE_THE_CHANGES = Duration.ofDays(60);
 
+    private static final String ON_RECORD_ALONE = "E09";
+
     @Autowired
     private Rigs rigs;
 
@@ -90,13 +92,23 @@ class DemoStoryIT {
                 .filter(space -> space.changedDaysAgo().isPresent())
                 .map(DemoRows.Space::code)
                 .collect(Collectors.toSet());
-        assertThat(changed).containsExactlyInAnyOrder("E05", "E07", "E11");
+        assertThat(changed).containsExactlyInAnyOrder("E05", "E07", ON_RECORD_ALONE, "E11");
         return basking(rows.points())
-                .filter(spot -> changed.contains(spot.enclosure()))
+                .filter(spot ->
+                        changed.contains(spot.enclosure()) && !spot.enclosure().equals(ON_RECORD_ALONE))
                 .map(spot -> DynamicTest.dynamicTest(
                         name(spot),
                         () -> assertThat(predicted(spot, Instant.now()))
                                 .isCloseTo(spot.lastUvi(), withPercentage(TOLERANCE_PERCENT))));
+    }
+
+    /** Its lamp was raised on record alone: at commissioning model and meter disagree, by far more than either explains. */
+    @Test
+    void whereARecordIsWrongTheReadingsDoNotAgreeWithIt() {
+        assertThat(basking(rows.points()).filter(spot -> spot.enclosure().equals(ON_RECORD_ALONE)))
+                .singleElement()
+                .satisfies(spot -> assertThat(spot.lastUvi() / predicted(spot, Instant.now()))
+                        .isGreaterThan(2 * Settings.USUAL.highestRatio()));
     }
 
     private static Stream<Spot> basking(List<Spot> spots) {

@@ -44,6 +44,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.hamcrest.Matcher;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -209,22 +211,44 @@ class DeskPagesTest {
     }
 
     @Test
-    void whileSomethingIsMovedThePatchIsLeftForLater() throws Exception {
-        assertThat(shown(Map.of("rough", "true"))).contains("follows as soon as nothing is being moved");
-        assertThat(shown(Map.of())).doesNotContain("follows as soon as nothing is being moved");
-    }
-
-    @Test
     void theChecksFollowTheDraft() throws Exception {
         assertThat(shown(Map.of())).contains("data-check=\"CEILING\"", "of 15 checks do not hold");
         assertThat(shown(Map.of("lamps[0].pick", ""))).doesNotContain("data-check");
     }
 
     @Test
-    void whileSomethingIsMovedTheChecksAreLeftForLater() throws Exception {
-        assertThat(shown(Map.of("rough", "true")))
-                .contains("data-later", "The checks follow as soon as nothing is being moved")
-                .doesNotContain("data-check=");
+    void whileSomethingIsMovedEachCheckComesOutAsItDoesAtRest() throws Exception {
+        assertThat(outcomes(shown(Map.of("rough", "true"))))
+                .hasSize(15)
+                .containsExactlyElementsOf(outcomes(shown(Map.of())));
+    }
+
+    private static List<String> outcomes(String look) {
+        return Pattern.compile("data-check=\"[A-Z]+\" data-outcome=\"[A-Z]+\"")
+                .matcher(look)
+                .results()
+                .map(MatchResult::group)
+                .toList();
+    }
+
+    @Test
+    void whileSomethingIsMovedChecksAreSaidToBeRough() throws Exception {
+        assertThat(shown(Map.of("rough", "true"))).contains("rough while something moves");
+        assertThat(shown(Map.of())).doesNotContain("rough while something moves");
+    }
+
+    @Test
+    void whileSomethingIsMovedTheReasonsOfChecksStayBehind() throws Exception {
+        assertThat(shown(Map.of("rough", "true"))).doesNotContain("Why, and by which source");
+        assertThat(shown(Map.of())).contains("Why, and by which source");
+    }
+
+    @Test
+    void wordsInASizeThatNobodySeesNeedNotCome() throws Exception {
+        assertThat(shown(Map.of("rough", "true", "unseen", "narrow")))
+                .contains("<g class=\"wide\"")
+                .doesNotContain("<g class=\"narrow\"");
+        assertThat(shown(Map.of("rough", "true"))).contains("<g class=\"wide\"", "<g class=\"narrow\"");
     }
 
     @Test
@@ -390,6 +414,48 @@ class DeskPagesTest {
         LampFacts free = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
         act("addLamp", Map.of("newLamp", "lamp:" + free.id()))
                 .andExpect(content().string(containsString("name=\"lamps[1].xMetres\" value=\"0.60\"")));
+    }
+
+    @Test
+    void aLampThatComesHasTheTimerOfItsKindAndSaysWhose() throws Exception {
+        LampFacts free = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
+        act("addLamp", Map.of("newLamp", "lamp:" + free.id()))
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("name=\"lamps[1].on\" value=\"08:00\""),
+                                containsString("name=\"lamps[1].off\" value=\"18:00\""),
+                                containsString("Its timer is a proposal: the timer of "
+                                        + rigs.at(site.id(), home.enclosureId(), clock.instant())
+                                                .fittings()
+                                                .get(0)
+                                                .lamp()
+                                                .tag()))));
+    }
+
+    @Test
+    void aLampOfAnotherKindHasNoTimerOfATube() throws Exception {
+        LampFacts free = collection.lamp(site, collection.lampModel(site, LampClass.TUNGSTEN_HALOGEN));
+        act("addLamp", Map.of("newLamp", "lamp:" + free.id()))
+                .andExpect(content().string(not(containsString("Its timer is a proposal"))));
+    }
+
+    @Test
+    void aTimerThatChangesOverTheYearComesWithANewLampAndStays() throws Exception {
+        LampTimer season = new HomeDayTimer(40, false, LocalTime.of(13, 0), 20, 0, 1440);
+        time(season);
+        LampFacts free = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
+        String added = act("addLamp", Map.of("newLamp", "lamp:" + free.id()))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(added).contains("name=\"lamps[1].season\" value=\"HOME_DAY 40.0 false 13:00 20 0 1440\"");
+        save(Map.of(
+                "lamps[1].pick", "lamp:" + free.id(),
+                "lamps[1].place", "beside it",
+                "lamps[1].season", "HOME_DAY 40.0 false 13:00 20 0 1440"));
+        assertThat(draft().rig().lamps().get(1).hanging().timer()).contains(season);
+        save(Map.of("lamps[1].place", "over there"));
+        assertThat(draft().rig().lamps().get(1).hanging().timer()).contains(season);
     }
 
     @Test

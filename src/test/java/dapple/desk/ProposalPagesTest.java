@@ -61,6 +61,14 @@ class ProposalPagesTest {
                 .containsAnyOf("all that was weighed</h2>", "comes nearest</h2>");
     }
 
+    /** The tube that hangs and its model hold mercury, and the model has no spectrum on file. */
+    @Test
+    void whoChoosesAmongRigsIsWarnedOfTheLampsInThem() throws Exception {
+        assertThat(found())
+                .contains("data-caution=\"MERCURY\"", "data-caution=\"SPECTRUM\"", "data-caution=\"MAINS\"")
+                .doesNotContain("data-caution=\"OUTER_GLASS\"");
+    }
+
     @Test
     void aRigThatWasFoundBecomesADraft() throws Exception {
         found();

@@ -1,5 +1,6 @@
 package dapple.meter;
 
+import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
@@ -10,6 +11,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrlPattern;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dapple.light.quantity.Quantity;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.SiteFacts;
@@ -182,6 +184,23 @@ class MetersPagesTest {
         asking.see(page)
                 .andExpect(content()
                         .string(containsString("20\u00a0% of the reading, 95 %; assumed: common practice, no source")));
+    }
+
+    /** 1 °C: common practice, no source; a share of degrees Celsius would mean nothing. */
+    @Test
+    void whatIsAssumedOfAThermometerIsInDegrees() throws Exception {
+        asking.see("/meters/"
+                        + collection.meter(site, Quantity.SURFACE_TEMPERATURE).id())
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("<dd>1\u00a0°C, 95 %; assumed of a hand-held thermometer"),
+                                not(containsString("of the reading")))));
+    }
+
+    @Test
+    void anOlderScaleIsSaidNeverToBeConverted() throws Exception {
+        asking.see("/meters/" + collection.meter(site, Quantity.UVB_IRRADIANCE).id())
+                .andExpect(content().string(containsString("never converted to UV index")));
     }
 
     @Test

@@ -9,6 +9,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import dapple.enclosure.PointFacts;
 import dapple.meter.MeterFacts;
+import dapple.order.NewOrder;
+import dapple.order.Ordered;
+import dapple.order.Ordering;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.reading.Entry;
@@ -24,7 +27,9 @@ import dapple.testing.RiggedHomes;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.hamcrest.Matcher;
 import org.junit.jupiter.api.BeforeEach;
@@ -48,6 +53,9 @@ class InsidePagesTest {
 
     @Autowired
     private ReadingLogging logging;
+
+    @Autowired
+    private Ordering ordering;
 
     @Autowired
     private MockMvc pages;
@@ -111,6 +119,36 @@ class InsidePagesTest {
     void anUnknownLengthIsSaidToBeUnknown() throws Exception {
         home = collection.home(site, keeper, collection.species(site, "Varanus acanthurus"));
         see("/residents", containsString("body length not known"));
+    }
+
+    @Test
+    void residentsShowWhatAVetOrdered() throws Exception {
+        order(LocalDate.ofInstant(clock.instant(), site.timeZone()).plusDays(7));
+        see(
+                "/residents",
+                allOf(
+                        containsString("class=\"state calm\">vet’s order: "),
+                        containsString("UV index at most 0.1 at every reachable point.")));
+    }
+
+    @Test
+    void anOrderForAnotherAnimalIsNotShown() throws Exception {
+        order(LocalDate.ofInstant(clock.instant(), site.timeZone()).plusDays(7));
+        home = collection.home(site, keeper, collection.species(site, "Varanus acanthurus"));
+        see("/residents", not(containsString("vet’s order")));
+    }
+
+    private void order(LocalDate lastDay) {
+        ordering.place(
+                site.id(),
+                new NewOrder(
+                        home.animal().id(),
+                        new Ordered.UvOff(),
+                        "eyes shut",
+                        Optional.empty(),
+                        lastDay,
+                        UUID.randomUUID(),
+                        keeper.personId()));
     }
 
     @Test

@@ -11,10 +11,11 @@ import static dapple.rig.RigExamples.rig;
 import static dapple.rig.RigExamples.spot;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
 import dapple.light.judging.Band;
 import dapple.light.quantity.Quantity;
+import dapple.light.survey.FoundZones;
+import dapple.light.zone.BaskingPatch;
 import dapple.light.zone.Zone;
 import dapple.light.zone.ZoneTarget;
 import dapple.rig.Rig;
@@ -29,9 +30,6 @@ import org.junit.jupiter.api.Test;
 class LiveLightTest {
     private static final Rig SPOT = rig(fitting(spot("L1"), Optional.of(above(0.6, 0.3, 0.9))));
     private static final Rig MOVED = rig(fitting(spot("L1"), Optional.of(above(0.5, 0.3, 0.9))));
-
-    /** A rough lattice has about half the places: a zone's border crosses some tenth of them. */
-    private static final double OF_THE_MESH = 0.05;
 
     private static final Hands HANDS = new Hands();
 
@@ -61,19 +59,33 @@ class LiveLightTest {
         assertThat(fine(SPOT).at(BASKING, Quantity.UV_INDEX)).isEqualTo(page.at(BASKING, Quantity.UV_INDEX));
     }
 
+    /** Whoever drags a lamp over the ceiling is told so at once. */
     @Test
-    void roughIsNearlyTheSame() {
-        Map<Zone, Double> rough = shares(rough(SPOT));
-        shares(fine(SPOT))
-                .forEach((zone, share) -> assertThat(rough.getOrDefault(zone, Double.NaN))
-                        .as(zone.name())
-                        .isCloseTo(share, within(OF_THE_MESH)));
+    void roughSharesAndTheBrightestPlaceAreTheSame() {
+        assertThat(shares(rough(SPOT))).isEqualTo(shares(fine(SPOT)));
+        assertThat(rough(SPOT).zones().orElseThrow().found().brightest())
+                .isEqualTo(fine(SPOT).zones().orElseThrow().found().brightest());
     }
 
+    /** A rough disc surely lies in the patch: on either side it may lack a step across a cell's corners. */
     @Test
-    void roughSaysNothingOfPatches() {
-        assertThat(fine(SPOT).zones().orElseThrow().found().onSurface()).isPresent();
-        assertThat(rough(SPOT).zones().orElseThrow().found().onSurface()).isEmpty();
+    void roughFindsNearlyTheSamePatch() {
+        BaskingPatch found = patch(fine(SPOT));
+        BaskingPatch roughly = patch(rough(SPOT));
+        assertThat(roughly.stepMetres()).isGreaterThan(found.stepMetres());
+        assertThat(roughly.largestDiscMetres())
+                .isBetween(
+                        found.largestDiscMetres() - 2 * Math.sqrt(2) * roughly.stepMetres(),
+                        found.largestDiscMetres() + 2 * found.stepMetres());
+        assertThat(roughly.middle().minus(found.middle()).length()).isLessThan(2 * roughly.stepMetres());
+    }
+
+    private static BaskingPatch patch(LightInside light) {
+        return light.zones()
+                .flatMap(zones -> zones.found().onSurface())
+                .flatMap(FoundZones.OnSurface::patch)
+                .orElseThrow()
+                .found();
     }
 
     @Test

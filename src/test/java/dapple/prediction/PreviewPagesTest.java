@@ -5,6 +5,7 @@ import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
@@ -111,6 +112,32 @@ class PreviewPagesTest {
                         .string(allOf(
                                 containsString("name=\"zMetres\" value=\"0.70\"".replace("0.70", "0.7")),
                                 containsString("value=\"because it was weak\""))));
+    }
+
+    @Test
+    void aSecondChangeAtTheSameTimeIsRefusedBesideTheTimeAtOnce() throws Exception {
+        Map<String, String> form = moved("0.7");
+        send("/lamps/" + fittingId + "/move", form);
+        long moved = rigs.at(site.id(), home.enclosureId(), clock.instant())
+                .fittings()
+                .get(0)
+                .id();
+        Map<String, String> again = moved("0.65");
+        again.put("at", String.valueOf(form.get("at")));
+        send("/lamps/" + moved + "/move/preview", again)
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("id=\"at-wrong\">This part is as it is since"),
+                                containsString("value=\"0.65\""),
+                                not(containsString("the change is later.")),
+                                not(containsString("id=\"foreseen\"")))));
+    }
+
+    @Test
+    void theFormSaysAfterWhatTimeTheChangeIs() throws Exception {
+        pages.perform(get("/enclosures/" + home.enclosureId() + "/rig/lamps/" + fittingId + "/move")
+                        .with(collection.as(lead)))
+                .andExpect(content().string(containsString("the change is later.")));
     }
 
     @Test

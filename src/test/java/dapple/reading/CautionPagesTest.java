@@ -12,12 +12,14 @@ import dapple.lamp.LampClass;
 import dapple.meter.MeterFacts;
 import dapple.people.Role;
 import dapple.people.SignedIn;
+import dapple.rig.Rigs;
 import dapple.site.Caution;
 import dapple.site.SiteFacts;
 import dapple.species.LightMethod;
 import dapple.species.UvZone;
 import dapple.testing.DraftedHomes;
 import dapple.testing.PagesTest;
+import dapple.testing.RiggedHomes;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import java.time.Clock;
@@ -30,6 +32,8 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.MessageSource;
 import org.springframework.test.web.servlet.MockMvc;
@@ -51,6 +55,12 @@ class CautionPagesTest {
 
     @Autowired
     private Drafts drafts;
+
+    @Autowired
+    private RiggedHomes homes;
+
+    @Autowired
+    private Rigs rigs;
 
     @Autowired
     private Clock clock;
@@ -163,6 +173,49 @@ class CautionPagesTest {
         assertThat(cautions(draftOfATube() + "/solving"))
                 .isEqualTo(EnumSet.of(
                         Caution.ULTRAVIOLET, Caution.SPECTRUM, Caution.MERCURY, Caution.HEAT, Caution.MAINS));
+    }
+
+    @Test
+    void whoTouchesABallastIsWarnedOfAllOfTheLamp() throws Exception {
+        Home lit = lit();
+        long tube = rigs.at(site.id(), lit.enclosureId(), clock.instant())
+                .fittings()
+                .get(0)
+                .id();
+        assertThat(cautions("/enclosures/" + lit.enclosureId() + "/rig/lamps/" + tube + "/gear"))
+                .isEqualTo(EnumSet.of(
+                        Caution.ULTRAVIOLET, Caution.SPECTRUM, Caution.MERCURY, Caution.HEAT, Caution.MAINS));
+    }
+
+    @Test
+    void whoSetsTimersIsWarnedOfTheMains() throws Exception {
+        assertThat(cautions("/enclosures/" + lit().enclosureId() + "/timers/sheet"))
+                .isEqualTo(EnumSet.of(Caution.MAINS));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/commissioning", "/commissioning/sheet"})
+    void whoReadsToCommissionIsWarnedOfTheLampsThatHang(String page) throws Exception {
+        assertThat(cautions("/enclosures/" + lit().enclosureId() + page))
+                .isEqualTo(EnumSet.of(
+                        Caution.ULTRAVIOLET, Caution.SPECTRUM, Caution.MERCURY, Caution.HEAT, Caution.MAINS));
+    }
+
+    @Test
+    void whoReadsALampOnTheBenchIsWarnedOfItsLightAndHeat() throws Exception {
+        long lamp = collection
+                .lamp(site, collection.lampModel(site, LampClass.TUBE_T5))
+                .id();
+        assertThat(cautions("/lamps/" + lamp + "/bench"))
+                .isEqualTo(EnumSet.of(
+                        Caution.ULTRAVIOLET, Caution.SPECTRUM, Caution.MERCURY, Caution.HEAT, Caution.MAINS));
+    }
+
+    private Home lit() {
+        return homes.lit(
+                site,
+                supervisor,
+                collection.species(site, supervisor, "Tiliqua scincoides", new UvZone(2, LightMethod.SUNBEAM)));
     }
 
     private String draftOfATube() {

@@ -92,6 +92,27 @@ class VisitQuantitiesPagesTest {
     }
 
     @Test
+    void whatIsNotAskedForWantOfAMeterIsSaidAtTheEnd() throws Exception {
+        see(path())
+                .andExpect(content()
+                        .string(allOf(containsString("no meter for it is in use"), containsString("P9, illuminance"))));
+        collection.meter(site, Quantity.ILLUMINANCE);
+        see(path()).andExpect(content().string(not(containsString("no meter for it is in use"))));
+    }
+
+    @Test
+    void unweightedUvbIsKeptAsShownAndNotJudged() throws Exception {
+        MeterFacts old = collection.meter(site, Quantity.UVB_IRRADIANCE);
+        point = collection.point(site, home.enclosureId(), "P8", PointRole.BASKING, List.of(Quantity.UVB_IRRADIANCE));
+        see(log(old, "UVB_IRRADIANCE", "153"))
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("stored, not judged"),
+                                containsString("never converted to UV index"),
+                                not(containsString("UVI</span>")))));
+    }
+
+    @Test
     void aTemperatureMayHaveAMinusSign() throws Exception {
         see(log(thermometer, "SURFACE_TEMPERATURE", "-2,5"))
                 .andExpect(content().string(allOf(containsString("-2.5"), containsString("°C"))));

@@ -1,6 +1,7 @@
 package dapple.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
@@ -13,6 +14,10 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import com.icegreen.greenmail.util.GreenMail;
 import com.icegreen.greenmail.util.ServerSetup;
+import dapple.animal.AnimalFacts;
+import dapple.animal.Animals;
+import dapple.animal.Arrival;
+import dapple.animal.NewAnimal;
 import dapple.enclosure.PointFacts;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
@@ -68,6 +73,9 @@ class AlarmPagesTest {
 
     @Autowired
     private Alarms alarms;
+
+    @Autowired
+    private Animals animals;
 
     @Autowired
     private MockMvc pages;
@@ -176,6 +184,53 @@ class AlarmPagesTest {
         logging.correct(
                 new Visitor(site.id(), keeper.personId()), reading, new Correction(UUID.randomUUID(), 5.1, "misread"));
         see("/").andExpect(content().string(not(containsString(BANNER))));
+    }
+
+    @Test
+    void whenTheAnimalHasLeftItStaysToBeSeenAndSaysSo() throws Exception {
+        read(9.1);
+        leave();
+        see("/").andExpect(content()
+                .string(allOf(
+                        containsString("The animals for which it was read have left"),
+                        containsString("for animals that have left since: what to do"),
+                        containsString("I have seen this"))));
+    }
+
+    @Test
+    void whoHasSeenItEndsItWhoeverLivesThere() throws Exception {
+        read(9.1);
+        leave();
+        seen(supervisor);
+        assertThat(alarms.unseen(site.id())).isEmpty();
+    }
+
+    @Test
+    void anotherOfTheSpeciesThatMovedInLivesUnderIt() throws Exception {
+        read(9.1);
+        leave();
+        AnimalFacts next = animals.add(
+                site.id(), new NewAnimal("2026-N", "Next", home.animal().speciesId()));
+        animals.move(site.id(), new Arrival(next.id(), home.enclosureId(), clock.instant(), keeper.personId()));
+        see("/").andExpect(content().string(containsString(BANNER)));
+    }
+
+    @Test
+    void aLateCalibrationThatPutsItUnderTheCeilingStaysToBeSeenAndSaysSo() throws Exception {
+        MeterFacts meter = collection.meter(site);
+        read(meter, home.basking(), 9.1);
+        calibrate(meter, 0.5);
+        see("/").andExpect(content()
+                .string(allOf(
+                        containsString("By what is known now it was not."),
+                        containsString("judged otherwise since"),
+                        not(containsString(BANNER)))));
+    }
+
+    private void leave() {
+        animals.move(
+                site.id(),
+                new Arrival(home.animal().id(), collection.emptyEnclosure(site), clock.instant(), keeper.personId()));
     }
 
     @Test

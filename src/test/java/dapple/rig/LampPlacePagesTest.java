@@ -16,6 +16,7 @@ import dapple.testing.Asking;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -95,12 +96,40 @@ class LampPlacePagesTest {
     @Test
     void aLampThatWasTakenOutIsInStoreAgain() throws Exception {
         hang();
-        long fitting = rigs.at(site.id(), enclosureId, clock.instant())
+        changing.make(entry(), new LampStep.TakeOut(fitting()));
+        asking.see(page() + "?fitted").andExpect(content().string(not(containsString("so it stays in use"))));
+    }
+
+    /** 10 h a day from 8 to 18 in London in winter, which is UTC: 6 h on the 10th, 10 h on the 11th, 1 h on the 12th. */
+    @Test
+    void itsPageComputesTheHoursThatItHasBurntByNow() throws Exception {
+        changing.make(
+                entry(Instant.parse("2026-01-10T12:00:00Z")),
+                new LampStep.Fit(lamp.id(), RigExamples.hanging("basking tube")));
+        changing.make(entry(Instant.parse("2026-01-12T09:00:00Z")), new LampStep.TakeOut(fitting()));
+        asking.see(page())
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("Burn hours now</dt><dd>17 h"),
+                                containsString("computed: its hours at entry, and its timers"))));
+    }
+
+    @Test
+    void hoursWithoutATimerAreNotKnown() throws Exception {
+        Hanging untimed = new Hanging("basking tube", Optional.empty(), Optional.empty(), Optional.empty());
+        changing.make(entry(Instant.parse("2026-01-10T12:00:00Z")), new LampStep.Fit(lamp.id(), untimed));
+        asking.see(page())
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("Burn hours now</dt><dd>not known"),
+                                containsString("a timer is not on record"))));
+    }
+
+    private long fitting() {
+        return rigs.at(site.id(), enclosureId, clock.instant())
                 .fittings()
                 .get(0)
                 .id();
-        changing.make(entry(), new LampStep.TakeOut(fitting));
-        asking.see(page() + "?fitted").andExpect(content().string(not(containsString("so it stays in use"))));
     }
 
     private String page() {
@@ -116,7 +145,10 @@ class LampPlacePagesTest {
     }
 
     private RigEntry entry() {
-        return new RigEntry(
-                site.id(), enclosureId, clock.instant(), "", lead.personId(), UUID.randomUUID(), Optional.empty());
+        return entry(clock.instant());
+    }
+
+    private RigEntry entry(Instant at) {
+        return new RigEntry(site.id(), enclosureId, at, "", lead.personId(), UUID.randomUUID(), Optional.empty());
     }
 }

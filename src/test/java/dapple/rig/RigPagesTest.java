@@ -47,6 +47,9 @@ class RigPagesTest {
     private RigChanging changing;
 
     @Autowired
+    private Rigs rigs;
+
+    @Autowired
     private MockMvc pages;
 
     @Autowired
@@ -123,6 +126,64 @@ class RigPagesTest {
                                 containsString("first set up"),
                                 containsString(lead.fullName()),
                                 containsString("recorded more than a day later"))));
+    }
+
+    @Test
+    void theFirstSetUpNamesWhatWasFound() throws Exception {
+        furnish(daysAgo(5));
+        assertThat(log()).containsPattern("first set up in: " + lamp.tag() + "; .*branch; stump");
+    }
+
+    @Test
+    void aSwapNamesBothLamps() throws Exception {
+        furnish(daysAgo(5));
+        LampFacts fresh = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
+        change(new LampStep.Swap(rig().fittings().get(0).id(), fresh.id(), Optional.empty()));
+        assertThat(log()).contains("lamp swapped in: " + fresh.tag() + " out: " + lamp.tag());
+    }
+
+    @Test
+    void aTimerNamesItsLamp() throws Exception {
+        furnish(daysAgo(5));
+        change(new LampStep.SetTimer(rig().fittings().get(0).id(), Optional.empty(), Optional.empty()));
+        assertThat(log()).contains("timer changed is changed: " + lamp.tag() + " for a test");
+    }
+
+    @Test
+    void aCoverIsNamedWithTheLayersThatItHasThen() throws Exception {
+        changing.make(entry(daysAgo(5)), new CoverStep.Put(RigExamples.mesh(Optional.of(0.85))));
+        String name = rig().covers().get(0).cover().name();
+        change(new CoverStep.SetLayers(rig().covers().get(0).id(), 2));
+        assertThat(log()).contains("cover changed is changed: " + name + ", 2 layers");
+        assertThat(log()).contains("cover changed in: " + name + ", one layer");
+    }
+
+    @Test
+    void furnitureThatWasTakenAwayIsNamed() throws Exception {
+        furnish(daysAgo(5));
+        long stump = rig().furniture().stream()
+                .filter(item -> item.furniture().name().equals("stump"))
+                .findFirst()
+                .orElseThrow()
+                .id();
+        change(new FurnitureStep.Remove(stump));
+        assertThat(log()).contains("furniture changed out: stump for a test");
+    }
+
+    private Rig rig() {
+        return rigs.at(site.id(), enclosureId, clock.instant());
+    }
+
+    private void change(RigStep step) {
+        changing.make(entry(daysAgo(1)), step);
+    }
+
+    /** The words of the changes. */
+    private String log() throws Exception {
+        String page = see("/rig").andReturn().getResponse().getContentAsString();
+        return page.substring(page.lastIndexOf("<tbody>"))
+                .replaceAll("(?s)<[^>]*>|\\s+", " ")
+                .replaceAll(" +", " ");
     }
 
     @Test

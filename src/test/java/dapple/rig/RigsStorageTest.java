@@ -219,6 +219,10 @@ class RigsStorageTest {
                 new LampStep.SetTimer(fitting, Optional.of(RigExamples.tenHours()), Optional.empty()));
         assertThat(rigs.lastLightChange(site.id(), enclosureId).map(RigChangeFacts::kind))
                 .contains(RigChangeKind.LAMP_FITTED);
+        assertThat(rigs.at(site.id(), enclosureId, clock.instant())
+                        .newestOfLight()
+                        .map(RigChangeFacts::kind))
+                .contains(RigChangeKind.LAMP_FITTED);
         assertThat(rigs.lastLightChanges(site.id()).get(enclosureId))
                 .isEqualTo(rigs.lastLightChange(site.id(), enclosureId).orElseThrow());
     }

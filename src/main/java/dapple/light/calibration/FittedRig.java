@@ -73,13 +73,18 @@ public record FittedRig(
     /**
      * Something to look at.
      *
-     * @param factor what was found over what was expected
+     * @param factor what was found over what was expected; infinite where no light at all was
      * @param inStandardUnits how far apart they are
      */
     public record Doubt(Part part, String name, double factor, double inStandardUnits) {
         /** How many standard uncertainties apart, either way. */
         public double size() {
             return Math.abs(inStandardUnits);
+        }
+
+        /** Whether something was read where nothing should be, which no factor says. */
+        public boolean isInTheDark() {
+            return Double.isInfinite(factor);
         }
 
         public boolean isMore() {
@@ -95,8 +100,11 @@ public record FittedRig(
      */
     public List<Doubt> doubts(Interval usual) {
         Stream<Doubt> points = residuals.stream()
-                .map(one ->
-                        new Doubt(Part.POINT, one.reading().point(), one.ratio().orElse(1.0), one.inStandardUnits()));
+                .map(one -> new Doubt(
+                        Part.POINT,
+                        one.reading().point(),
+                        one.ratio().orElse(Double.POSITIVE_INFINITY),
+                        one.inStandardUnits()));
         return Stream.of(points, of(Part.LAMP, lamps), of(Part.METER, meters), of(Part.COVER, told()))
                 .flatMap(each -> each)
                 .filter(doubt -> isDoubtful(doubt, usual))
@@ -119,6 +127,6 @@ public record FittedRig(
 
     private static boolean isDoubtful(Doubt doubt, Interval usual) {
         double far = doubt.size();
-        return far > MOST || (far > MUCH && !usual.contains(doubt.factor()));
+        return far > MOST || (far > MUCH && !doubt.isInTheDark() && !usual.contains(doubt.factor()));
     }
 }

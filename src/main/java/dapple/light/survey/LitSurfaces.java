@@ -33,7 +33,7 @@ final class LitSurfaces {
         this.crew = crew;
         double length = needs.body().map(Body::lengthMetres).orElse(Double.POSITIVE_INFINITY);
         this.surfaces = needs.surfaces().stream()
-                .map(surface -> SurfaceLattice.of(surface, length))
+                .map(surface -> SurfaceLattice.of(surface, length, needs.grain()))
                 .toList();
     }
 

@@ -4,6 +4,7 @@ import dapple.light.quantity.Check;
 import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
 import dapple.light.zone.Body;
+import dapple.light.zone.Grain;
 import dapple.light.zone.RestingSurface;
 import dapple.light.zone.ZoneTarget;
 import java.util.Collections;
@@ -20,6 +21,7 @@ import java.util.TreeMap;
  * @param reachMetres of a ground dweller, at least 0; empty for a climber, which reaches every open place
  * @param also further quantities that a basking place must have, with their targets
  * @param overlap the share, 0 to 1, above which two lamps' patches overlap; empty if that is not asked
+ * @param grain how finely the surfaces are looked at
  */
 public record Needs(
         Quantity quantity,
@@ -28,12 +30,25 @@ public record Needs(
         List<RestingSurface> surfaces,
         Optional<Double> reachMetres,
         Map<Quantity, Interval> also,
-        Optional<Double> overlap) {
+        Optional<Double> overlap,
+        Grain grain) {
     public Needs {
         surfaces = List.copyOf(surfaces);
         also = Collections.unmodifiableMap(new TreeMap<>(also));
         reachMetres.ifPresent(reach -> Check.notNegative("reach", reach, "m"));
         overlap.ifPresent(share -> Check.within("share of an overlap", share, 0, 1, ""));
+    }
+
+    /** Needs that are looked at finely. */
+    public Needs(
+            Quantity quantity,
+            ZoneTarget target,
+            Optional<Body> body,
+            List<RestingSurface> surfaces,
+            Optional<Double> reachMetres,
+            Map<Quantity, Interval> also,
+            Optional<Double> overlap) {
+        this(quantity, target, body, surfaces, reachMetres, also, overlap, Grain.FINE);
     }
 
     /** Needs of a climber that say nothing of a body, a resting surface or further quantities. */
@@ -43,11 +58,16 @@ public record Needs(
 
     /** Where it rests, and who. */
     public Needs restingOn(List<RestingSurface> where, Optional<Body> who) {
-        return new Needs(quantity, target, who, where, reachMetres, also, overlap);
+        return new Needs(quantity, target, who, where, reachMetres, also, overlap, grain);
     }
 
     /** The same for a ground dweller. */
     public Needs reaching(double metres) {
-        return new Needs(quantity, target, body, surfaces, Optional.of(metres), also, overlap);
+        return new Needs(quantity, target, body, surfaces, Optional.of(metres), also, overlap, grain);
+    }
+
+    /** The same, its surfaces looked at more or less finely. */
+    public Needs with(Grain how) {
+        return new Needs(quantity, target, body, surfaces, reachMetres, also, overlap, how);
     }
 }

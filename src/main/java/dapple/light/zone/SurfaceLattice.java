@@ -4,15 +4,12 @@ import dapple.light.geometry.Vec;
 import java.util.List;
 
 /**
- * The places at which a resting surface is looked at, u fastest, edge to edge. Their step is a hundredth of the body's
- * length or a fortieth of the shorter side, whichever is less, and larger only where that would be more than half a million
- * places. Where the surface leans in x and y at once its outline is no rectangle, and places beyond it belong to nothing.
+ * The places at which a resting surface is looked at, u fastest, edge to edge. Their step is usually a hundredth of the
+ * body's length or a fortieth of the shorter side, whichever is less, and larger only where that would be more than half a
+ * million places. Where the surface leans in x and y at once its outline is no rectangle, and places beyond it belong to nothing.
  */
 public final class SurfaceLattice {
-    /** Cells across a body, across the shorter side, and places in all: settings of ours. */
-    private static final double ACROSS_A_BODY = 100;
-
-    private static final double ACROSS_A_SIDE = 40;
+    /** Of one surface: a setting of ours. */
     private static final double MOST_PLACES = 500_000;
 
     /** Places lie this far over the plane, so that rounding does not put them under it: 1 µm. */
@@ -26,7 +23,7 @@ public final class SurfaceLattice {
     private final Vec corner;
     private final Sheet sheet;
 
-    private SurfaceLattice(RestingSurface surface, double bodyLengthMetres) {
+    private SurfaceLattice(RestingSurface surface, double bodyLengthMetres, Grain grain) {
         this.surface = surface;
         Vec normal = surface.normal();
         this.along = new Vec(normal.z(), 0, -normal.x())
@@ -39,7 +36,7 @@ public final class SurfaceLattice {
         double sideU = -least(corners, along.times(-1)) - lowU;
         double sideV = -least(corners, across.times(-1)) - lowV;
         this.corner = surface.point().plus(along.times(lowU)).plus(across.times(lowV));
-        this.sheet = sheet(sideU, sideV, bodyLengthMetres);
+        this.sheet = sheet(sideU, sideV, grain.stepMetres(Math.min(sideU, sideV), bodyLengthMetres));
     }
 
     /**
@@ -48,7 +45,12 @@ public final class SurfaceLattice {
      * @param bodyLengthMetres above 0, infinite where nobody's size is known
      */
     public static SurfaceLattice of(RestingSurface surface, double bodyLengthMetres) {
-        return new SurfaceLattice(surface, bodyLengthMetres);
+        return of(surface, bodyLengthMetres, Grain.FINE);
+    }
+
+    /** The same, looked at more or less finely. */
+    public static SurfaceLattice of(RestingSurface surface, double bodyLengthMetres, Grain grain) {
+        return new SurfaceLattice(surface, bodyLengthMetres, grain);
     }
 
     private static List<Vec> corners(RestingSurface surface) {
@@ -64,9 +66,8 @@ public final class SurfaceLattice {
         return ways.stream().mapToDouble(direction::dot).min().orElseThrow();
     }
 
-    private static Sheet sheet(double sideU, double sideV, double bodyLengthMetres) {
-        double step = Math.min(bodyLengthMetres / ACROSS_A_BODY, Math.min(sideU, sideV) / ACROSS_A_SIDE);
-        step = Math.max(step, Math.sqrt(sideU) * Math.sqrt(sideV) / Math.sqrt(MOST_PLACES));
+    private static Sheet sheet(double sideU, double sideV, double wantedMetres) {
+        double step = Math.max(wantedMetres, Math.sqrt(sideU) * Math.sqrt(sideV) / Math.sqrt(MOST_PLACES));
         while ((cells(sideU, step) + 1) * (cells(sideV, step) + 1) > MOST_PLACES) {
             step *= COARSER;
         }

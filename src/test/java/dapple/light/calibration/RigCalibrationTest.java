@@ -124,6 +124,20 @@ class RigCalibrationTest {
     }
 
     @Test
+    void lightThatIsReadInTheDarkHasNoFactor() {
+        FittedRig fitted = fit(
+                List.of(0.1),
+                List.of(),
+                reading("P1", 4, 0.05, List.of(4.0), List.of(List.of())),
+                reading("P2", 4, 0.05, List.of(4.0), List.of(List.of())),
+                reading("P3", 0.9, 0.05, List.of(0.0), List.of(List.of())));
+        assertThat(fitted.doubts(USUAL)).first().satisfies(doubt -> {
+            assertThat(doubt.name()).isEqualTo("P3");
+            assertThat(doubt.isInTheDark()).isTrue();
+        });
+    }
+
+    @Test
     void aReadingInTheDarkIsTaken() {
         FittedRig fitted = fit(
                 List.of(0.1),
