@@ -43,8 +43,8 @@ async function keep(what) {
   };
   await store.put(entry);
   walk.entries = await store.all();
+  view.said(standing.words(entry));
   standing.show(how);
-  view.said(view.say('phone.kept', entry.place, what.outcome ? view.say(`outcome.${what.outcome}`) : `${what.typed} ${step.unit}`, view.say(`phone.state.${entry.state}`)));
   sender.send();
   return entry;
 }
@@ -66,8 +66,8 @@ async function log() {
   if (walk.isOver(at, amount, meter)) view.over(at, entry);
   else if (slips) doubt(slips);
   else {
-    if (second) view.said(view.say('phone.both'));
     goOn();
+    if (second) view.both();
   }
 }
 

@@ -14,14 +14,25 @@ export class Standing {
     this.view.put('progress', this.view.say('phone.progress', done, this.walk.steps.length));
     this.waiting(otherPerson);
     this.view.root.querySelector('#signed-out').hidden = !signedOut;
+    this.last();
     this.dose();
     this.doors();
     this.entries();
   }
 
+  /** What became of the entry before this step. */
+  last() {
+    const entry = this.walk.entries.at(-1);
+    if (entry && this.view.isSaid()) this.view.said(this.words(entry));
+  }
+
+  words(entry) {
+    return this.view.say('phone.kept', entry.place, entry.outcome ? this.view.say(`outcome.${entry.outcome}`) : `${entry.typed} ${entry.unit}`, this.view.say(`phone.state.${entry.state}`));
+  }
+
   waiting(otherPerson) {
     const waiting = this.walk.entries.filter((entry) => ['WAITING', 'SENT'].includes(entry.state));
-    const strip = this.view.root.querySelector('#waiting');
+    const strip = this.view.root.querySelector('#waits');
     strip.hidden = !waiting.length;
     if (!waiting.length) return;
     const age = Math.max(0, Date.now() - Math.min(...waiting.map((entry) => Date.parse(entry.takenAt))));
@@ -64,7 +75,7 @@ export class Standing {
   /** Newest first. */
   entries() {
     const items = [...this.walk.entries].reverse().map((entry) => {
-      const item = this.view.item(this.view.say('phone.kept', entry.place, entry.outcome ? this.view.say(`outcome.${entry.outcome}`) : `${entry.typed} ${entry.unit}`, this.view.say(`phone.state.${entry.state}`)));
+      const item = this.view.item(this.words(entry));
       item.dataset.state = entry.state;
       if (entry.words) item.append(`. ${entry.words}`);
       return item;

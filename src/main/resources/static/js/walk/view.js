@@ -42,6 +42,7 @@ export class View {
     this.held(step);
     this.root.querySelector('[data-outcome="SKIPPED"]').hidden = !step.skippable;
     this.root.querySelector('#unlikely').hidden = !walk.isDoubted(at);
+    this.put('both', '');
     this.only('step');
   }
 
@@ -94,14 +95,22 @@ export class View {
     this.put('over-amount', entry.typed);
     this.put('over-unit', at.step.unit);
     this.put('over-ceiling', this.say('phone.over', `${at.stop.code} ${at.step.code}`, `${at.step.ceiling} ${at.step.unit}`));
-    this.put('over-at', this.say('phone.taken', new Date(entry.takenAt).toLocaleTimeString([], { hour: '2-digit', minute: '2-digit' })));
+    this.put('over-at', this.say('phone.taken', new Date(entry.takenAt).toLocaleTimeString('en-GB', { hour: '2-digit', minute: '2-digit' })));
     this.only('over');
+  }
+
+  isSaid() {
+    return !this.root.querySelector('#said').hidden;
   }
 
   said(text) {
     const place = this.root.querySelector('#said');
     place.textContent = text;
     place.hidden = !text;
+  }
+
+  both() {
+    this.put('both', this.say('phone.both'));
   }
 
   item(text) {
