@@ -5,7 +5,6 @@ import dapple.reading.StepKnown;
 import dapple.reading.StepTaken;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,20 +53,21 @@ record WalkLog(
         return next.map(later -> PlanRows.start(later, said(later), day)).orElse(day.tomorrow());
     }
 
-    /** What was to be read on an older walk. */
+    /** What was to be read on an older walk; all that is now, where nothing had ever been read by then. */
     private PlanRows then(Instant start, Instant end) {
-        List<StepRow> before = new ArrayList<>();
-        for (StepRow row : rows.rows()) {
-            Optional<Instant> since = off.stream()
-                    .filter(time -> time.enclosureId() == row.place().enclosureId())
-                    .filter(time -> !time.from().isAfter(start)
-                            && time.to().filter(to -> !to.isAfter(start)).isEmpty())
-                    .map(PlannedOffTime::from)
-                    .findFirst();
-            StepRow then = row.off(since);
-            before.add(isKnown(row, end) ? then : then.withoutPoint());
-        }
-        return new PlanRows(before);
+        boolean isNothingKnown = rows.rows().stream().noneMatch(row -> isKnown(row, end));
+        return new PlanRows(rows.rows().stream()
+                .map(row -> isNothingKnown || isKnown(row, end) ? row : row.withoutPoint())
+                .map(row -> row.off(offAt(row.place().enclosureId(), start)))
+                .toList());
+    }
+
+    private Optional<Instant> offAt(long enclosureId, Instant at) {
+        return off.stream()
+                .filter(time -> time.enclosureId() == enclosureId && !time.from().isAfter(at))
+                .filter(time -> time.to().filter(to -> !to.isAfter(at)).isEmpty())
+                .map(PlannedOffTime::from)
+                .findFirst();
     }
 
     private boolean isKnown(StepRow row, Instant end) {
