@@ -23,9 +23,8 @@ record OverdueRounds(List<PlanNow> rounds) {
     /** The people to whom they are given, by id. */
     Map<Long, String> names() {
         Map<Long, String> names = new HashMap<>();
-        rounds.forEach(now -> now.givenTo()
-                .ofPerson()
-                .ifPresent(person -> now.name().ifPresent(name -> names.put(person, name))));
+        rounds.forEach(now ->
+                now.givenTo().ofPerson().ifPresent(person -> now.name().ifPresent(name -> names.put(person, name))));
         return names;
     }
 }

@@ -81,7 +81,8 @@ class WalkController {
             BindingResult errors,
             Model model,
             HttpServletResponse response) {
-        Optional<GivenTo> to = errors.hasErrors() ? Optional.empty() : recipients(me).named(form.key());
+        Optional<GivenTo> to =
+                errors.hasErrors() ? Optional.empty() : recipients(me).named(form.key());
         if (to.isEmpty()) {
             errors.rejectValue("to", "round.given.wrong");
             return again(me, rounds.walk(me, planId, dueOn), model);
@@ -121,8 +122,7 @@ class WalkController {
         }
     }
 
-    private WalkFacts stale(
-            SignedIn me, long planId, LocalDate dueOn, Model model, HttpServletResponse response) {
+    private WalkFacts stale(SignedIn me, long planId, LocalDate dueOn, Model model, HttpServletResponse response) {
         response.setStatus(HttpServletResponse.SC_CONFLICT);
         model.addAttribute("isStale", true);
         return rounds.walk(me, planId, dueOn);
@@ -131,7 +131,8 @@ class WalkController {
     /** The page with one form as it was typed, and the other as it stands. */
     private String again(SignedIn me, WalkFacts walk, Model model) {
         if (!model.containsAttribute("giving")) {
-            model.addAttribute("giving", new GiveForm(walk.said().version(), walk.givenTo().key()));
+            model.addAttribute(
+                    "giving", new GiveForm(walk.said().version(), walk.givenTo().key()));
         }
         if (!model.containsAttribute("excusing")) {
             model.addAttribute("excusing", new NotWalkedForm(walk.said().version(), null, ""));

@@ -64,7 +64,8 @@ record WalkLog(
 
     private Optional<Instant> offAt(long enclosureId, Instant at) {
         return off.stream()
-                .filter(time -> time.enclosureId() == enclosureId && !time.from().isAfter(at))
+                .filter(time ->
+                        time.enclosureId() == enclosureId && !time.from().isAfter(at))
                 .filter(time -> time.to().filter(to -> !to.isAfter(at)).isEmpty())
                 .map(PlannedOffTime::from)
                 .findFirst();
@@ -76,7 +77,6 @@ record WalkLog(
         }
         StepKnown step = new StepKnown(row.pointId().get(), row.quantity().get());
         return known.contains(step)
-                || taken.stream()
-                        .anyMatch(one -> one.at().isBefore(end) && one.isOf(step.pointId(), step.quantity()));
+                || taken.stream().anyMatch(one -> one.at().isBefore(end) && one.isOf(step.pointId(), step.quantity()));
     }
 }

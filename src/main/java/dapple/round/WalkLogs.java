@@ -49,16 +49,17 @@ class WalkLogs {
     }
 
     private WalkLog of(SignedIn me, PlanRows rows, SiteDay day, Days days) {
-        Map<LocalDate, WalkSaid> said =
-                walks.between(rows.plan().id(), days.from(), days.to()).stream()
-                        .collect(Collectors.toMap(RoundWalk::dueOn, RoundWalk::said));
+        Map<LocalDate, WalkSaid> said = walks.between(rows.plan().id(), days.from(), days.to()).stream()
+                .collect(Collectors.toMap(RoundWalk::dueOn, RoundWalk::said));
         Instant start = said.values().stream()
                 .flatMap(one -> one.begun().stream())
                 .map(Begun::at)
                 .filter(day.startOf(days.from())::isAfter)
                 .min(Comparator.naturalOrder())
                 .orElse(day.startOf(days.from()));
-        Instant end = days.to().isAfter(day.today()) ? day.tomorrow() : day.startOf(days.to().plusDays(1));
+        Instant end = days.to().isAfter(day.today())
+                ? day.tomorrow()
+                : day.startOf(days.to().plusDays(1));
         List<Long> points = rows.points();
         return new WalkLog(
                 rows,

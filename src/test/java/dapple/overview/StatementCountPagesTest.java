@@ -145,8 +145,7 @@ class StatementCountPagesTest {
     private long round(String title, Home where) {
         DueDays days = new DueDays(new Cadence.Every(7), today().minusWeeks(3), Optional.empty());
         List<Long> doors = List.of(where.enclosureId());
-        return arranging.add(
-                site.id(), new PlanDetails(title, days, new GivenTo.Person(person.personId()), doors));
+        return arranging.add(site.id(), new PlanDetails(title, days, new GivenTo.Person(person.personId()), doors));
     }
 
     private LocalDate today() {

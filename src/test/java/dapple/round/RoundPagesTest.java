@@ -113,8 +113,7 @@ class RoundPagesTest {
     void aPlaceThatIsNoNumberIsSaidBesideTheDoor() throws Exception {
         send(supervisor, typed().param("place-" + first, "first"))
                 .andExpect(content()
-                        .string(allOf(
-                                containsString("place-" + first + "-wrong"), containsString("value=\"first\""))));
+                        .string(allOf(containsString("place-" + first + "-wrong"), containsString("value=\"first\""))));
     }
 
     @Test
@@ -150,8 +149,8 @@ class RoundPagesTest {
         send(supervisor, theirs).andExpect(redirectedUrl("/rounds/" + plan));
         send(supervisor, mine)
                 .andExpect(status().isConflict())
-                .andExpect(content()
-                        .string(allOf(containsString("value=\"Mine\""), containsString("<dd>Theirs</dd>"))));
+                .andExpect(
+                        content().string(allOf(containsString("value=\"Mine\""), containsString("<dd>Theirs</dd>"))));
     }
 
     @Test
@@ -203,8 +202,7 @@ class RoundPagesTest {
     @Test
     void anotherReasonWantsWords() throws Exception {
         long plan = plan("Round", today());
-        send(keeper, excuse(plan, "OTHER", " "))
-                .andExpect(content().string(containsString("Say the reason in words")));
+        send(keeper, excuse(plan, "OTHER", " ")).andExpect(content().string(containsString("Say the reason in words")));
         send(keeper, excuse(plan, "", "")).andExpect(content().string(containsString("Choose a reason")));
     }
 
@@ -230,7 +228,10 @@ class RoundPagesTest {
     @Test
     void todayMarksWhatIsOverdue() throws Exception {
         plan("Round", today().minusDays(1));
-        see(keeper, "/", matchesPattern("(?s).*Round: overdue.*#round-overdue.*|(?s).*#round-overdue.*Round: overdue.*"));
+        see(
+                keeper,
+                "/",
+                matchesPattern("(?s).*Round: overdue.*#round-overdue.*|(?s).*#round-overdue.*Round: overdue.*"));
     }
 
     @Test
@@ -262,7 +263,9 @@ class RoundPagesTest {
     }
 
     private MockHttpServletRequestBuilder give(long plan, long version, String to) {
-        return post(walk(plan) + "/given").param("version", String.valueOf(version)).param("to", to);
+        return post(walk(plan) + "/given")
+                .param("version", String.valueOf(version))
+                .param("to", to);
     }
 
     private MockHttpServletRequestBuilder excuse(long plan, String reason, String text) {

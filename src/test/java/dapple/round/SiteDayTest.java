@@ -39,11 +39,7 @@ class SiteDayTest {
     @CsvSource({"2026-10-25T22:00:00Z, 2026-10-25T22:00:00Z", "2026-10-26T09:00:00Z, 2026-10-26T00:00:00Z"})
     void aWalkCountsFromItsDayOrItsEarlierBeginning(Instant begun, Instant start) {
         SiteDay site = new SiteDay(Instant.parse("2026-11-26T12:00:00Z"), LONDON);
-        WalkSaid said = new WalkSaid(
-                1,
-                Optional.empty(),
-                Optional.of(new Begun(begun, 1)),
-                Optional.empty());
+        WalkSaid said = new WalkSaid(1, Optional.empty(), Optional.of(new Begun(begun, 1)), Optional.empty());
         assertThat(PlanRows.start(LocalDate.of(2026, 10, 26), said, site)).isEqualTo(start);
     }
 }
