@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -30,5 +31,11 @@ public class StepsTaken {
                         unreadPoints.noted(siteId, points, from, to).stream())
                 .sorted(Comparator.comparing(StepTaken::at))
                 .toList();
+    }
+
+    /** What is asked at points now and was read there before an instant. */
+    @Transactional(readOnly = true)
+    public Set<StepKnown> knownBefore(long siteId, Collection<Long> points, Instant before) {
+        return points.isEmpty() ? Set.of() : Set.copyOf(readings.known(siteId, points, before));
     }
 }

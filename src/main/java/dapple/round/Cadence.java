@@ -14,6 +14,10 @@ public sealed interface Cadence {
     /** Among so many days in a row there is one on which a round is due that has begun and not ended. */
     int span();
 
+    default boolean isWeekly() {
+        return this instanceof Weekdays;
+    }
+
     /** On some days of the week; at least one. */
     record Weekdays(Set<DayOfWeek> days) implements Cadence {
         public Weekdays {

@@ -29,6 +29,14 @@ record PlanRows(List<StepRow> rows) {
                 .toList();
     }
 
+    List<Long> points() {
+        return rows.stream().flatMap(row -> row.pointId().stream()).distinct().toList();
+    }
+
+    List<Long> enclosures() {
+        return rows.stream().map(row -> row.place().enclosureId()).distinct().toList();
+    }
+
     PlanFacts plan() {
         return rows.get(0).plan().facts();
     }

@@ -9,6 +9,6 @@ import org.springframework.data.jpa.repository.Query;
 interface RoundWalkRepository extends JpaRepository<RoundWalk, Long> {
     Optional<RoundWalk> findByPlanIdAndDueOn(long planId, LocalDate dueOn);
 
-    @Query("select w from RoundWalk w where w.planId = :planId and w.dueOn >= :from order by w.dueOn")
-    List<RoundWalk> since(long planId, LocalDate from);
+    @Query("select w from RoundWalk w where w.planId = :planId and w.dueOn between :from and :to order by w.dueOn")
+    List<RoundWalk> between(long planId, LocalDate from, LocalDate to);
 }

@@ -1,14 +1,10 @@
 package dapple.round;
 
 import dapple.people.SignedIn;
-import dapple.reading.StepTaken;
-import dapple.reading.StepsTaken;
 import dapple.site.NotFoundException;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -19,14 +15,12 @@ public class Rounds {
     private static final int SHOWN_AFTER_END_DAYS = 7;
 
     private final RoundStopRepository stops;
-    private final RoundWalkRepository walks;
-    private final StepsTaken stepsTaken;
+    private final WalkLogs logs;
     private final Clock clock;
 
-    Rounds(RoundStopRepository stops, RoundWalkRepository walks, StepsTaken stepsTaken, Clock clock) {
+    Rounds(RoundStopRepository stops, WalkLogs logs, Clock clock) {
         this.stops = stops;
-        this.walks = walks;
-        this.stepsTaken = stepsTaken;
+        this.logs = logs;
         this.clock = clock;
     }
 
@@ -44,7 +38,7 @@ public class Rounds {
     @Transactional(readOnly = true)
     public PlanNow of(SignedIn me, long planId) {
         SiteDay day = day(me);
-        return rows(me, planId, day).now(day);
+        return logs.rows(me, planId, day).now(day);
     }
 
     /**
@@ -54,49 +48,11 @@ public class Rounds {
      */
     @Transactional(readOnly = true)
     public WalkFacts walk(SignedIn me, long planId, LocalDate dueOn) {
-        SiteDay day = day(me);
-        PlanRows rows = rows(me, planId, day);
-        PlanFacts plan = rows.plan();
-        Optional<WalkSaid> row = walks.findByPlanIdAndDueOn(planId, dueOn).map(RoundWalk::said);
-        if (row.isEmpty() && !plan.days().includes(dueOn)) {
+        WalkLog log = logs.of(me, planId, day(me), dueOn);
+        if (!log.has(dueOn)) {
             throw new NotFoundException();
         }
-        WalkSaid said = row.orElse(WalkSaid.NOTHING);
-        boolean isNewest = rows.current(day).filter(dueOn::isBefore).isEmpty();
-        Instant start = PlanRows.start(dueOn, said, day);
-        Instant end = isNewest ? day.tomorrow() : end(plan, dueOn, day);
-        List<Stop> stopsThen = rows.stops(new Progress.Taken(taken(me, rows, start, end)));
-        WalkState state = new WalkTime(dueOn, day.today(), isNewest).state(said, stopsThen);
-        return new WalkFacts(plan, dueOn, state, said, start, stopsThen);
-    }
-
-    private List<StepTaken> taken(SignedIn me, PlanRows rows, Instant start, Instant end) {
-        List<Long> points = rows.rows().stream()
-                .flatMap(row -> row.pointId().stream())
-                .distinct()
-                .toList();
-        return stepsTaken.at(me.siteId(), points, start, end);
-    }
-
-    /** The next walk ends an older one's time, when its day begins or when it was begun. */
-    private Instant end(PlanFacts plan, LocalDate dueOn, SiteDay day) {
-        return plan.days()
-                .nextAfter(dueOn)
-                .map(next -> PlanRows.start(
-                        next,
-                        walks.findByPlanIdAndDueOn(plan.id(), next)
-                                .map(RoundWalk::said)
-                                .orElse(WalkSaid.NOTHING),
-                        day))
-                .orElse(day.tomorrow());
-    }
-
-    private PlanRows rows(SignedIn me, long planId, SiteDay day) {
-        List<StepRow> rows = stops.rowsOf(me.siteId(), planId, day.today(), day.now());
-        if (rows.isEmpty()) {
-            throw new NotFoundException();
-        }
-        return new PlanRows(rows);
+        return log.walk(dueOn);
     }
 
     private SiteDay day(SignedIn me) {

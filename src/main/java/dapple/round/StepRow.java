@@ -54,4 +54,27 @@ record StepRow(
                 Optional.ofNullable(readAt),
                 Optional.ofNullable(notedAt));
     }
+
+    /** The same with the lamps off on purpose at other times. */
+    StepRow off(Optional<Instant> since) {
+        return new StepRow(
+                plan, walk, name, place, retiredAt, since, pointId, point, quantity, isMeasurable, readAt, notedAt);
+    }
+
+    /** The enclosure alone. */
+    StepRow withoutPoint() {
+        return new StepRow(
+                plan,
+                walk,
+                name,
+                place,
+                retiredAt,
+                offSince,
+                Optional.empty(),
+                "",
+                Optional.empty(),
+                false,
+                Optional.empty(),
+                Optional.empty());
+    }
 }

@@ -51,6 +51,9 @@ class RoundsStorageTest {
     private WalkKeeping keeping;
 
     @Autowired
+    private Coverages coverages;
+
+    @Autowired
     private ReadingLogging logging;
 
     @Autowired
@@ -266,6 +269,35 @@ class RoundsStorageTest {
     void aDayOnWhichItIsNotDueIsNotFound() {
         long plan = planned(today()).plan().id();
         assertThatThrownBy(() -> rounds.walk(keeper, plan, today().plusDays(1))).isInstanceOf(NotFoundException.class);
+    }
+
+    @Test
+    void coverageCountsWhatWasDoneExcusedAndMissed() {
+        LocalDate begin = today().minusDays(3L * WEEK);
+        PlanNow now = planned(begin);
+        read(first, begin.atStartOfDay(keeper.zone()).toInstant());
+        read(second, begin.atStartOfDay(keeper.zone()).toInstant());
+        keeping.excuse(
+                keeper,
+                new WalkKey(now.plan().id(), begin.plusDays(WEEK)),
+                0,
+                new NotWalked(Excuse.Reason.NO_STAFF, ""));
+        Coverage coverage = coverages.of(keeper, now.plan().id());
+        assertThat(coverage.walks())
+                .extracting(WalkFacts::state)
+                .containsExactly(WalkState.DUE, WalkState.MISSED, WalkState.NOT_WALKED, WalkState.DONE);
+        assertThat(coverage.due()).isEqualTo(3);
+    }
+
+    @Test
+    void aPointThatIsReadForTheFirstTimeLaterDoesNotCountBefore() {
+        PlanNow now = planned(today().minusDays(WEEK));
+        read(first, startOfToday().minus(Duration.ofDays(3)));
+        assertThat(rounds.walk(keeper, now.plan().id(), today().minusDays(WEEK)).state())
+                .isEqualTo(WalkState.DONE);
+        read(second, startOfToday());
+        assertThat(rounds.walk(keeper, now.plan().id(), today().minusDays(WEEK)).state())
+                .isEqualTo(WalkState.DONE);
     }
 
     private PlanNow planned(LocalDate firstDay) {
