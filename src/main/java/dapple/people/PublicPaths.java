@@ -5,7 +5,9 @@ import java.util.Set;
 
 /** Files that every page needs, before anyone has signed in. */
 final class PublicPaths {
-    static final String[] ASSETS = {"/css/**", "/js/**", "/font/**", "/icon/**", "/webjars/**", "/sw.js", "/manifest.webmanifest"};
+    static final String[] ASSETS = {
+        "/css/**", "/js/**", "/font/**", "/icon/**", "/webjars/**", "/sw.js", "/manifest.webmanifest"
+    };
 
     private static final List<String> ASSET_FOLDERS = List.of("/css/", "/js/", "/font/", "/icon/", "/webjars/");
 

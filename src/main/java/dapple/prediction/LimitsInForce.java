@@ -2,6 +2,7 @@ package dapple.prediction;
 
 import dapple.animal.AnimalFacts;
 import dapple.animal.Animals;
+import dapple.animal.Housed;
 import dapple.animal.Occupant;
 import dapple.prediction.ResidentNeeds.InForce;
 import dapple.prediction.ResidentNeeds.Resident;
@@ -32,16 +33,19 @@ public class LimitsInForce {
         return limits(all, occupants.stream().map(Occupant::animal).toList());
     }
 
-    /** The same of every enclosure of a site in which somebody lives. */
+    /**
+     * The same of many enclosures.
+     *
+     * @param residents by enclosure, as {@link Animals#byEnclosure}
+     */
     @Transactional(readOnly = true)
-    public Map<Long, PointLimits> atSite(long siteId, Instant at) {
+    public Map<Long, PointLimits> of(long siteId, Map<Long, List<Housed>> residents, Instant at) {
         Map<Long, List<Resident>> byEnclosure = new HashMap<>();
-        animals.byEnclosure(siteId, at)
-                .forEach((enclosure, housed) -> byEnclosure.put(
-                        enclosure,
-                        housed.stream()
-                                .map(one -> new Resident(one.animal(), one.species().scientificName()))
-                                .toList()));
+        residents.forEach((enclosure, housed) -> byEnclosure.put(
+                enclosure,
+                housed.stream()
+                        .map(one -> new Resident(one.animal(), one.species().scientificName()))
+                        .toList()));
         InForce inForce = needs.inForce(
                 siteId, byEnclosure.values().stream().flatMap(List::stream).toList(), at);
         Map<Long, PointLimits> limits = new HashMap<>();

@@ -49,8 +49,9 @@ class ResidentNeeds {
         if (residents.isEmpty()) {
             return new InForce(Map.of(), Map.of());
         }
-        Set<Long> living =
-                residents.stream().map(resident -> resident.animal().speciesId()).collect(Collectors.toSet());
+        Set<Long> living = residents.stream()
+                .map(resident -> resident.animal().speciesId())
+                .collect(Collectors.toSet());
         List<Long> ids =
                 residents.stream().map(resident -> resident.animal().id()).toList();
         return new InForce(targets.inForceInMonth(siteId, living, at), orders.inForceOf(siteId, ids, at));

@@ -111,8 +111,8 @@ public class ReadingLogging {
     private long store(Visitor visitor, Entry entry) {
         PointFacts point = opening.point(visitor, entry.place());
         MeterFacts meter = meters.get(visitor.siteId(), entry.meterId());
-        Visit visit = opening.at(
-                visitor, entry.place().visitKey(), entry.place().enclosureId(), entry.takenAt());
+        Visit visit =
+                opening.at(visitor, entry.place().visitKey(), entry.place().enclosureId(), entry.takenAt());
         Recorded recorded = new Recorded(clock.instant(), visitor.personId());
         return judged(readings.saveAndFlush(new Reading(visit, entry, meter.quantity(), point.facing(), recorded)));
     }

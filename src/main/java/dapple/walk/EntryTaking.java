@@ -60,7 +60,8 @@ class EntryTaking {
      */
     Answer take(SignedIn me, TypedEntry typed) {
         if (!typed.isWhole()) {
-            throw new IllegalArgumentException("an entry must name its place, person, times, and an amount or an outcome");
+            throw new IllegalArgumentException(
+                    "an entry must name its place, person, times, and an amount or an outcome");
         }
         UUID key = Given.of(typed.key());
         if (Given.of(typed.personId()) != me.personId()) {
@@ -90,11 +91,7 @@ class EntryTaking {
         logging.note(
                 Visitor.of(me),
                 new Unread(
-                        key,
-                        place(typed),
-                        Given.of(typed.outcome()),
-                        Optional.ofNullable(typed.quantity()),
-                        takenAt));
+                        key, place(typed), Given.of(typed.outcome()), Optional.ofNullable(typed.quantity()), takenAt));
         return Answer.stored(key, say("outcome." + typed.outcome()));
     }
 
@@ -122,13 +119,11 @@ class EntryTaking {
 
     private Answer stored(SignedIn me, UUID key, long readingId) {
         ReadingView view = readings.judged(me.siteId(), readingId).get(0);
-        return new Answer(
-                key, Answer.Kind.STORED, sentences.judged(view), Optional.of(readingId), view.state());
+        return new Answer(key, Answer.Kind.STORED, sentences.judged(view), Optional.of(readingId), view.state());
     }
 
     private static VisitPlace place(TypedEntry typed) {
-        return new VisitPlace(
-                Given.of(typed.visitKey()), Given.of(typed.enclosureId()), Given.of(typed.pointId()));
+        return new VisitPlace(Given.of(typed.visitKey()), Given.of(typed.enclosureId()), Given.of(typed.pointId()));
     }
 
     private String say(String key) {

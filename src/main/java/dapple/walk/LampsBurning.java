@@ -29,12 +29,14 @@ record LampsBurning(Optional<Rig> rig, LocalDate day, ZoneId zone, Map<Long, Haz
     Sheet.Hazard hazard() {
         List<Hazard> found = fittings()
                 .filter(fitting -> fitting.lamp().model().lampClass().emitsUltraviolet())
-                .map(fitting -> hazards.getOrDefault(
-                        fitting.lamp().model().id(), KeeperDose.Hazard.WITHOUT_SPECTRUM))
+                .map(fitting -> hazards.getOrDefault(fitting.lamp().model().id(), KeeperDose.Hazard.WITHOUT_SPECTRUM))
                 .toList();
         List<Hazard> counted = found.isEmpty() ? List.of(Hazard.WITHOUT_SPECTRUM) : found;
         return new Sheet.Hazard(
-                counted.stream().mapToDouble(Hazard::actinicPerUvIndexMinute).max().orElseThrow(),
+                counted.stream()
+                        .mapToDouble(Hazard::actinicPerUvIndexMinute)
+                        .max()
+                        .orElseThrow(),
                 counted.stream().mapToDouble(Hazard::uvaPerUvIndexMinute).max().orElseThrow(),
                 counted.stream().anyMatch(Hazard::isAssumed));
     }
@@ -61,8 +63,7 @@ record LampsBurning(Optional<Rig> rig, LocalDate day, ZoneId zone, Map<Long, Haz
 
     /** From the day before until the day after, times that meet made one. */
     private List<Sheet.Lit> lit(FittingFacts fitting, LampTimer timer) {
-        Span hung = new Span(
-                fitting.span().from(), fitting.span().to().orElse(Instant.MAX));
+        Span hung = new Span(fitting.span().from(), fitting.span().to().orElse(Instant.MAX));
         List<Span> spans = new ArrayList<>();
         for (LocalDate date = day.minusDays(1); !date.isAfter(day.plusDays(1)); date = date.plusDays(1)) {
             timer.lit(date, zone).flatMap(span -> span.meet(hung)).ifPresent(span -> join(spans, span));

@@ -65,7 +65,9 @@ class PhoneTexts {
                         names("phone.unlikely.", Direction.values()),
                         names("phone.slip.", Slip.values()),
                         names("outcome.", Outcome.values()),
-                        names("visit.amount.wrong.", Quantity.measuredInTheField().toArray(Quantity[]::new)))
+                        names(
+                                "visit.amount.wrong.",
+                                Quantity.measuredInTheField().toArray(Quantity[]::new)))
                 .flatMap(part -> part);
     }
 

@@ -99,7 +99,8 @@ class SheetWords {
                         .orElseGet(() -> say("visit.never-read")),
                 stop.done().contains(asked),
                 Optional.ofNullable(known.expected().get(place))
-                        .map(found -> new Range(found.range().low(), found.range().high())),
+                        .map(found ->
+                                new Range(found.range().low(), found.range().high())),
                 ceiling(known, point, quantity));
     }
 

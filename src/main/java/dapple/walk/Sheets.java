@@ -1,6 +1,7 @@
 package dapple.walk;
 
 import dapple.animal.Animals;
+import dapple.animal.Housed;
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
@@ -19,6 +20,7 @@ import dapple.rig.Rig;
 import dapple.rig.Rigs;
 import dapple.round.RoundStep;
 import dapple.round.WalkFacts;
+import dapple.site.Given;
 import dapple.walk.StopNow.Asked;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
@@ -31,6 +33,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -95,12 +98,17 @@ class Sheets {
         List<StopNow> stops = walk.stops().stream()
                 .filter(stop -> stop.isWalked() && byId.containsKey(stop.enclosureId()))
                 .map(stop -> new StopNow(
-                        byId.get(stop.enclosureId()),
+                        Given.of(byId.get(stop.enclosureId())),
                         visitKey(me, walk, stop.enclosureId()),
                         asked(stop.steps(), points),
-                        Set.copyOf(asked(stop.steps().stream().filter(RoundStep::isDone).toList(), points))))
+                        Set.copyOf(asked(
+                                stop.steps().stream().filter(RoundStep::isDone).toList(), points))))
                 .toList();
-        return words.sheet(me, List.of(SheetWords.plan(walk.plan(), walk.dueOn())), stops, known(me, stops, meters.inUse(me.siteId())));
+        return words.sheet(
+                me,
+                List.of(SheetWords.plan(walk.plan(), walk.dueOn())),
+                stops,
+                known(me, stops, meters.inUse(me.siteId())));
     }
 
     /** One person's two phones write one visit of a walk. */
@@ -112,7 +120,7 @@ class Sheets {
     private static List<Asked> asked(List<RoundStep> steps, Map<Long, PointFacts> points) {
         return steps.stream()
                 .filter(step -> points.containsKey(step.pointId()))
-                .map(step -> new Asked(points.get(step.pointId()), step.quantity()))
+                .map(step -> new Asked(Given.of(points.get(step.pointId())), step.quantity()))
                 .toList();
     }
 
@@ -123,11 +131,12 @@ class Sheets {
         List<PointFacts> points =
                 stops.stream().flatMap(stop -> stop.points().stream()).toList();
         Map<Long, Rig> rigById = rigs.nowAtSite(me.siteId());
+        Map<Long, List<Housed>> residents = animals.byEnclosure(me.siteId(), now);
         List<RecentReading> newest = readings.in(me.siteId(), enclosureIds, Expectations.NEWEST);
         return new Known(
-                animals.byEnclosure(me.siteId(), now),
+                residents,
                 rigById,
-                limits.atSite(me.siteId(), now),
+                limits.of(me.siteId(), residents, now),
                 expectations.at(
                         new Expectations.Site(me.siteId(), me.zone()), points, rigById, newest, resolutions(inUse)),
                 hazards.ofModels(me.siteId(), models(rigById, enclosureIds)),
@@ -138,8 +147,8 @@ class Sheets {
 
     private static List<LampModelFacts> models(Map<Long, Rig> rigById, Collection<Long> enclosureIds) {
         return enclosureIds.stream()
-                .filter(rigById::containsKey)
-                .flatMap(id -> rigById.get(id).fittings().stream())
+                .flatMap(id -> Stream.ofNullable(rigById.get(id)))
+                .flatMap(rig -> rig.fittings().stream())
                 .map(fitting -> fitting.lamp().model())
                 .distinct()
                 .toList();

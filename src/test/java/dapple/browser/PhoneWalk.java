@@ -50,8 +50,7 @@ final class PhoneWalk {
     }
 
     int count(String state) {
-        return Math.toIntExact(
-                states().stream().filter(state::equals).count());
+        return Math.toIntExact(states().stream().filter(state::equals).count());
     }
 
     List<String> states() {

@@ -23,7 +23,8 @@ class WithoutSignalIT {
     private static final String DEMO = "--spring.profiles.active=demo";
 
     /** The first walk that somebody can go on with. */
-    private static final String WALK = "return [...document.querySelectorAll(\"a[href*='/walks/']\")][0].getAttribute('href');";
+    private static final String WALK =
+            "return [...document.querySelectorAll(\"a[href*='/walks/']\")][0].getAttribute('href');";
 
     /** Whether the page and its files are on the phone. */
     private static final String KEPT = """

@@ -338,7 +338,9 @@ class RoundsStorageTest {
 
     private void note(PointFacts point, Outcome outcome) {
         VisitPlace place = new VisitPlace(UUID.randomUUID(), point.enclosureId(), point.id());
-        logging.note(new Visitor(site.id(), keeper.personId()), new Unread(UUID.randomUUID(), place, outcome, clock.instant()));
+        logging.note(
+                new Visitor(site.id(), keeper.personId()),
+                new Unread(UUID.randomUUID(), place, outcome, clock.instant()));
     }
 
     private LocalDate today() {

@@ -121,7 +121,8 @@ class PhonePagesTest {
         long room = enclosures.addRoom(site.id(), "</script><b>", 1);
         long enclosure = enclosures.add(site.id(), room, "X1", 1, Optional.empty());
         String carried = carried(page(enclosure));
-        assertThat(json.readTree(carried).path("stops").get(0).path("room").asString()).isEqualTo("</script><b>");
+        assertThat(json.readTree(carried).path("stops").get(0).path("room").asString())
+                .isEqualTo("</script><b>");
     }
 
     @Test
