@@ -5,6 +5,7 @@ import dapple.enclosure.InnerSize;
 import dapple.enclosure.PointFacts;
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
+import dapple.light.dose.KeeperDose;
 import dapple.light.field.Facing;
 import dapple.light.field.Field;
 import dapple.light.field.Light;
@@ -34,9 +35,6 @@ import java.util.stream.Stream;
 final class KeeperRule {
     /** How long work before an enclosure is taken to last in a day, min: ours, no source. */
     static final double WORK_MINUTES = 30;
-
-    /** Of a lamp without a spectrum: UV index times hours until 30 J/m²; the short end of what lamps have been found to allow. */
-    static final double UV_INDEX_HOURS_WITHOUT_SPECTRUM = 0.6;
 
     private static final double SECONDS_PER_HOUR = 3600;
     private static final double BEFORE_METRES = 0.3;
@@ -200,6 +198,7 @@ final class KeeperRule {
     }
 
     private static double assumed() {
-        return KeeperLimit.ACTINIC_JOULES_PER_SQUARE_METRE / (UV_INDEX_HOURS_WITHOUT_SPECTRUM * SECONDS_PER_HOUR);
+        return KeeperLimit.ACTINIC_JOULES_PER_SQUARE_METRE
+                / (KeeperDose.UV_INDEX_HOURS_WITHOUT_SPECTRUM * SECONDS_PER_HOUR);
     }
 }

@@ -46,6 +46,12 @@ public record PointFacts(
         return served.holds(speciesId, animalId);
     }
 
+    /** What of it can be measured; where nothing can, the first, so that this can be noted. */
+    public List<Quantity> measurableBy(Set<Quantity> meters) {
+        List<Quantity> measurable = quantities.stream().filter(meters::contains).toList();
+        return measurable.isEmpty() ? List.of(firstQuantity()) : measurable;
+    }
+
     /** What the point is read for first of all: the UV index where it is asked. */
     public Quantity firstQuantity() {
         return quantities.get(0);

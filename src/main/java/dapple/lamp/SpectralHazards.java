@@ -1,5 +1,6 @@
 package dapple.lamp;
 
+import dapple.light.dose.KeeperDose.Hazard;
 import dapple.light.spectrum.Spectrum;
 import dapple.light.spectrum.SpectrumSummary;
 import java.util.Collection;
@@ -7,15 +8,18 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
 /** How dangerous to people the spectra of lamps are. Spectra are never edited, so what was found stays. */
 @Service
 public class SpectralHazards {
+    private static final double SECONDS_PER_MINUTE = 60;
+
     private final FiledSpectrumRepository spectra;
     private final LampSpectra lampSpectra;
-    private final Map<Long, Optional<Double>> found = new ConcurrentHashMap<>();
+    private final Map<Long, Optional<Hazard>> found = new ConcurrentHashMap<>();
 
     SpectralHazards(FiledSpectrumRepository spectra, LampSpectra lampSpectra) {
         this.spectra = spectra;
@@ -28,31 +32,45 @@ public class SpectralHazards {
      */
     @Transactional(readOnly = true)
     public Map<Long, Double> actinicPerUvIndex(long siteId, Collection<LampModelFacts> models) {
-        Map<Long, Double> byModel = new HashMap<>();
+        return ofModels(siteId, models).entrySet().stream()
+                .collect(Collectors.toMap(
+                        Map.Entry::getKey, entry -> entry.getValue().actinicPerUvIndexMinute() / SECONDS_PER_MINUTE));
+    }
+
+    /** What a minute at a UV index of 1 does to people, by lamp model; missing are the same models. */
+    @Transactional(readOnly = true)
+    public Map<Long, Hazard> ofModels(long siteId, Collection<LampModelFacts> models) {
+        Map<Long, Hazard> byModel = new HashMap<>();
         for (LampModelFacts model : models) {
             if (model.evidence() instanceof SpectrumEvidence.OnFile file) {
-                found.computeIfAbsent(file.spectrumId(), id -> ratio(siteId, id))
-                        .ifPresent(ratio -> byModel.put(model.id(), ratio));
+                found.computeIfAbsent(file.spectrumId(), id -> hazard(siteId, id))
+                        .ifPresent(hazard -> byModel.put(model.id(), hazard));
             }
         }
         return Map.copyOf(byModel);
     }
 
-    private Optional<Double> ratio(long siteId, long spectrumId) {
+    private Optional<Hazard> hazard(long siteId, long spectrumId) {
         return spectra.content(siteId, spectrumId)
                 .map(SpectrumText::read)
                 .flatMap(SpectralHazards::spectrum)
                 .map(lampSpectra::summary)
-                .flatMap(SpectralHazards::ratio);
+                .flatMap(SpectralHazards::hazard);
     }
 
     private static Optional<Spectrum> spectrum(SpectrumText.Outcome outcome) {
         return outcome instanceof SpectrumText.Outcome.Read read ? Optional.of(read.spectrum()) : Optional.empty();
     }
 
-    private static Optional<Double> ratio(SpectrumSummary summary) {
-        return Optional.ofNullable(SpectrumFigures.of(summary).uvIndex())
+    private static Optional<Hazard> hazard(SpectrumSummary summary) {
+        SpectrumFigures figures = SpectrumFigures.of(summary);
+        return Optional.ofNullable(figures.uvIndex())
                 .filter(uvIndex -> uvIndex > 0)
-                .map(uvIndex -> summary.actinicWattsPerSquareMetre() / uvIndex);
+                .map(uvIndex -> new Hazard(
+                        summary.actinicWattsPerSquareMetre() / uvIndex * SECONDS_PER_MINUTE,
+                        Optional.ofNullable(figures.uvaWattsPerSquareMetre()).orElse(0.0)
+                                / uvIndex
+                                * SECONDS_PER_MINUTE,
+                        false));
     }
 }

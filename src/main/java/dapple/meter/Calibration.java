@@ -62,6 +62,10 @@ class Calibration {
                 : Optional.of(new Withdrawal(withdrawnAt, withdrawnBy, withdrawalReason));
     }
 
+    long meterId() {
+        return meterId;
+    }
+
     CalibrationInForce inForce() {
         return new CalibrationInForce(id, meterId, factor, dueOn, certificate);
     }

@@ -14,6 +14,13 @@ interface CalibrationRepository extends JpaRepository<Calibration, Long> {
             order by c.openCalibratedAt desc, c.id desc""")
     List<Calibration> newestFirst(long meterId, Instant at, Limit limit);
 
+    /** The newest of each meter at an instant; of several from one instant the one entered last comes first. */
+    @Query("""
+            select c from Calibration c where c.siteId = :siteId and c.openCalibratedAt = (
+              select max(n.openCalibratedAt) from Calibration n where n.meterId = c.meterId and n.openCalibratedAt <= :at)
+            order by c.id desc""")
+    List<Calibration> inForceAt(long siteId, Instant at);
+
     /** With those that were withdrawn. */
     @Query("""
             select c from Calibration c where c.siteId = :siteId and c.meterId = :meterId

@@ -65,6 +65,13 @@ public class Meters {
         return meters.all(siteId).stream().map(Meter::facts).collect(Collectors.toMap(MeterFacts::id, meter -> meter));
     }
 
+    /** The calibrations of all meters of a site that are in force at an instant, by meter. */
+    @Transactional(readOnly = true)
+    public Map<Long, CalibrationInForce> calibrationsAt(long siteId, Instant at) {
+        return calibrations.inForceAt(siteId, at).stream()
+                .collect(Collectors.toMap(Calibration::meterId, Calibration::inForce, (newest, older) -> newest));
+    }
+
     /** The calibration of a meter that is in force at an instant, if it has been calibrated before. */
     @Transactional(readOnly = true)
     public Optional<CalibrationInForce> calibrationAt(long meterId, Instant at) {

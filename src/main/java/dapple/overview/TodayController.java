@@ -6,6 +6,9 @@ import dapple.people.SignedIn;
 import dapple.review.Desks;
 import dapple.review.Filter;
 import dapple.rig.Rigs;
+import dapple.round.MineFirst;
+import dapple.round.PlanNow;
+import dapple.round.Rounds;
 import java.time.Clock;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
@@ -18,11 +21,13 @@ import org.springframework.web.bind.annotation.GetMapping;
 class TodayController {
     private final Desks desks;
     private final Rigs rigs;
+    private final Rounds rounds;
     private final Clock clock;
 
-    TodayController(Desks desks, Rigs rigs, Clock clock) {
+    TodayController(Desks desks, Rigs rigs, Rounds rounds, Clock clock) {
         this.desks = desks;
         this.rigs = rigs;
+        this.rounds = rounds;
         this.clock = clock;
     }
 
@@ -32,6 +37,9 @@ class TodayController {
                 "today",
                 Today.of(
                         desks.at(me, Filter.NONE), rigs.lastLightChanges(me.siteId()), me.personId(), clock.instant()));
+        model.addAttribute(
+                "rounds",
+                MineFirst.of(rounds.now(me).stream().filter(PlanNow::isOpen).toList(), me));
         return "overview/today";
     }
 }

@@ -24,6 +24,8 @@ public enum Action {
     /** Rooms, enclosures and measuring points. */
     ARRANGE_ENCLOSURES,
     LOG_READINGS,
+    /** Plans rounds and changes them. */
+    ARRANGE_ROUNDS,
     SEE_REVIEW,
     /** Says that an alarm has been seen: it goes for everybody. */
     ANSWER_ALARMS,
@@ -61,6 +63,7 @@ public enum Action {
         allow(SEE_ENCLOSURES, Role.values());
         allow(ARRANGE_ENCLOSURES, SUPERVISOR, LIGHTING_LEAD, ADMINISTRATOR);
         allow(LOG_READINGS, KEEPER, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE);
+        allow(ARRANGE_ROUNDS, SUPERVISOR, LIGHTING_LEAD);
         allow(SEE_REVIEW, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, MAINTENANCE, INSPECTOR);
         allow(ANSWER_ALARMS, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, MAINTENANCE);
         allow(SEE_ANIMALS, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR, ADMINISTRATOR);

@@ -74,7 +74,7 @@ public record EnclosureScene(
 
     /** Whether a point serves somebody who needs this. */
     public boolean serves(PointFacts point, SpeciesNeed need) {
-        return need.holders(occupants, needs).stream()
+        return need.holders(occupants.stream().map(Occupant::animal).toList(), needs).stream()
                 .anyMatch(animal -> point.serves(animal.speciesId(), animal.id()));
     }
 

@@ -1,5 +1,6 @@
 package dapple.prediction;
 
+import dapple.animal.AnimalFacts;
 import dapple.animal.Occupant;
 import dapple.order.OrderFacts;
 import dapple.order.VetOrders;
@@ -7,7 +8,6 @@ import dapple.prediction.SpeciesNeed.UnderOrder;
 import dapple.target.TargetInMonth;
 import dapple.target.Targets;
 import java.time.Instant;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -32,34 +32,51 @@ class ResidentNeeds {
         this.orders = orders;
     }
 
+    /** An animal or group by its name and that of its species. */
+    record Resident(AnimalFacts animal, String scientificName) {}
+
     /** One for each species, and one for each animal or group under an order; the strictest ceiling first. */
     @Transactional(readOnly = true)
     public List<SpeciesNeed> of(long siteId, List<Occupant> occupants, Instant at) {
-        if (occupants.isEmpty()) {
-            return List.of();
-        }
-        Set<Long> living = occupants.stream()
-                .map(occupant -> occupant.animal().speciesId())
-                .collect(Collectors.toSet());
-        Collection<Long> ids = occupants.stream().map(Occupant::id).toList();
-        Map<Long, TargetInMonth> inForce = targets.inForceInMonth(siteId, living, at);
-        Map<Long, OrderFacts> ordered = orders.inForceOf(siteId, ids, at);
-        return occupants.stream()
-                .map(occupant -> need(
-                        occupant,
-                        Optional.ofNullable(inForce.get(occupant.animal().speciesId())),
-                        Optional.ofNullable(ordered.get(occupant.id()))))
-                .distinct()
-                .sorted(STRICTEST_FIRST)
+        List<Resident> residents = occupants.stream()
+                .map(occupant -> new Resident(occupant.animal(), occupant.scientificName()))
                 .toList();
+        return inForce(siteId, residents, at).of(residents);
     }
 
-    private static SpeciesNeed need(Occupant occupant, Optional<TargetInMonth> target, Optional<OrderFacts> order) {
-        return new SpeciesNeed(
-                occupant.animal().speciesId(),
-                occupant.scientificName(),
-                target.map(TargetInMonth::target),
-                order.map(found -> new UnderOrder(occupant.animal(), found)),
-                target.flatMap(TargetInMonth::light));
+    /** What is in force for any of some animals, wherever they live. */
+    InForce inForce(long siteId, List<Resident> residents, Instant at) {
+        if (residents.isEmpty()) {
+            return new InForce(Map.of(), Map.of());
+        }
+        Set<Long> living = residents.stream()
+                .map(resident -> resident.animal().speciesId())
+                .collect(Collectors.toSet());
+        List<Long> ids =
+                residents.stream().map(resident -> resident.animal().id()).toList();
+        return new InForce(targets.inForceInMonth(siteId, living, at), orders.inForceOf(siteId, ids, at));
+    }
+
+    /** Targets by species, orders by animal. */
+    record InForce(Map<Long, TargetInMonth> targets, Map<Long, OrderFacts> orders) {
+        List<SpeciesNeed> of(List<Resident> together) {
+            return together.stream()
+                    .map(this::need)
+                    .distinct()
+                    .sorted(STRICTEST_FIRST)
+                    .toList();
+        }
+
+        private SpeciesNeed need(Resident resident) {
+            Optional<TargetInMonth> target =
+                    Optional.ofNullable(targets.get(resident.animal().speciesId()));
+            return new SpeciesNeed(
+                    resident.animal().speciesId(),
+                    resident.scientificName(),
+                    target.map(TargetInMonth::target),
+                    Optional.ofNullable(orders.get(resident.animal().id()))
+                            .map(found -> new UnderOrder(resident.animal(), found)),
+                    target.flatMap(TargetInMonth::light));
+        }
     }
 }

@@ -1,7 +1,6 @@
 package dapple.prediction;
 
 import dapple.animal.AnimalFacts;
-import dapple.animal.Occupant;
 import dapple.light.judging.Limits;
 import dapple.light.quantity.Interval;
 import dapple.light.quantity.Quantity;
@@ -83,9 +82,8 @@ public record SpeciesNeed(
     }
 
     /** Those among animals whose need this is: an animal under an order has its own of all the needs. */
-    List<AnimalFacts> holders(List<Occupant> occupants, List<SpeciesNeed> all) {
-        return occupants.stream()
-                .map(Occupant::animal)
+    List<AnimalFacts> holders(List<AnimalFacts> animals, List<SpeciesNeed> all) {
+        return animals.stream()
                 .filter(animal -> all.stream().anyMatch(need -> need.animalId() == animal.id())
                         ? animalId() == animal.id()
                         : order.isEmpty() && speciesId == animal.speciesId())

@@ -86,9 +86,9 @@ public class ReadingLogging {
         patiently.run(() -> {
             if (unreadPoints.findByEntryKey(unread.key()).isEmpty()) {
                 VisitPlace place = unread.place();
-                Visit visit = opening.at(visitor, place.visitKey(), place.enclosureId());
+                Visit visit = opening.at(visitor, place.visitKey(), place.enclosureId(), unread.notedAt());
                 opening.point(visitor, place);
-                unreadPoints.saveAndFlush(new UnreadPoint(visit, unread, clock.instant()));
+                unreadPoints.saveAndFlush(new UnreadPoint(visit, unread));
             }
             return unread.place().pointId();
         });
@@ -112,7 +112,7 @@ public class ReadingLogging {
         PointFacts point = opening.point(visitor, entry.place());
         MeterFacts meter = meters.get(visitor.siteId(), entry.meterId());
         Visit visit =
-                opening.at(visitor, entry.place().visitKey(), entry.place().enclosureId());
+                opening.at(visitor, entry.place().visitKey(), entry.place().enclosureId(), entry.takenAt());
         Recorded recorded = new Recorded(clock.instant(), visitor.personId());
         return judged(readings.saveAndFlush(new Reading(visit, entry, meter.quantity(), point.facing(), recorded)));
     }

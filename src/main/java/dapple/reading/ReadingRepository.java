@@ -105,4 +105,16 @@ interface ReadingRepository extends Repository<Reading, Long> {
 
     @Query(RecordedReading.SELECT + "where r.siteId = :siteId and r.id in :readingIds order by r.takenAt, r.id")
     List<RecordedReading> recordedOf(long siteId, Collection<Long> readingIds);
+
+    /** What was read at points over [from, to) as asked and still stands. */
+    @Query("select new dapple.reading.StepTaken(r.pointId, r.quantity, r.takenAt) from Reading r "
+            + "where r.siteId = :siteId and r.pointId in :points and r.heldAsAsked = true "
+            + "and r.takenAt >= :from and r.takenAt < :to and " + CURRENT)
+    List<StepTaken> taken(long siteId, Collection<Long> points, Instant from, Instant to);
+
+    /** What is asked at points now and was read there before an instant. */
+    @Query("select new dapple.reading.StepKnown(m.id, q) from MeasuringPoint m join m.quantities q "
+            + "where m.siteId = :siteId and m.id in :points and exists (select 1 from Reading r "
+            + "where r.pointId = m.id and r.quantity = q and r.takenAt < :before)")
+    List<StepKnown> known(long siteId, Collection<Long> points, Instant before);
 }

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.validation.Errors;
 
 /** Whether a typed number can be what a meter of its quantity shows. */
-final class TypedAmount {
+public final class TypedAmount {
     private static final int DECIMALS = 2;
 
     private TypedAmount() {}
@@ -18,7 +18,8 @@ final class TypedAmount {
         }
     }
 
-    private static boolean isShown(BigDecimal amount, Quantity quantity) {
+    /** Whether a display of a quantity can show it. */
+    public static boolean isShown(BigDecimal amount, Quantity quantity) {
         return amount.scale() <= DECIMALS
                 && amount.compareTo(BigDecimal.valueOf(quantity.lowest())) >= 0
                 && amount.compareTo(BigDecimal.valueOf(quantity.highest())) <= 0;

@@ -44,14 +44,14 @@ class UnreadPoint {
     @SuppressWarnings("NullAway.Init")
     protected UnreadPoint() {}
 
-    UnreadPoint(Visit visit, Unread unread, Instant notedAt) {
+    UnreadPoint(Visit visit, Unread unread) {
         this.siteId = visit.siteId();
         this.visit = visit;
         this.pointId = unread.place().pointId();
         this.outcome = unread.outcome();
         this.quantity =
                 unread.quantity().filter(one -> outcome.isOfOneQuantity()).orElse(null);
-        this.notedAt = notedAt;
+        this.notedAt = unread.notedAt();
         this.entryKey = unread.key();
     }
 

@@ -114,7 +114,7 @@ class VisitController {
             @RequestParam Outcome outcome,
             @RequestParam(required = false) @Nullable Quantity quantity) {
         VisitPlace place = new VisitPlace(visitKey, enclosureId, pointId);
-        logging.note(Visitor.of(me), new Unread(key, place, outcome, Optional.ofNullable(quantity)));
+        logging.note(Visitor.of(me), new Unread(key, place, outcome, Optional.ofNullable(quantity), clock.instant()));
         return "redirect:" + walks.at(me.siteId(), enclosureId, visitKey).onward();
     }
 

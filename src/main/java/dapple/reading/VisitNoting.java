@@ -37,7 +37,7 @@ public class VisitNoting {
     public void note(Visitor visitor, UUID visitKey, long enclosureId, UUID key, String note) {
         enclosures.get(visitor.siteId(), enclosureId);
         patiently.run(() -> {
-            Visit visit = opening.at(visitor, visitKey, enclosureId);
+            Visit visit = opening.at(visitor, visitKey, enclosureId, clock.instant());
             if (notes.findByEntryKey(key).isEmpty()) {
                 Recorded recorded = new Recorded(clock.instant(), visitor.personId());
                 notes.saveAndFlush(new VisitNote(visit, key, note, recorded));

@@ -4,7 +4,7 @@ import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
 import dapple.site.ConflictException;
 import dapple.site.NotFoundException;
-import java.time.Clock;
+import java.time.Instant;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
 
@@ -13,22 +13,21 @@ import org.springframework.stereotype.Component;
 class VisitOpening {
     private final VisitRepository visits;
     private final Enclosures enclosures;
-    private final Clock clock;
 
-    VisitOpening(VisitRepository visits, Enclosures enclosures, Clock clock) {
+    VisitOpening(VisitRepository visits, Enclosures enclosures) {
         this.visits = visits;
         this.enclosures = enclosures;
-        this.clock = clock;
     }
 
     /**
      * The visit of an entry.
      *
+     * @param at when the entry was made; the first begins the visit
      * @throws ConflictException if the visit's key belongs to somebody else's visit, or to one elsewhere
      */
-    Visit at(Visitor visitor, UUID visitKey, long enclosureId) {
+    Visit at(Visitor visitor, UUID visitKey, long enclosureId, Instant at) {
         Visit visit = visits.lockByKey(visitKey)
-                .orElseGet(() -> visits.saveAndFlush(new Visit(visitor, visitKey, enclosureId, clock.instant())));
+                .orElseGet(() -> visits.saveAndFlush(new Visit(visitor, visitKey, enclosureId, at)));
         if (!visit.is(visitor, enclosureId)) {
             throw new ConflictException("the key belongs to another visit");
         }

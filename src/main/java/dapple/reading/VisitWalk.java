@@ -65,11 +65,8 @@ class VisitWalk {
         return new Walk(enclosure, visitKey, species(siteId, enclosureId), steps, read, unread, inUse);
     }
 
-    /** What is asked at a point and can be measured; without any meter the first of it, so that this can be noted. */
     private static Stream<Step> steps(PointFacts point, Set<Quantity> measurable) {
-        List<Quantity> asked =
-                point.quantities().stream().filter(measurable::contains).toList();
-        List<Quantity> walked = asked.isEmpty() ? List.of(point.firstQuantity()) : asked;
+        List<Quantity> walked = point.measurableBy(measurable);
         return walked.stream().map(quantity -> new Step(point, quantity, quantity == walked.get(0)));
     }
 

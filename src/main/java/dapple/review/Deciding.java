@@ -8,8 +8,6 @@ import dapple.site.NotFoundException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -87,12 +85,9 @@ public class Deciding {
         decision.givenTo().ifPresent(person -> people.get(me.siteId(), person));
     }
 
-    /** What was decided since an instant, by enclosure, oldest first. */
     @Transactional(readOnly = true)
-    public Map<Long, List<DecisionFacts>> since(long siteId, Instant since) {
-        return decisions.since(siteId, since).stream()
-                .map(Decision::facts)
-                .collect(Collectors.groupingBy(DecisionFacts::enclosureId));
+    Decided since(long siteId, Instant since) {
+        return Decided.of(decisions.since(siteId, since));
     }
 
     /** All that was ever decided about one enclosure, oldest first. */

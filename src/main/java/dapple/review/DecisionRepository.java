@@ -14,8 +14,10 @@ interface DecisionRepository extends Repository<Decision, Long> {
 
     boolean existsByEntryKey(UUID entryKey);
 
-    @Query("select d from Decision d where d.siteId = :siteId and d.madeAt >= :since order by d.madeAt, d.id")
-    List<Decision> since(long siteId, Instant since);
+    @Query("""
+            select new dapple.review.Decided$Row(d, p.name) from Decision d left join Person p on p.id = d.givenTo
+            where d.siteId = :siteId and d.madeAt >= :since order by d.madeAt, d.id""")
+    List<Decided.Row> since(long siteId, Instant since);
 
     @Query("select d from Decision d where d.siteId = :siteId and d.enclosureId = :enclosureId order by d.madeAt, d.id")
     List<Decision> of(long siteId, long enclosureId);

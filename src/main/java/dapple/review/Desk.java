@@ -20,8 +20,15 @@ import java.util.stream.Stream;
  * @param open findings that wait for somebody
  * @param accepted findings that stand for a while, with a reason
  * @param settings of the site, by which the findings were made
+ * @param names of those to whom something was given, by id
  */
-public record Desk(ReviewList review, List<Finding> open, List<Finding> accepted, Filter filter, Settings settings) {
+public record Desk(
+        ReviewList review,
+        List<Finding> open,
+        List<Finding> accepted,
+        Filter filter,
+        Settings settings,
+        Map<Long, String> names) {
     private static final Comparator<Finding> BY_HARM = Comparator.comparing(Finding::urgency)
             .thenComparing(finding -> finding.standing().mayExceed(), Comparator.reverseOrder())
             .thenComparing(finding -> finding.standing()
@@ -29,34 +36,48 @@ public record Desk(ReviewList review, List<Finding> open, List<Finding> accepted
                     .flatMap(Standing.AtPoint::since)
                     .orElse(Instant.MIN));
 
-    static Desk of(
-            List<Standing> standings, List<Finding> findings, Filter filter, Settings settings, LocalDate today) {
-        List<Finding> looked = findings.stream()
-                .filter(finding -> filter.covers(finding.standing()) && filter.covers(finding))
+    /** The whole site; sorted, and parted by what has been accepted, by {@link #only}. */
+    static Desk of(List<Standing> standings, List<Finding> findings, Settings settings, Map<Long, String> names) {
+        return new Desk(new ReviewList(standings), findings, List.of(), Filter.NONE, settings, names);
+    }
+
+    /** The same of the enclosures that a filter covers. */
+    Desk only(Filter restricted, LocalDate today) {
+        List<Finding> looked = Stream.concat(open.stream(), accepted.stream())
+                .filter(finding -> restricted.covers(finding.standing()) && restricted.covers(finding))
                 .sorted(BY_HARM)
                 .toList();
-        boolean byFinding = filter.kind() != null || filter.person() != null;
+        boolean byFinding = restricted.kind() != null || restricted.person() != null;
         Set<Long> found = looked.stream()
                 .map(finding -> finding.standing().enclosure().id())
                 .collect(Collectors.toSet());
-        List<Standing> enclosures = standings.stream()
-                .filter(filter::covers)
+        List<Standing> enclosures = review.standings().stream()
+                .filter(restricted::covers)
                 .filter(standing ->
                         !byFinding || found.contains(standing.enclosure().id()))
                 .toList();
-        Predicate<Finding> accepted = finding -> finding.acceptance(today).isPresent();
+        Predicate<Finding> isAccepted = finding -> finding.acceptance(today).isPresent();
         return new Desk(
                 new ReviewList(enclosures),
-                looked.stream().filter(accepted.negate()).toList(),
-                looked.stream().filter(accepted).toList(),
-                filter,
-                settings);
+                looked.stream().filter(isAccepted.negate()).toList(),
+                looked.stream().filter(isAccepted).toList(),
+                restricted,
+                settings,
+                names);
     }
 
-    /** The same of fewer enclosures. */
-    Desk only(Filter restricted, LocalDate today) {
-        List<Finding> findings = Stream.concat(open.stream(), accepted.stream()).toList();
-        return restricted.isSet() ? of(review.standings(), findings, restricted, settings, today) : this;
+    /** What is more urgent than a round that is overdue. */
+    public List<Finding> urgent() {
+        return open.stream()
+                .filter(finding -> finding.urgency().compareTo(Urgency.ROUND_OVERDUE) < 0)
+                .toList();
+    }
+
+    /** What is less urgent than that. */
+    public List<Finding> lesser() {
+        return open.stream()
+                .filter(finding -> finding.urgency().compareTo(Urgency.ROUND_OVERDUE) > 0)
+                .toList();
     }
 
     /** Enclosures that need nobody: with those open and those accepted they are all that are looked at. */

@@ -33,11 +33,12 @@ public class Desks {
         Instant now = clock.instant();
         Settings settings = me.settings();
         List<Standing> all = standings.at(me.siteId(), settings);
-        Map<Long, List<DecisionFacts>> decisions = deciding.since(me.siteId(), earliest(all, now));
+        Decided decided = deciding.since(me.siteId(), earliest(all, now));
         List<Finding> findings = all.stream()
-                .flatMap(standing -> finding(standing, settings, now, decisions).stream())
+                .flatMap(standing -> finding(standing, settings, now, decided.byEnclosure()).stream())
                 .toList();
-        return Desk.of(all, findings, filter, settings, LocalDate.ofInstant(now, me.zone()));
+        Desk whole = Desk.of(all, findings, settings, decided.names());
+        return whole.only(filter, LocalDate.ofInstant(now, me.zone()));
     }
 
     /** When the oldest finding began, so that the record of older decisions is not read; at most a year ago. */

@@ -1,5 +1,6 @@
 package dapple.review;
 
+import dapple.round.PlanNow;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -25,6 +26,17 @@ public record Filter(
         return (kind == null || finding.urgency() == kind)
                 && (person == null
                         || finding.given().flatMap(DecisionFacts::givenTo).equals(Optional.of(person)));
+    }
+
+    /** No round belongs to a species. */
+    boolean covers(PlanNow round) {
+        return species == null
+                && (kind == null || kind == Urgency.ROUND_OVERDUE)
+                && (person == null || round.givenTo().ofPerson().equals(Optional.of(person)))
+                && (room == null
+                        || round.walk().stream()
+                                .flatMap(walk -> walk.stops().stream())
+                                .anyMatch(stop -> stop.place().roomId() == room));
     }
 
     private static boolean covers(@Nullable Long wanted, long found) {

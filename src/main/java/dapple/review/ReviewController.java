@@ -2,11 +2,12 @@ package dapple.review;
 
 import dapple.people.Action;
 import dapple.people.Allowed;
-import dapple.people.People;
 import dapple.people.SignedIn;
 import dapple.rig.Rigs;
+import dapple.round.Rounds;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,13 +24,13 @@ import org.springframework.web.bind.annotation.RequestMapping;
 @RequestMapping("/review")
 class ReviewController {
     private final Desks desks;
-    private final People people;
+    private final Rounds rounds;
     private final Rigs rigs;
     private final Clock clock;
 
-    ReviewController(Desks desks, People people, Rigs rigs, Clock clock) {
+    ReviewController(Desks desks, Rounds rounds, Rigs rigs, Clock clock) {
         this.desks = desks;
-        this.people = people;
+        this.rounds = rounds;
         this.rigs = rigs;
         this.clock = clock;
     }
@@ -52,7 +53,11 @@ class ReviewController {
         List<Standing> all = whole.review().standings();
         model.addAttribute("desk", whole.only(filter, today(me)));
         model.addAttribute("today", today(me));
-        model.addAttribute("names", people.names(me.siteId()));
+        OverdueRounds overdue = OverdueRounds.of(rounds.now(me));
+        model.addAttribute("rounds", overdue.only(filter).rounds());
+        Map<Long, String> names = new HashMap<>(whole.names());
+        names.putAll(overdue.names());
+        model.addAttribute("names", names);
         model.addAttribute("changes", rigs.lastChanges(me.siteId()));
         model.addAttribute("kinds", Urgency.values());
         model.addAttribute("rooms", rooms(all));

@@ -25,6 +25,8 @@ public enum Urgency {
     MAY_EXCEED,
     /** The next reading is due, or the last says nothing of today. */
     OVERDUE,
+    /** Of no enclosure: a round that was not walked on its day, and nobody has said why. */
+    ROUND_OVERDUE,
     BORDERLINE;
 
     private static final int SHADE_DWELLERS = 1;

@@ -67,8 +67,8 @@ public sealed interface LampTimer permits DailyTimer, MonthlyTimer, HomeDayTimer
         return begun;
     }
 
-    /** From when until when a day's times light the lamp. */
-    private Optional<Span> lit(LocalDate day, ZoneId zone) {
+    /** From when until when a day's times light the lamp; the end may lie on the next day. */
+    default Optional<Span> lit(LocalDate day, ZoneId zone) {
         return timesOf(day).flatMap(times -> times.span(day, zone));
     }
 

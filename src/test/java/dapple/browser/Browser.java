@@ -16,6 +16,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -59,11 +60,11 @@ class Browser implements DisposableBean {
 
     @Autowired
     Browser(Environment environment) {
-        this(environment, Map.of());
+        this(home(environment), Map.of());
     }
 
-    private Browser(Environment environment, Map<String, Object> preferences) {
-        home = "http://127.0.0.1:" + environment.getRequiredProperty("local.server.port");
+    private Browser(String home, Map<String, Object> preferences) {
+        this.home = home;
         driver = new ChromeDriver(
                 new ChromeDriverService.Builder()
                         .usingDriverExecutable(Chromium.driver().toFile())
@@ -74,7 +75,35 @@ class Browser implements DisposableBean {
 
     /** A browser in which pages may run no scripts. */
     static Browser withoutScripts(Environment environment) {
-        return new Browser(environment, Map.of("profile.managed_default_content_settings.javascript", 2));
+        return new Browser(home(environment), Map.of("profile.managed_default_content_settings.javascript", 2));
+    }
+
+    /** A browser of its own, with nothing kept from another, on a program at an address. */
+    static Browser on(String home) {
+        return new Browser(home, Map.of());
+    }
+
+    static String home(Environment environment) {
+        return "http://127.0.0.1:" + environment.getRequiredProperty("local.server.port");
+    }
+
+    /** Cuts this page from the network, or joins it again, as the browser's own controls do. */
+    Browser offline(boolean isCut) {
+        command("Network.enable", Map.of());
+        command(
+                "Network.emulateNetworkConditions",
+                Map.of("offline", isCut, "latency", 0, "downloadThroughput", -1, "uploadThroughput", -1));
+        return this;
+    }
+
+    /** Closes the tab, and opens a fresh one. */
+    Browser anotherTab() {
+        String old = driver.getWindowHandle();
+        driver.switchTo().newWindow(WindowType.TAB);
+        String fresh = driver.getWindowHandle();
+        driver.switchTo().window(old).close();
+        driver.switchTo().window(fresh);
+        return this;
     }
 
     /** Nothing but this machine can be reached. */

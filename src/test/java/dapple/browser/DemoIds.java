@@ -1,5 +1,6 @@
 package dapple.browser;
 
+import java.time.LocalDate;
 import java.util.UUID;
 import org.springframework.boot.test.context.TestComponent;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -96,6 +97,18 @@ class DemoIds {
     /** The newest measurement of a lamp. */
     long lampOutput(String tag) {
         return id("select max(id) from lamp_output where lamp_id = ?", lamp(tag));
+    }
+
+    long round(String title) {
+        return id("select id from round_plan where title = ?", title);
+    }
+
+    /** The day of the newest walk of a round of which something was said. */
+    LocalDate walkDueOn(String title) {
+        return database.sql("select max(due_on) from round_walk where plan_id = ?")
+                .param(round(title))
+                .query(LocalDate.class)
+                .single();
     }
 
     private long id(String query, Object... names) {

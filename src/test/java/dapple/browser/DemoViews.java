@@ -181,6 +181,14 @@ final class DemoViews {
                 View.of("/review", "supervisor", "/review"),
                 View.of("/review/{enclosureId}", "supervisor", "/review/" + ids.enclosure("E04")),
                 View.of("/rooms", "supervisor", "/rooms"),
+                View.of("/rounds", "keeper", "/rounds"),
+                View.of("/rounds/new", "supervisor", "/rounds/new"),
+                View.of("/rounds/{planId}", "supervisor", round("Warm corridor")),
+                View.of("/rounds/{planId}/edit", "supervisor", round("Warm corridor") + "/edit"),
+                View.of("/rounds/{planId}/history", "inspector", round("Warm corridor") + "/history"),
+                View.of("/rounds/{planId}/walks/{dueOn}", "keeper", walk("Warm corridor")),
+                View.of("/rounds/{planId}/walks/{dueOn}/on-phone", "keeper", walk("Warm corridor") + "/on-phone"),
+                View.of("/walk/without-signal", "keeper", "/walk/without-signal"),
                 View.of("/rooms/new", "admin", "/rooms/new"),
                 View.of("/rooms/{roomId}", "admin", room()),
                 View.of("/rooms/{roomId}/history", "admin", room() + "/history"),
@@ -225,6 +233,7 @@ final class DemoViews {
                 View.of("the rig of two species", "supervisor", "/enclosures/" + ids.enclosure("E13") + "/rig"),
                 View.of("more for a keeper", "keeper", "/more"),
                 View.of("rooms for a keeper", "keeper", "/rooms"),
+                View.of("a walk without a meter", "keeper", walk("Snake room and annex")),
                 View.of(
                         "an audit of a time that comes twice",
                         "supervisor",
@@ -278,6 +287,8 @@ final class DemoViews {
                 View.of("no reading of a lamp", "admin", lamp() + "/outputs/new")
                         .then(browser -> browser.type("reading", "much").press("Save")),
                 View.of("no spectrum", "admin", lampModel() + "/spectrum").then(browser -> browser.press("Save")),
+                View.of("no doors of a round", "supervisor", "/rounds/new")
+                        .then(browser -> browser.type("everyDays", "often").press("Plan it")),
                 View.of("no name of a circuit", "supervisor", "/circuits/new").then(browser -> browser.press("Add")),
                 View.of("a circuit changed meanwhile", "supervisor", circuit())
                         .withStatus(409)
@@ -361,6 +372,15 @@ final class DemoViews {
 
     private String point() {
         return "/enclosures/" + ids.enclosure("E07") + "/points/" + ids.point("E07", "P1");
+    }
+
+    private String round(String title) {
+        return "/rounds/" + ids.round(title);
+    }
+
+    /** The newest walk of which something was said. */
+    private String walk(String round) {
+        return round(round) + "/walks/" + ids.walkDueOn(round);
     }
 
     private String circuit() {

@@ -23,6 +23,12 @@ import dapple.rig.LampStep;
 import dapple.rig.RigChanging;
 import dapple.rig.RigEntry;
 import dapple.rig.Rigs;
+import dapple.round.Cadence;
+import dapple.round.DueDays;
+import dapple.round.GivenTo;
+import dapple.round.PlanDetails;
+import dapple.round.RoundArranging;
+import dapple.round.WalkKeeping;
 import dapple.site.SiteFacts;
 import dapple.species.LightMethod;
 import dapple.species.SpeciesFacts;
@@ -33,6 +39,9 @@ import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import jakarta.persistence.EntityManagerFactory;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -59,6 +68,9 @@ class StatementCountPagesTest {
 
     private static final long MOST_ON_THE_DESK = 16;
 
+    /** A phone asks once for all that it carries on a walk, as often for many doors as for few. */
+    private static final long MOST_FOR_A_WALK = 22;
+
     @Autowired
     private MockMvc pages;
 
@@ -84,6 +96,12 @@ class StatementCountPagesTest {
     private RigChanging changing;
 
     @Autowired
+    private RoundArranging arranging;
+
+    @Autowired
+    private WalkKeeping rounds;
+
+    @Autowired
     private Clock clock;
 
     private SiteFacts site;
@@ -91,6 +109,7 @@ class StatementCountPagesTest {
     private MeterFacts meter;
     private Home home;
     private long draftId;
+    private long planId;
 
     @BeforeEach
     void furnish() throws Exception {
@@ -100,6 +119,7 @@ class StatementCountPagesTest {
         home = furnished("Pogona vitticeps", 3);
         DraftRig drafted = DraftRig.of(rigs.at(site.id(), home.enclosureId(), clock.instant()));
         draftId = drafts.make(new DraftPlace(site.id(), home.enclosureId()), "Plan A", drafted, person.personId());
+        planId = round("Round", home);
         statements(Asked.TODAY); // The first page after a start asks also whether the installation has been begun.
     }
 
@@ -139,6 +159,7 @@ class StatementCountPagesTest {
         for (int zone = 2; zone <= 4; zone++) {
             furnished("Varanus acanthurus " + zone, zone);
             read(home);
+            rounds.begin(person, round("Round " + zone, home), today());
             collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
         }
         assertThat(statements(page)).isEqualTo(few);
@@ -151,6 +172,17 @@ class StatementCountPagesTest {
         read(furnished);
         hang(furnished);
         return furnished;
+    }
+
+    /** Due today, with several walks before. */
+    private long round(String title, Home where) {
+        DueDays days = new DueDays(new Cadence.Every(7), today().minusWeeks(3), Optional.empty());
+        List<Long> doors = List.of(where.enclosureId());
+        return arranging.add(site.id(), new PlanDetails(title, days, new GivenTo.Person(person.personId()), doors));
+    }
+
+    private LocalDate today() {
+        return LocalDate.ofInstant(clock.instant(), site.timeZone());
     }
 
     private void hang(Home where) {
@@ -174,7 +206,7 @@ class StatementCountPagesTest {
     private long statements(Asked page) throws Exception {
         Statistics statistics = entities.unwrap(SessionFactory.class).getStatistics();
         long before = statistics.getPrepareStatementCount();
-        pages.perform(page.asked(home, draftId).with(csrf()).with(collection.as(person)))
+        pages.perform(page.asked(home, draftId, planId).with(csrf()).with(collection.as(person)))
                 .andExpect(status().isOk());
         return statistics.getPrepareStatementCount() - before;
     }
@@ -182,6 +214,11 @@ class StatementCountPagesTest {
     /** The pages that people open most. */
     private enum Asked {
         TODAY,
+        ROUNDS,
+        ROUND,
+        WALK,
+        WALK_ON_PHONE,
+        DOOR_ON_PHONE,
         REVIEW,
         ENCLOSURE,
         LIGHT,
@@ -206,20 +243,37 @@ class StatementCountPagesTest {
 
         /** The desk reads all lamps and models of the site beside the enclosure; while something is dragged, hardly anything. */
         private long most() {
+            if (Set.of(WALK_ON_PHONE, DOOR_ON_PHONE).contains(this)) {
+                return MOST_FOR_A_WALK;
+            }
             return Set.of(DRAFTS, DESK, SOLVING).contains(this) ? MOST_ON_THE_DESK : MOST;
         }
 
         /** As a browser asks: for a part of the page of an enclosure when it is there already. */
-        MockHttpServletRequestBuilder asked(Home home, long draftId) {
+        MockHttpServletRequestBuilder asked(Home home, long draftId, long planId) {
             boolean isPart = Set.of(LIGHT, LAMPS_INSIDE, RESIDENTS, COURSE).contains(this);
-            return isPart ? get(path(home, draftId)).header("HX-Request", "true") : get(path(home, draftId));
+            String path = planned(planId).orElseGet(() -> path(home, draftId));
+            return isPart ? get(path).header("HX-Request", "true") : get(path);
+        }
+
+        private Optional<String> planned(long planId) {
+            String round = "/rounds/" + planId;
+            return switch (this) {
+                case ROUND -> Optional.of(round);
+                case WALK -> Optional.of(round + "/walks/" + LocalDate.now(ZoneId.of("Europe/London")));
+                case WALK_ON_PHONE ->
+                    Optional.of(round + "/walks/" + LocalDate.now(ZoneId.of("Europe/London")) + "/on-phone");
+                default -> Optional.empty();
+            };
         }
 
         private String path(Home home, long draftId) {
             return switch (this) {
-                case TODAY -> "/";
+                case TODAY, ROUND, WALK, WALK_ON_PHONE -> "/";
+                case ROUNDS -> "/rounds";
                 case REVIEW -> "/review";
                 case ENCLOSURE -> "/enclosures/" + home.enclosureId();
+                case DOOR_ON_PHONE -> "/enclosures/" + home.enclosureId() + "/on-phone";
                 case LIGHT -> "/enclosures/" + home.enclosureId() + "/light";
                 case RIG -> "/enclosures/" + home.enclosureId() + "/rig";
                 case LAMPS_INSIDE -> "/enclosures/" + home.enclosureId() + "/lamps";

@@ -22,6 +22,11 @@ import dapple.order.NewOrder;
 import dapple.order.Ordered;
 import dapple.order.Ordering;
 import dapple.rig.Circuits;
+import dapple.round.Cadence;
+import dapple.round.DueDays;
+import dapple.round.GivenTo;
+import dapple.round.PlanDetails;
+import dapple.round.RoundArranging;
 import dapple.site.Open;
 import dapple.site.SiteFacts;
 import dapple.site.SourceMark;
@@ -98,6 +103,9 @@ class RoutesPagesTest {
     @Autowired
     private Drafts drafts;
 
+    @Autowired
+    private RoundArranging rounds;
+
     private SiteFacts site;
     private Map<String, String> values = Map.of();
 
@@ -126,10 +134,20 @@ class RoutesPagesTest {
                 "circuitId",
                 String.valueOf(circuits.add(site.id(), Optional.empty(), "A1").id()));
         values.put("alarmId", "999");
+        values.putAll(round(home));
         values.putAll(stock(keeper));
         values.putAll(partsOfRig());
         DraftPlace desk = new DraftPlace(site.id(), home.enclosureId());
         values.put("draftId", String.valueOf(drafts.make(desk, "Plan A", DraftRig.empty(), keeper.personId())));
+    }
+
+    private Map<String, String> round(Home home) {
+        LocalDate today = LocalDate.now(site.timeZone());
+        DueDays days = new DueDays(new Cadence.Every(1), today.minusDays(1), Optional.empty());
+        List<Long> doors = List.of(home.enclosureId());
+        GivenTo keepers = new GivenTo.Holders(Role.KEEPER);
+        long plan = rounds.add(site.id(), new PlanDetails("Round", days, keepers, doors));
+        return Map.of("planId", String.valueOf(plan), "dueOn", today.toString());
     }
 
     private Map<String, String> animalValues(Home home) {

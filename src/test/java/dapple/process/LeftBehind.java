@@ -14,14 +14,14 @@ import java.util.List;
 /**
  * What a program that has ended left in its database file.
  *
- * @param entryKeys of all readings, as often as they occur
+ * @param entryKeys of all readings, as often as they occur, in the order in which they were stored
  * @param unjudged readings without a verdict: halves of a transaction
  */
-record LeftBehind(List<String> entryKeys, long unjudged) {
+public record LeftBehind(List<String> entryKeys, long unjudged) {
     private static final String FILE = "dapple.mv.db";
 
     /** Looks at a copy: opening the file itself would mend what the program has to mend when it starts again. */
-    static LeftBehind in(Path data, Path scratch) throws IOException, SQLException {
+    public static LeftBehind in(Path data, Path scratch) throws IOException, SQLException {
         Path copy = Files.createTempDirectory(scratch, "copy");
         Files.copy(data.resolve(FILE), copy.resolve(FILE));
         String url = "jdbc:h2:file:" + copy.resolve("dapple") + ";IFEXISTS=TRUE";
@@ -33,7 +33,7 @@ record LeftBehind(List<String> entryKeys, long unjudged) {
 
     private static List<String> entryKeys(Statement statement) throws SQLException {
         List<String> keys = new ArrayList<>();
-        try (ResultSet rows = statement.executeQuery("select cast(entry_key as varchar) from reading")) {
+        try (ResultSet rows = statement.executeQuery("select cast(entry_key as varchar) from reading order by id")) {
             while (rows.next()) {
                 keys.add(rows.getString(1));
             }

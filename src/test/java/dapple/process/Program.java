@@ -9,7 +9,7 @@ import java.util.Objects;
 import java.util.regex.Pattern;
 
 /** The packaged program as a process of its own, with a small heap, on whatever port is free. */
-final class Program implements AutoCloseable {
+public final class Program implements AutoCloseable {
     private static final Pattern PORT = Pattern.compile("Tomcat started on port (\\d+)");
     private static final Pattern READY = Pattern.compile("(Started DappleApplication)");
 
@@ -25,12 +25,21 @@ final class Program implements AutoCloseable {
     }
 
     /** Starts on the Java of this build, and waits until pages are served. */
-    static Program start(Path data, String... arguments) throws IOException, InterruptedException {
+    public static Program start(Path data, String... arguments) throws IOException, InterruptedException {
         return start(Path.of(System.getProperty("java.home"), "bin", "java"), data, arguments);
     }
 
     static Program start(Path java, Path data, String... arguments) throws IOException, InterruptedException {
-        Process process = new ProcessBuilder(command(java, data, arguments))
+        return start(command(java, 0, data, arguments), data);
+    }
+
+    /** The same at a port where it has been before. */
+    public static Program startAt(int port, Path data, String... arguments) throws IOException, InterruptedException {
+        return start(command(Path.of(System.getProperty("java.home"), "bin", "java"), port, data, arguments), data);
+    }
+
+    private static Program start(List<String> command, Path data) throws IOException, InterruptedException {
+        Process process = new ProcessBuilder(command)
                 .directory(data.toFile())
                 .redirectErrorStream(true)
                 .start();
@@ -46,11 +55,11 @@ final class Program implements AutoCloseable {
         }
     }
 
-    private static List<String> command(Path java, Path data, String... arguments) {
+    private static List<String> command(Path java, int port, Path data, String... arguments) {
         List<String> command = new ArrayList<>(
                 List.of(java.toString(), "-Xmx256m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-jar"));
         command.add(jar().toString());
-        command.addAll(List.of("--server.address=127.0.0.1", "--server.port=0", "--dapple.data=" + data));
+        command.addAll(List.of("--server.address=127.0.0.1", "--server.port=" + port, "--dapple.data=" + data));
         command.addAll(List.of(arguments));
         return command;
     }
@@ -60,7 +69,7 @@ final class Program implements AutoCloseable {
         return Path.of(Objects.requireNonNull(System.getProperty("dapple.jar"), "dapple.jar is set by the build"));
     }
 
-    URI address() {
+    public URI address() {
         return address;
     }
 
@@ -70,12 +79,12 @@ final class Program implements AutoCloseable {
     }
 
     /** Ends it without warning. @return the exit value: 128 and the number of the signal */
-    int kill() throws InterruptedException {
+    public int kill() throws InterruptedException {
         return process.destroyForcibly().waitFor();
     }
 
     /** Asks it to end, and waits until it has. */
-    void stop() throws InterruptedException {
+    public void stop() throws InterruptedException {
         process.destroy();
         process.waitFor();
     }

@@ -266,7 +266,7 @@ class ReadingLoggingStorageTest {
     void aPointThatCouldNotBeReadIsNotedOnce() {
         VisitPlace place =
                 new VisitPlace(visit, home.enclosureId(), home.basking().id());
-        Unread unread = new Unread(UUID.randomUUID(), place, Outcome.COULD_NOT_REACH);
+        Unread unread = new Unread(UUID.randomUUID(), place, Outcome.COULD_NOT_REACH, clock.instant());
         logging.note(visitor(), unread);
         logging.note(visitor(), unread);
         assertThat(rows("select count(*) from unread_point where entry_key = ?", unread.key()))

@@ -16,7 +16,7 @@ public record KeeperLimit(OptionalDouble actinicMinutes, OptionalDouble uvaEyeMi
     public static final double ACTINIC_JOULES_PER_SQUARE_METRE = 30;
 
     /** Radiant exposure of the eyes, 315 to 400 nm, in 8 hours: 10,000 J/m² [icnirp2004, directive2006]. */
-    static final double UVA_EYE_JOULES_PER_SQUARE_METRE = 10_000;
+    public static final double UVA_EYE_JOULES_PER_SQUARE_METRE = 10_000;
 
     private static final double LONGEST_MINUTES = 480;
     private static final double SECONDS_PER_MINUTE = 60;

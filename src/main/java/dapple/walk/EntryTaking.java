@@ -1,0 +1,132 @@
+package dapple.walk;
+
+import dapple.light.quantity.Quantity;
+import dapple.meter.MeterFacts;
+import dapple.meter.Meters;
+import dapple.people.SignedIn;
+import dapple.reading.Entry;
+import dapple.reading.ReadingLogging;
+import dapple.reading.ReadingView;
+import dapple.reading.Readings;
+import dapple.reading.Sentences;
+import dapple.reading.TypedAmount;
+import dapple.reading.Unread;
+import dapple.reading.VisitPlace;
+import dapple.reading.Visitor;
+import dapple.site.ConflictException;
+import dapple.site.Given;
+import dapple.site.NotFoundException;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import org.springframework.context.MessageSource;
+import org.springframework.stereotype.Service;
+
+/** Stores what phones send, each entry by itself and once; what cannot be stored is refused in words. */
+@Service
+class EntryTaking {
+    /** What has waited longer than this is no reading of a walk any more (ours, no source). */
+    private static final Duration OLDEST = Duration.ofDays(90);
+
+    private final ReadingLogging logging;
+    private final Readings readings;
+    private final Meters meters;
+    private final Sentences sentences;
+    private final MessageSource messages;
+    private final Clock clock;
+
+    EntryTaking(
+            ReadingLogging logging,
+            Readings readings,
+            Meters meters,
+            Sentences sentences,
+            MessageSource messages,
+            Clock clock) {
+        this.logging = logging;
+        this.readings = readings;
+        this.meters = meters;
+        this.sentences = sentences;
+        this.messages = messages;
+        this.clock = clock;
+    }
+
+    /**
+     * Stores an entry, or finds it stored.
+     *
+     * @throws IllegalArgumentException if it is not whole
+     */
+    Answer take(SignedIn me, TypedEntry typed) {
+        if (!typed.isWhole()) {
+            throw new IllegalArgumentException(
+                    "an entry must name its place, person, times, and an amount or an outcome");
+        }
+        UUID key = Given.of(typed.key());
+        if (Given.of(typed.personId()) != me.personId()) {
+            return Answer.refused(key, say("phone.refused.person"));
+        }
+        Instant takenAt = takenAt(typed);
+        if (takenAt.isBefore(clock.instant().minus(OLDEST))) {
+            return Answer.refused(key, say("phone.refused.old"));
+        }
+        try {
+            return typed.outcome() == null ? reading(me, typed, takenAt) : outcome(me, typed, takenAt);
+        } catch (NotFoundException gone) {
+            return Answer.refused(key, say("phone.refused.gone"));
+        } catch (ConflictException taken) {
+            return Answer.refused(key, say("phone.refused.conflict"));
+        }
+    }
+
+    /** By the server's clock: the phone's may be wrong, yet knows how long ago it was. */
+    private Instant takenAt(TypedEntry typed) {
+        Duration ago = Duration.between(Given.of(typed.takenAt()), Given.of(typed.sentAt()));
+        return clock.instant().minus(ago.isNegative() ? Duration.ZERO : ago);
+    }
+
+    private Answer outcome(SignedIn me, TypedEntry typed, Instant takenAt) {
+        UUID key = Given.of(typed.key());
+        logging.note(
+                Visitor.of(me),
+                new Unread(
+                        key, place(typed), Given.of(typed.outcome()), Optional.ofNullable(typed.quantity()), takenAt));
+        return Answer.stored(key, say("outcome." + typed.outcome()));
+    }
+
+    private Answer reading(SignedIn me, TypedEntry typed, Instant takenAt) {
+        UUID key = Given.of(typed.key());
+        Quantity quantity = Given.of(typed.quantity());
+        MeterFacts meter = meters.get(me.siteId(), Given.of(typed.meterId()));
+        if (meter.quantity() != quantity) {
+            return Answer.refused(key, say("visit.meter.wrong"));
+        }
+        if (!TypedAmount.isShown(Given.of(typed.amount()), quantity)) {
+            return Answer.refused(key, say("visit.amount.wrong." + quantity));
+        }
+        long id = logging.log(
+                Visitor.of(me),
+                new Entry(
+                        key,
+                        place(typed),
+                        meter.id(),
+                        Given.number(typed.amount()),
+                        takenAt,
+                        Optional.ofNullable(typed.held())));
+        return stored(me, key, id);
+    }
+
+    private Answer stored(SignedIn me, UUID key, long readingId) {
+        ReadingView view = readings.judged(me.siteId(), readingId).get(0);
+        return new Answer(key, Answer.Kind.STORED, sentences.judged(view), Optional.of(readingId), view.state());
+    }
+
+    private static VisitPlace place(TypedEntry typed) {
+        return new VisitPlace(Given.of(typed.visitKey()), Given.of(typed.enclosureId()), Given.of(typed.pointId()));
+    }
+
+    private String say(String key) {
+        return messages.getMessage(key, null, Locale.UK);
+    }
+}

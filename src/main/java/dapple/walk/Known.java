@@ -1,0 +1,33 @@
+package dapple.walk;
+
+import dapple.animal.Housed;
+import dapple.expectation.Expectations.Place;
+import dapple.light.dose.KeeperDose;
+import dapple.light.expectation.Expected;
+import dapple.meter.CalibrationInForce;
+import dapple.meter.MeterFacts;
+import dapple.prediction.PointLimits;
+import dapple.rig.Rig;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is known of a site at the beginning of a walk.
+ *
+ * @param residents by enclosure
+ * @param rigs by enclosure
+ * @param limits by enclosure
+ * @param hazards of lamps with a spectrum, by lamp model
+ * @param lastRead when each place was last read
+ * @param calibrations in force, by meter
+ */
+record Known(
+        Map<Long, List<Housed>> residents,
+        Map<Long, Rig> rigs,
+        Map<Long, PointLimits> limits,
+        Map<Place, Expected> expected,
+        Map<Long, KeeperDose.Hazard> hazards,
+        Map<Place, Instant> lastRead,
+        List<MeterFacts> meters,
+        Map<Long, CalibrationInForce> calibrations) {}

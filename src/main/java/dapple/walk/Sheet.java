@@ -1,0 +1,118 @@
+package dapple.walk;
+
+import dapple.light.quantity.Quantity;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * All that a phone carries on a walk, as its script reads it. Amounts are true ones, in the unit of their quantity: what a
+ * meter shows is multiplied by its factor first.
+ *
+ * @param serverTime when it was written
+ * @param plan the round that is walked; empty: one door alone
+ */
+record Sheet(
+        Person person,
+        Instant serverTime,
+        int warmUpMinutes,
+        Optional<Plan> plan,
+        List<Stop> stops,
+        List<Meter> meters) {
+    Sheet {
+        stops = List.copyOf(stops);
+        meters = List.copyOf(meters);
+    }
+
+    /** Whose walk it is: what somebody else has typed is not sent under this name. */
+    record Person(long id, String name) {}
+
+    record Plan(long id, String title, LocalDate dueOn) {}
+
+    /**
+     * One enclosure.
+     *
+     * @param visitKey of the visit that its entries belong to
+     */
+    record Stop(
+            long enclosureId,
+            String code,
+            String room,
+            List<String> species,
+            UUID visitKey,
+            Hazard hazard,
+            List<Lamp> lamps,
+            List<Step> steps) {
+        Stop {
+            species = List.copyOf(species);
+            lamps = List.copyOf(lamps);
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /** What a minute at a UV index of 1 does to people under the worst lamp of an enclosure, J/m². */
+    record Hazard(double actinicPerUviMinute, double uvaPerUviMinute, boolean assumed) {}
+
+    /**
+     * A lamp whose timer is known.
+     *
+     * @param gives what it gives, as far as is usual of its class
+     * @param lit when it burns around the day of the walk
+     */
+    record Lamp(String tag, List<Quantity> gives, List<Lit> lit) {
+        Lamp {
+            gives = List.copyOf(gives);
+            lit = List.copyOf(lit);
+        }
+    }
+
+    record Lit(Instant from, Instant to) {}
+
+    /**
+     * One quantity at one point.
+     *
+     * @param title the point and its role, in words
+     * @param where its place and how the sensor is held, in words
+     * @param quantityWord empty of the UV index, which goes without saying
+     * @param otherwise how else the sensor might be held
+     * @param skippable whether it may be left for another time
+     * @param lastRead in words, without the amount
+     * @param expected the likely amounts; empty: nothing is known
+     * @param ceiling what no amount may reach; empty: there is none
+     */
+    record Step(
+            long pointId,
+            String code,
+            String title,
+            String where,
+            Quantity quantity,
+            String quantityWord,
+            String unit,
+            boolean mayBeNegative,
+            double lowest,
+            double highest,
+            List<Choice> otherwise,
+            boolean skippable,
+            String lastRead,
+            boolean done,
+            Optional<Range> expected,
+            Optional<Double> ceiling) {
+        Step {
+            otherwise = List.copyOf(otherwise);
+        }
+    }
+
+    record Choice(String value, String word) {}
+
+    record Range(double low, double high) {}
+
+    /**
+     * A meter in use.
+     *
+     * @param factor true over displayed
+     * @param notice what speaks against it, in words; empty: nothing
+     */
+    record Meter(long id, String name, Quantity quantity, double factor, String notice) {}
+}

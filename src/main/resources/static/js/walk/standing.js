@@ -1,0 +1,86 @@
+// What stands around the step of a walk: progress, what waits, the reader's own dose, all points, all that was typed.
+const AGED_MILLISECONDS = 5 * 86_400_000;
+const UNITS = [['days', 86_400_000], ['hours', 3_600_000], ['minutes', 60_000]];
+
+export class Standing {
+  constructor(view, walk, goTo) {
+    this.view = view;
+    this.walk = walk;
+    this.goTo = goTo;
+  }
+
+  show({ signedOut = false, otherPerson = false } = {}) {
+    const done = this.walk.steps.filter((at) => this.walk.isDone(at)).length;
+    this.view.put('progress', this.view.say('phone.progress', done, this.walk.steps.length));
+    this.waiting(otherPerson);
+    this.view.root.querySelector('#signed-out').hidden = !signedOut;
+    this.last();
+    this.dose();
+    this.doors();
+    this.entries();
+  }
+
+  /** What became of the entry before this step. */
+  last() {
+    const entry = this.walk.entries.at(-1);
+    if (entry && this.view.isSaid()) this.view.said(this.words(entry));
+  }
+
+  words(entry) {
+    return this.view.say('phone.kept', entry.place, entry.outcome ? this.view.say(`outcome.${entry.outcome}`) : `${entry.typed} ${entry.unit}`, this.view.say(`phone.state.${entry.state}`));
+  }
+
+  waiting(otherPerson) {
+    const waiting = this.walk.entries.filter((entry) => ['WAITING', 'SENT'].includes(entry.state));
+    const strip = this.view.root.querySelector('#waits');
+    strip.hidden = !waiting.length;
+    if (!waiting.length) return;
+    const age = Math.max(0, Date.now() - Math.min(...waiting.map((entry) => Date.parse(entry.takenAt))));
+    this.view.put('waiting', waiting.length === 1
+      ? this.view.say('phone.waiting.one', this.age(age)) : this.view.say('phone.waiting.many', waiting.length, this.age(age)));
+    this.view.slot('waiting-old').hidden = age < AGED_MILLISECONDS;
+    const others = waiting.filter((entry) => entry.personId !== this.walk.sheet.person.id);
+    this.view.put('other-person', otherPerson && others.length ? this.view.say('phone.other-person', others.length, others[0].personName) : '');
+  }
+
+  age(milliseconds) {
+    const [unit, length] = UNITS.find(([, one]) => milliseconds >= one) ?? UNITS.at(-1);
+    return this.view.say(`phone.waiting.${unit}`, Math.floor(milliseconds / length));
+  }
+
+  dose() {
+    const dose = this.walk.dose();
+    const panel = this.view.root.querySelector('#dose');
+    panel.hidden = !(dose.share >= 0.01);
+    if (panel.hidden) return;
+    this.view.put('dose', this.view.say('phone.dose', dose.uviMinutes.toFixed(1), Math.round(dose.share * 100), this.view.say(`phone.dose.${dose.binding}`)));
+    this.view.put('dose-advice', dose.advice === 'NONE' ? '' : this.view.say(`phone.dose.${dose.advice}`));
+    this.view.slot('dose-assumed').hidden = !dose.assumed;
+  }
+
+  doors() {
+    this.view.slot('doors').replaceChildren(...this.walk.sheet.stops.map((stop) => {
+      const steps = this.walk.steps.filter((at) => at.stop === stop);
+      const item = this.view.item('');
+      const button = document.createElement('button');
+      button.type = 'button';
+      button.className = 'wide';
+      button.textContent = `${stop.code}: ${this.view.say('phone.progress', steps.filter((at) => this.walk.isDone(at)).length, steps.length)}`;
+      button.addEventListener('click', () => this.goTo(steps.find((at) => !this.walk.isDone(at)) ?? steps[0]));
+      item.append(button);
+      return item;
+    }));
+  }
+
+  /** Newest first. */
+  entries() {
+    const items = [...this.walk.entries].reverse().map((entry) => {
+      const item = this.view.item(this.words(entry));
+      item.dataset.state = entry.state;
+      if (entry.words) item.append(`. ${entry.words}`);
+      return item;
+    });
+    this.view.slot('entries').replaceChildren(...items);
+    this.view.slot('none').hidden = items.length > 0;
+  }
+}

@@ -1,0 +1,212 @@
+package dapple.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.core.env.Environment;
+
+/** Reading on the phone's page: what it asks and says at once, and by how many taps. */
+@BrowserTest
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class PhoneIT {
+    /** Every row of the table of slips through the script of the page; the rows that differ. */
+    private static final String SLIPS = """
+            const [rows, done] = arguments;
+            const ranges = text => text ? text.split(';').map(one => one.split(':').map(Number)).map(([low, high]) => ({ low, high })) : [];
+            import(document.querySelector('[data-walk]').dataset.plausibleScript).then(({ slipsOf }) => done(rows.filter(row => {
+              const [quantity, amount, low, high, points, quantities, cold, direction, slips] = row.split(',');
+              const found = slipsOf(quantity, Number(amount), { low: Number(low), high: Number(high) },
+                { otherPoints: ranges(points), otherQuantities: ranges(quantities), isCold: cold === 'true' });
+              return (found ? `${found.direction},${found.slips.join(' ')}` : ',') !== `${direction},${slips}`;
+            })));
+            """;
+
+    /** The same for the reader's own dose. */
+    private static final String DOSES = """
+            const [rows, done] = arguments;
+            import(document.querySelector('[data-walk]').dataset.doseScript).then(({ keeperDose }) => done(rows.filter(row => {
+              const cells = row.split(',');
+              const moment = from => ({ uvIndex: Number(cells[from]), minutes: Number(cells[from + 1]),
+                hazard: { actinicPerUviMinute: Number(cells[from + 2]), uvaPerUviMinute: Number(cells[from + 3]), assumed: cells[from + 4] === 'true' } });
+              const found = keeperDose([moment(0), moment(5)]);
+              const near = (one, other) => Math.abs(one - Number(other)) < 1e-9;
+              return !(near(found.uviMinutes, cells[10]) && near(found.actinic, cells[11]) && near(found.uva, cells[12]) && near(found.share, cells[13])
+                && found.binding === cells[14] && found.advice === cells[15] && String(found.assumed) === cells[16]);
+            })));
+            """;
+
+    /** Nothing is left of what another test has typed. */
+    private static final String FORGET = """
+            const done = arguments[0];
+            const request = indexedDB.deleteDatabase('dapple-walk');
+            request.onsuccess = () => done(true);
+            """;
+
+    /** The middle of what is expected at the first point of the page. */
+    private static final String LIKELY = """
+            const { low, high } = JSON.parse(document.getElementById('sheet').textContent).stops[0].steps[0].expected;
+            return ((low + high) / 2).toFixed(1);
+            """;
+
+    @Autowired
+    private Browser browser;
+
+    @Autowired
+    private DemoIds ids;
+
+    @Autowired
+    private Environment environment;
+
+    @BeforeEach
+    void startAfresh() {
+        browser.scheme("day").at(390, 844).signInAs("keeper").open("/account").runAsync(FORGET);
+    }
+
+    @AfterEach
+    void joinTheNetwork() {
+        browser.offline(false);
+    }
+
+    @Test
+    void theScriptNamesTheSlipsOfTheTable() throws IOException {
+        door("E01");
+        assertThat(browser.runAsync(SLIPS, rows("/dapple/light/expectation/slips-cases.csv")))
+                .isEqualTo(List.of());
+    }
+
+    @Test
+    void theScriptCountsTheReadersDoseAsTheTableDoes() throws IOException {
+        door("E01");
+        assertThat(browser.runAsync(DOSES, rows("/dapple/light/dose/keeper-dose-worked.csv")))
+                .isEqualTo(List.of());
+    }
+
+    /** From the opened page to a stored reading and the next point: a tap a digit, and one. */
+    @Test
+    void aReadingTakesItsDigitsAndOneTap() {
+        door("E06");
+        String first = title();
+        String likely = String.valueOf(browser.run(LIKELY));
+        likely.chars().mapToObj(Character::toString).forEach(browser::tap);
+        browser.tap("Log " + likely);
+        new PhoneWalk(browser).await(1, "STORED");
+        assertThat(title()).isNotEqualTo(first);
+    }
+
+    @Test
+    void anUnlikelyReadingIsAskedForAgainAndBothAreKept() {
+        door("E02");
+        String first = title();
+        log("0");
+        browser.await("unlikely here: lower than expected");
+        assertThat(title()).isEqualTo(first);
+        assertThat(browser.texts("#unlikely li")).isNotEmpty();
+        log("0.1");
+        new PhoneWalk(browser).await(2, "STORED");
+        browser.await("Both readings are kept");
+    }
+
+    @Test
+    void overTheCeilingTheWalkStopsWithoutSignalAndReviewHearsOfItLater() {
+        door("E04");
+        browser.offline(true);
+        log("9.9");
+        browser.await("Stop: over the ceiling").await("Switch the lamp off at its plug");
+        new PhoneWalk(browser).await(1, "WAITING");
+        browser.press("Done. Go on");
+        browser.offline(false).press("Send now");
+        new PhoneWalk(browser).await(1, "STORED");
+        browser.signInAs("supervisor").open("/review").await("Review");
+        assertThat(browser.texts(".finding")).anySatisfy(row -> assertThat(row).contains("E04", "over the ceiling"));
+    }
+
+    @Test
+    void twoPhonesWalkOneRoundTogether() throws Exception {
+        String walk = walk();
+        Browser other = Browser.on(Browser.home(environment)).at(390, 844);
+        try {
+            other.signIn("supervisor", "dapple").await("Today").open(walk).await("Typed on this phone");
+            browser.open(walk).await("Typed on this phone");
+            PhoneWalk mine = new PhoneWalk(browser);
+            PhoneWalk theirs = new PhoneWalk(other);
+            for (int number = 0; number < 6; number++) {
+                mine.type(number, number + 1);
+                theirs.type(number, number + 1);
+            }
+            mine.await(6, "STORED");
+            theirs.await(6, "STORED");
+            assertThat(mine.keys()).doesNotContainAnyElementsOf(theirs.keys());
+        } finally {
+            other.destroy();
+        }
+    }
+
+    @Test
+    void whatSomebodyElseTypedWaitsForThem() {
+        door("E07");
+        browser.offline(true);
+        log("3.3");
+        new PhoneWalk(browser).await(1, "WAITING");
+        browser.offline(false).signInAs("supervisor");
+        door("E07");
+        browser.await("wait for them to sign in on this phone");
+        browser.signInAs("keeper");
+        door("E07");
+        browser.awaitThat("it is sent", () -> new PhoneWalk(browser).count("WAITING") == 0);
+    }
+
+    /** Half as many pixels across, as a phone at 200 %. */
+    @Test
+    void atTwiceTheSizeNothingRunsOverTheEdge() {
+        browser.at(195, 422);
+        door("E01");
+        Map<?, ?> widths = (Map<?, ?>) browser.run(
+                "return { page: document.documentElement.scrollWidth, screen: document.documentElement.clientWidth };");
+        assertThat(widths.get("page")).isEqualTo(widths.get("screen"));
+    }
+
+    /** Gloves: 48 px at least, whatever is pressed on the way. */
+    @Test
+    void whatIsPressedIsLargeEnoughForGloves() {
+        door("E01");
+        assertThat(browser.run(
+                        "return [...document.querySelectorAll('#phone button, #phone a, #phone select, #phone summary')]"
+                                + ".filter(one => one.checkVisibility()).filter(one => one.getBoundingClientRect().height < 48)"
+                                + ".map(one => one.textContent);"))
+                .isEqualTo(List.of());
+    }
+
+    private void door(String code) {
+        browser.open("/enclosures/" + ids.enclosure(code) + "/on-phone").await("Typed on this phone");
+    }
+
+    private void log(String amount) {
+        browser.type("amount", amount).tap("Log " + amount);
+    }
+
+    private String title() {
+        return browser.texts("[data-slot=title]").get(0);
+    }
+
+    private String walk() {
+        browser.open("/rounds").await("Rounds");
+        return browser.run("return document.querySelector(\"a[href*='/walks/']\").getAttribute('href');") + "/on-phone";
+    }
+
+    private static List<String> rows(String table) throws IOException {
+        try (InputStream file = PhoneIT.class.getResourceAsStream(table)) {
+            String text = new String(Objects.requireNonNull(file).readAllBytes(), StandardCharsets.UTF_8);
+            return text.lines().skip(1).toList();
+        }
+    }
+}
