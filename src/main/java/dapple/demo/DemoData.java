@@ -44,6 +44,7 @@ class DemoData implements SmartInitializingSingleton {
     private final DemoRigs rigs;
     private final DemoDesk desk;
     private final DemoDrafts drafts;
+    private final DemoDoors doors;
 
     DemoData(
             DemoClock clock,
@@ -56,7 +57,8 @@ class DemoData implements SmartInitializingSingleton {
             DemoLamps lamps,
             DemoRigs rigs,
             DemoDesk desk,
-            DemoDrafts drafts) {
+            DemoDrafts drafts,
+            DemoDoors doors) {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
@@ -68,6 +70,7 @@ class DemoData implements SmartInitializingSingleton {
         this.rigs = rigs;
         this.desk = desk;
         this.drafts = drafts;
+        this.doors = doors;
     }
 
     @Override
@@ -106,6 +109,7 @@ class DemoData implements SmartInitializingSingleton {
         desk.accept(members, Given.of(byCode.get(ACCEPTED)), now);
         desk.give(members, Given.of(byCode.get(GIVEN)), now);
         drafts.think(members, Given.of(byCode.get(DRAFTED)), now);
+        doors.label(members, byCode);
     }
 
     private Map<String, SpeciesFacts> species(DemoTeam.Members members, DemoRows rows) {
