@@ -13,7 +13,7 @@ public record Visitor(long siteId, long personId, boolean supervises) {
         this(siteId, personId, false);
     }
 
-    static Visitor of(SignedIn person) {
+    public static Visitor of(SignedIn person) {
         return new Visitor(person.siteId(), person.personId(), person.may(Action.DECIDE_FINDINGS));
     }
 }
