@@ -45,6 +45,7 @@ class DemoData implements SmartInitializingSingleton {
     private final DemoDesk desk;
     private final DemoDrafts drafts;
     private final DemoDoors doors;
+    private final DemoPhotos photos;
 
     DemoData(
             DemoClock clock,
@@ -58,7 +59,8 @@ class DemoData implements SmartInitializingSingleton {
             DemoRigs rigs,
             DemoDesk desk,
             DemoDrafts drafts,
-            DemoDoors doors) {
+            DemoDoors doors,
+            DemoPhotos photos) {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
@@ -71,6 +73,7 @@ class DemoData implements SmartInitializingSingleton {
         this.desk = desk;
         this.drafts = drafts;
         this.doors = doors;
+        this.photos = photos;
     }
 
     @Override
@@ -110,6 +113,7 @@ class DemoData implements SmartInitializingSingleton {
         desk.give(members, Given.of(byCode.get(GIVEN)), now);
         drafts.think(members, Given.of(byCode.get(DRAFTED)), now);
         doors.label(members, byCode);
+        photos.take(members, DemoRounds.lastVisit(DRAFTED), Given.of(byCode.get(DRAFTED)));
     }
 
     private Map<String, SpeciesFacts> species(DemoTeam.Members members, DemoRows rows) {

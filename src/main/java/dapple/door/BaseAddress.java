@@ -9,7 +9,8 @@ record BaseAddress(String text) {
     private static final List<String> ONLY_HERE = List.of("//localhost", "//127.", "//[::1]", "//[0:0:0:0:0:0:0:1]");
 
     static BaseAddress ofRequest() {
-        return new BaseAddress(ServletUriComponentsBuilder.fromCurrentContextPath().toUriString());
+        return new BaseAddress(
+                ServletUriComponentsBuilder.fromCurrentContextPath().toUriString());
     }
 
     /** What a phone opens that scans the label of a door. */

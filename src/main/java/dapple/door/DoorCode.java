@@ -14,13 +14,13 @@ public record DoorCode(String text) {
     private static final int LENGTH = 6;
 
     /** What people take for a character of a code, or their hand makes of it. */
-    private static final Map<Character, Character> TAKEN_FOR = Map.of(
-            '0', 'D', 'O', 'D', 'Q', 'D', '1', '7', 'A', '4', 'B', '8', 'G', '6', 'S', '5', 'U', 'V', 'Z', '2');
+    private static final Map<Character, Character> TAKEN_FOR =
+            Map.of('0', 'D', 'O', 'D', 'Q', 'D', '1', '7', 'A', '4', 'B', '8', 'G', '6', 'S', '5', 'U', 'V', 'Z', '2');
 
     public DoorCode {
         if (!isWellFormed(text) || !isChecked(text)) {
-            throw new IllegalArgumentException("a door code has five characters of " + ALPHABET
-                    + " and their check character, was " + text);
+            throw new IllegalArgumentException(
+                    "a door code has five characters of " + ALPHABET + " and their check character, was " + text);
         }
     }
 

@@ -8,8 +8,7 @@ import java.util.Optional;
  *
  * @param replaced that another code has taken its place
  */
-public record DoorFacts(
-        long enclosureId, DoorCode code, Instant givenAt, long givenBy, Optional<Replaced> replaced) {
+public record DoorFacts(long enclosureId, DoorCode code, Instant givenAt, long givenBy, Optional<Replaced> replaced) {
 
     /** Whether it opens the door: no other has taken its place. */
     public boolean counts() {

@@ -95,8 +95,6 @@ public class Doors {
     }
 
     private static Map<Long, DoorFacts> byEnclosure(List<Door> some) {
-        return some.stream()
-                .map(Door::facts)
-                .collect(Collectors.toMap(DoorFacts::enclosureId, Function.identity()));
+        return some.stream().map(Door::facts).collect(Collectors.toMap(DoorFacts::enclosureId, Function.identity()));
     }
 }

@@ -66,7 +66,8 @@ class DoorsController {
         if (isWrong(form, list, errors)) {
             return "door/doors";
         }
-        List<Long> wanted = form.of(list.inUse()).stream().map(EnclosureFacts::id).toList();
+        List<Long> wanted =
+                form.of(list.inUse()).stream().map(EnclosureFacts::id).toList();
         doors.coded(me.siteId(), wanted, me.personId());
         return "redirect:/doors/labels" + form.query();
     }

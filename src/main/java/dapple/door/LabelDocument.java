@@ -83,8 +83,8 @@ final class LabelDocument {
     }
 
     private void add(Label label, Cell cell, PDPageContentStream content) throws IOException {
-        double side = Math.min(
-                Math.min(cell.heightMm() - 2 * MARGIN_MM, LARGEST_SYMBOL_MM), cell.widthMm() * SYMBOL_SHARE);
+        double side =
+                Math.min(Math.min(cell.heightMm() - 2 * MARGIN_MM, LARGEST_SYMBOL_MM), cell.widthMm() * SYMBOL_SHARE);
         double left = cell.leftMm() + MARGIN_MM;
         double top = cell.topMm() + (cell.heightMm() - side) / 2;
         addSymbol(symbol(label.address()), new Cell(left, top, side, side), content);
@@ -102,8 +102,10 @@ final class LabelDocument {
                             0,
                             0,
                             Map.of(
-                                    EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.M,
-                                    EncodeHintType.MARGIN, QUIET_MODULES));
+                                    EncodeHintType.ERROR_CORRECTION,
+                                    ErrorCorrectionLevel.M,
+                                    EncodeHintType.MARGIN,
+                                    QUIET_MODULES));
         } catch (WriterException cause) {
             throw new IllegalArgumentException("the address of a door is too long for a QR code", cause);
         }
@@ -143,7 +145,8 @@ final class LabelDocument {
                 bold.fit(label.enclosure(), ENCLOSURE_POINTS, width),
                 plain.fit(label.room(), ROOM_POINTS, width),
                 even.fit(label.code().grouped(), CODE_POINTS, width));
-        float height = (float) lines.stream().mapToDouble(line -> line.points() * LEADING).sum();
+        float height = (float)
+                lines.stream().mapToDouble(line -> line.points() * LEADING).sum();
         float baseline = fromBottom(place.topMm() + place.heightMm() / 2) + height / 2;
         for (Fitted line : lines) {
             baseline -= line.points() * LEADING;

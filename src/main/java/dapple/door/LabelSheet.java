@@ -13,6 +13,8 @@ enum LabelSheet {
     /** The most labels that one of these sheets has. */
     static final int MOST_LABELS = 30;
 
+    private static final double POINTS_PER_INCH = 72;
+
     private final Paper paper;
     private final int columns;
     private final int rows;
@@ -32,7 +34,11 @@ enum LabelSheet {
     }
 
     PDRectangle page() {
-        return paper.size;
+        return new PDRectangle(points(paper.widthMm), points(paper.heightMm));
+    }
+
+    private static float points(double mm) {
+        return (float) (mm / Paper.MM_PER_INCH * POINTS_PER_INCH);
     }
 
     int labels() {
@@ -56,17 +62,15 @@ enum LabelSheet {
     record Cell(double leftMm, double topMm, double widthMm, double heightMm) {}
 
     private enum Paper {
-        A4(PDRectangle.A4, 210, 297),
-        LETTER(PDRectangle.LETTER, 8.5 * Paper.MM_PER_INCH, 11 * Paper.MM_PER_INCH);
+        A4(210, 297),
+        LETTER(8.5 * Paper.MM_PER_INCH, 11 * Paper.MM_PER_INCH);
 
         private static final double MM_PER_INCH = 25.4;
 
-        private final PDRectangle size;
         private final double widthMm;
         private final double heightMm;
 
-        Paper(PDRectangle size, double widthMm, double heightMm) {
-            this.size = size;
+        Paper(double widthMm, double heightMm) {
             this.widthMm = widthMm;
             this.heightMm = heightMm;
         }

@@ -52,9 +52,8 @@ record LabelsForm(
 
     /** The same as part of an address. */
     String query() {
-        UriComponentsBuilder query = UriComponentsBuilder.newInstance()
-                .queryParam("sheet", sheet)
-                .queryParam("first", first);
+        UriComponentsBuilder query =
+                UriComponentsBuilder.newInstance().queryParam("sheet", sheet).queryParam("first", first);
         if (Boolean.TRUE.equals(all)) {
             return query.queryParam("all", true).toUriString();
         }

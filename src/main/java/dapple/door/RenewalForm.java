@@ -10,4 +10,6 @@ import org.jspecify.annotations.Nullable;
  *
  * @param seen the code that is to be replaced
  */
-record RenewalForm(@NotNull @Nullable String seen, @Line @Size(max = 300) String reason) {}
+record RenewalForm(
+        @NotNull @Nullable String seen,
+        @Line @Size(max = 300) String reason) {}

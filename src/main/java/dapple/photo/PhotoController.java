@@ -81,7 +81,8 @@ class PhotoController {
             return show(me, photoId, model);
         }
         photos.remove(Visitor.of(me), photoId, form.reason().strip());
-        VisitFacts visit = visits.get(me.siteId(), photos.get(me.siteId(), photoId).visitId());
+        VisitFacts visit =
+                visits.get(me.siteId(), photos.get(me.siteId(), photoId).visitId());
         return "redirect:/enclosures/" + visit.enclosureId() + "/visits/" + visit.key();
     }
 

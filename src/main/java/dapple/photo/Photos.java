@@ -56,9 +56,7 @@ public class Photos {
         Prepared prepared = preparing.prepare(file);
         return patiently.run(() -> {
             VisitFacts visit = visits.open(added.visitor(), added.visitKey(), added.enclosureId());
-            return photos.findByEntryKey(added.key())
-                    .map(Photo::id)
-                    .orElseGet(() -> store(added, visit, prepared));
+            return photos.findByEntryKey(added.key()).map(Photo::id).orElseGet(() -> store(added, visit, prepared));
         });
     }
 

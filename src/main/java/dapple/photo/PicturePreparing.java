@@ -38,8 +38,7 @@ class PicturePreparing {
         Turn turn = Turn.of(file);
         BufferedImage full = scaled(decoded, turn, Scale.FULL);
         BufferedImage small = scaled(full, Turn.NONE, Scale.SMALL);
-        return new Prepared(
-                full.getWidth(), full.getHeight(), new Encoded(Jpeg.of(full)), new Encoded(Jpeg.of(small)));
+        return new Prepared(full.getWidth(), full.getHeight(), new Encoded(Jpeg.of(full)), new Encoded(Jpeg.of(small)));
     }
 
     /** One at a time: the pixels of a large picture take more memory than all else that the program does. */

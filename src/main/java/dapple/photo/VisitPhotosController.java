@@ -45,9 +45,10 @@ class VisitPhotosController {
         model.addAttribute("enclosure", enclosures.get(me.siteId(), enclosureId));
         List<PhotoFacts> taken = photos.ofVisit(me.siteId(), visitKey);
         model.addAttribute("photos", taken);
+        model.addAttribute("isFull", taken.stream().filter(PhotoFacts::isThere).count() >= Photos.MOST_OF_A_VISIT);
         model.addAttribute(
-                "isFull", taken.stream().filter(PhotoFacts::isThere).count() >= Photos.MOST_OF_A_VISIT);
-        model.addAttribute("mine", taken.stream().filter(one -> one.mayBeRemovedBy(Visitor.of(me))).toList());
+                "mine",
+                taken.stream().filter(one -> one.mayBeRemovedBy(Visitor.of(me))).toList());
         model.addAttribute("visitKey", visitKey);
         model.addAttribute("names", people.names(me.siteId()));
         model.addAttribute("key", UUID.randomUUID());

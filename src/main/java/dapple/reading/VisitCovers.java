@@ -38,9 +38,8 @@ public class VisitCovers {
         enclosures.get(visitor.siteId(), enclosureId);
         patiently.run(() -> {
             Visit visit = opening.at(visitor, visitKey, enclosureId);
-            CoverSaid before = of(visitor.siteId(), visitKey)
-                    .map(VisitCoverFacts::cover)
-                    .orElse(CoverSaid.NOT_SAID);
+            CoverSaid before =
+                    of(visitor.siteId(), visitKey).map(VisitCoverFacts::cover).orElse(CoverSaid.NOT_SAID);
             if (before != cover) {
                 covers.saveAndFlush(new VisitCover(visit, cover, new Recorded(clock.instant(), visitor.personId())));
             }

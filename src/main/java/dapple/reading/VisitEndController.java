@@ -85,7 +85,8 @@ class VisitEndController {
         model.addAttribute("rows", rows(me, walk));
         model.addAttribute("notes", noting.of(me.siteId(), visitKey));
         model.addAttribute(
-                "cover", covers.of(me.siteId(), visitKey).map(VisitCoverFacts::cover).orElse(CoverSaid.NOT_SAID));
+                "cover",
+                covers.of(me.siteId(), visitKey).map(VisitCoverFacts::cover).orElse(CoverSaid.NOT_SAID));
         model.addAttribute("coverWords", CoverSaid.values());
         model.addAttribute("names", people.names(me.siteId()));
         return "reading/visit";

@@ -23,7 +23,8 @@ class CheckCharacterTest {
     @Test
     void showsEverySingleWrongCharacter() {
         for (int at = 0; at < TEXT.length(); at++) {
-            for (char other : CHARACTERS.toCharArray()) {
+            for (int instead = 0; instead < CHARACTERS.length(); instead++) {
+                char other = CHARACTERS.charAt(instead);
                 if (other != TEXT.charAt(at)) {
                     String wrong = TEXT.substring(0, at) + other + TEXT.substring(at + 1);
                     assertThat(CheckCharacter.of(wrong)).as(wrong).isNotEqualTo(CheckCharacter.of(TEXT));

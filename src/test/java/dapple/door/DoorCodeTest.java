@@ -62,7 +62,8 @@ class DoorCodeTest {
         DoorCode code = DoorCode.random(chance);
         for (int at = 0; at < code.text().length(); at++) {
             for (char other : DoorCode.ALPHABET.toCharArray()) {
-                String typed = code.text().substring(0, at) + other + code.text().substring(at + 1);
+                String typed =
+                        code.text().substring(0, at) + other + code.text().substring(at + 1);
                 if (!typed.equals(code.text())) {
                     assertThat(DoorCode.typed(typed)).as(typed).isEqualTo(new Typed.Wrong(Slip.CHECK));
                 }

@@ -163,7 +163,12 @@ class DoorPagesTest {
     @ParameterizedTest
     @ValueSource(strings = {"", "abc", "0", "22", "1e400", "NaN", "-3"})
     void aWrongPlaceComesBackAsTyped(String typed) throws Exception {
-        ask(post("/doors/labels").param("all", "true").param("sheet", "A4_3_BY_7").param("first", typed), supervisor)
+        ask(
+                        post("/doors/labels")
+                                .param("all", "true")
+                                .param("sheet", "A4_3_BY_7")
+                                .param("first", typed),
+                        supervisor)
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("first-wrong")))
                 .andExpect(content().string(containsString("value=\"" + typed + "\"")));
@@ -183,18 +188,19 @@ class DoorPagesTest {
 
     @Test
     void theAddressIsShownBeforePrinting() throws Exception {
-        ask(labels("/doors/labels").with(request -> {
-                    request.setServerName("lizards.example.org");
-                    return request;
-                }), supervisor)
+        ask(
+                        labels("/doors/labels").with(request -> {
+                            request.setServerName("lizards.example.org");
+                            return request;
+                        }),
+                        supervisor)
                 .andExpect(content().string(containsString("http://lizards.example.org<")))
                 .andExpect(content().string(containsString("Phones must be able to reach this address")));
     }
 
     @Test
     void anAddressThatNoPhoneReachesIsSaid() throws Exception {
-        ask(labels("/doors/labels"), supervisor)
-                .andExpect(content().string(containsString("no phone can reach it")));
+        ask(labels("/doors/labels"), supervisor).andExpect(content().string(containsString("no phone can reach it")));
     }
 
     @Test
@@ -211,11 +217,7 @@ class DoorPagesTest {
 
     @Test
     void aNewCodeWantsAReason() throws Exception {
-        ask(
-                        post("/enclosures/{id}/door", enclosure)
-                                .param("seen", code.text())
-                                .param("reason", " "),
-                        supervisor)
+        ask(post("/enclosures/{id}/door", enclosure).param("seen", code.text()).param("reason", " "), supervisor)
                 .andExpect(content().string(containsString("Enter something here, on one line.")));
     }
 

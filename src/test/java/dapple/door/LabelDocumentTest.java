@@ -70,7 +70,8 @@ class LabelDocumentTest {
     void labelsLieWhereTheSheetHasThem(
             LabelSheet sheet, double left, double top, double lastLeft, double lastTop, double height)
             throws Exception {
-        BufferedImage page = pages(LabelDocument.of(labels(sheet.labels()), sheet, 1)).get(0);
+        BufferedImage page =
+                pages(LabelDocument.of(labels(sheet.labels()), sheet, 1)).get(0);
         Place first = symbol(page, sheet.cell(0));
         Place last = symbol(page, sheet.cell(sheet.labels() - 1));
         assertThat(first.down()).isCloseTo(top + height / 2, within(TOLERANCE_MM));
@@ -113,7 +114,8 @@ class LabelDocumentTest {
         BufferedImage label = cut(pages(LabelDocument.of(labels(1), sheet, 1)).get(0), sheet.cell(0));
         Place symbol = symbol(pages(LabelDocument.of(labels(1), sheet, 1)).get(0), sheet.cell(0));
         int fromEdge = (int) Math.floor((2 + 3.9 * symbol.moduleMm()) * DOTS_PER_MM);
-        assertThat(darkDots(label.getSubimage(0, 0, fromEdge, label.getHeight()))).isZero();
+        assertThat(darkDots(label.getSubimage(0, 0, fromEdge, label.getHeight())))
+                .isZero();
     }
 
     @Test
@@ -177,8 +179,7 @@ class LabelDocumentTest {
     }
 
     private static Result read(BufferedImage page, LabelSheet.Cell cell) throws ReaderException {
-        BinaryBitmap seen =
-                new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(cut(page, cell))));
+        BinaryBitmap seen = new BinaryBitmap(new HybridBinarizer(new BufferedImageLuminanceSource(cut(page, cell))));
         return new QRCodeMultiReader().decodeMultiple(seen, Map.of(DecodeHintType.TRY_HARDER, true))[0];
     }
 

@@ -65,7 +65,9 @@ final class Camera {
         int gps = 8 + 2 + 2 * 12 + 4;
         int data = gps + 2 + 3 * 12 + 4;
         ByteBuffer exif = ByteBuffer.allocate(6 + data + 24 + place.length);
-        exif.put("Exif\0\0MM".getBytes(StandardCharsets.US_ASCII)).putShort((short) 42).putInt(8);
+        exif.put("Exif\0\0MM".getBytes(StandardCharsets.US_ASCII))
+                .putShort((short) 42)
+                .putInt(8);
         exif.putShort((short) 2);
         entry(exif, 0x0112, 3, 1, orientation << 16);
         entry(exif, 0x8825, 4, 1, gps);

@@ -159,8 +159,8 @@ class PhotosStorageTest {
     }
 
     private int pictures(long photo) {
-        Integer count = database.queryForObject(
-                "select count(*) from visit_picture where photo_id = ?", Integer.class, photo);
+        Integer count =
+                database.queryForObject("select count(*) from visit_picture where photo_id = ?", Integer.class, photo);
         return count == null ? 0 : count;
     }
 }

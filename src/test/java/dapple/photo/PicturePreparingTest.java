@@ -32,8 +32,9 @@ class PicturePreparingTest {
     void noSegmentOfMetadataIsKept() {
         byte[] kept = preparing.prepare(Camera.jpegWithExif(64, 48, 6)).in(Scale.FULL);
         for (int at = 2; (kept[at + 1] & 0xFF) != 0xDA; at += 2 + ((kept[at + 2] & 0xFF) << 8 | kept[at + 3] & 0xFF)) {
-            assertThat(kept[at + 1] & 0xFF).isNotIn(0xFE).satisfies(marker -> assertThat(marker)
-                    .matches(one -> one <= 0xE0 || one > 0xEF));
+            assertThat(kept[at + 1] & 0xFF)
+                    .isNotIn(0xFE)
+                    .satisfies(marker -> assertThat(marker).matches(one -> one <= 0xE0 || one > 0xEF));
         }
     }
 
@@ -76,7 +77,8 @@ class PicturePreparingTest {
     @Test
     void aSeeThroughPictureLiesOnWhite() {
         BufferedImage clear = new BufferedImage(8, 8, BufferedImage.TYPE_INT_ARGB);
-        BufferedImage kept = Camera.read(preparing.prepare(Camera.file(clear, "png")).in(Scale.FULL));
+        BufferedImage kept =
+                Camera.read(preparing.prepare(Camera.file(clear, "png")).in(Scale.FULL));
         assertThat(new Color(kept.getRGB(4, 4))).isEqualTo(Color.WHITE);
     }
 

@@ -118,10 +118,8 @@ class VisitCoverPagesTest {
     }
 
     private ResultActions say(String cover) throws Exception {
-        return pages.perform(post(path() + "/cover")
-                .param("cover", cover)
-                .with(csrf())
-                .with(collection.as(keeper)));
+        return pages.perform(
+                post(path() + "/cover").param("cover", cover).with(csrf()).with(collection.as(keeper)));
     }
 
     private ResultActions history() throws Exception {
