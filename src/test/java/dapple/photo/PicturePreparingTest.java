@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.awt.Color;
 import java.awt.image.BufferedImage;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -31,11 +32,15 @@ class PicturePreparingTest {
     @Test
     void noSegmentOfMetadataIsKept() {
         byte[] kept = preparing.prepare(Camera.jpegWithExif(64, 48, 6)).in(Scale.FULL);
-        for (int at = 2; (kept[at + 1] & 0xFF) != 0xDA; at += 2 + ((kept[at + 2] & 0xFF) << 8 | kept[at + 3] & 0xFF)) {
-            assertThat(kept[at + 1] & 0xFF)
-                    .isNotIn(0xFE)
-                    .satisfies(marker -> assertThat(marker).matches(one -> one <= 0xE0 || one > 0xEF));
+        ByteBuffer file = ByteBuffer.wrap(kept);
+        for (int at = 2; unsigned(file.get(at + 1)) != 0xDA; at += 2 + file.getShort(at + 2)) {
+            assertThat(unsigned(file.get(at + 1))).isNotEqualTo(0xFE);
+            assertThat(unsigned(file.get(at + 1))).matches(marker -> marker <= 0xE0 || marker > 0xEF);
         }
+    }
+
+    private static int unsigned(byte one) {
+        return one & 0xFF;
     }
 
     @ParameterizedTest
