@@ -45,6 +45,8 @@ class DemoData implements SmartInitializingSingleton {
     private final DemoDesk desk;
     private final DemoDrafts drafts;
     private final DemoPlans plans;
+    private final DemoDoors doors;
+    private final DemoPhotos photos;
 
     DemoData(
             DemoClock clock,
@@ -58,7 +60,9 @@ class DemoData implements SmartInitializingSingleton {
             DemoRigs rigs,
             DemoDesk desk,
             DemoDrafts drafts,
-            DemoPlans plans) {
+            DemoPlans plans,
+            DemoDoors doors,
+            DemoPhotos photos) {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
@@ -71,6 +75,8 @@ class DemoData implements SmartInitializingSingleton {
         this.desk = desk;
         this.drafts = drafts;
         this.plans = plans;
+        this.doors = doors;
+        this.photos = photos;
     }
 
     @Override
@@ -110,6 +116,8 @@ class DemoData implements SmartInitializingSingleton {
         desk.give(members, Given.of(byCode.get(GIVEN)), now);
         drafts.think(members, Given.of(byCode.get(DRAFTED)), now);
         plans.plan(members, byCode, now, time);
+        doors.label(members, byCode);
+        photos.take(members, DemoRounds.lastVisit(DRAFTED), Given.of(byCode.get(DRAFTED)));
     }
 
     private Map<String, SpeciesFacts> species(DemoTeam.Members members, DemoRows rows) {

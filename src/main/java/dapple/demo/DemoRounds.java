@@ -110,6 +110,11 @@ class DemoRounds {
         }
     }
 
+    /** The newest visit at an enclosure, by its code. */
+    static UUID lastVisit(String enclosure) {
+        return key(enclosure + " week " + WEEKS);
+    }
+
     private static UUID key(String name) {
         return UUID.nameUUIDFromBytes(name.getBytes(StandardCharsets.UTF_8));
     }

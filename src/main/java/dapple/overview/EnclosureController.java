@@ -4,6 +4,7 @@ import dapple.enclosure.PointFacts;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.photo.Photos;
 import dapple.review.EnclosureNow;
 import dapple.review.Standings;
 import dapple.rig.RigChangeFacts;
@@ -23,10 +24,12 @@ import org.springframework.web.bind.annotation.RequestParam;
 class EnclosureController {
     private final Standings standings;
     private final Rigs rigs;
+    private final Photos photos;
 
-    EnclosureController(Standings standings, Rigs rigs) {
+    EnclosureController(Standings standings, Rigs rigs, Photos photos) {
         this.standings = standings;
         this.rigs = rigs;
+        this.photos = photos;
     }
 
     @GetMapping("/enclosures/{enclosureId}")
@@ -48,6 +51,7 @@ class EnclosureController {
         model.addAttribute("rows", enclosure.rows(unread.map(RigChangeFacts::at)));
         model.addAttribute(
                 "unreadPoints", unread.map(change -> codes(enclosure, change)).orElse(""));
+        model.addAttribute("photos", photos.newest(me.siteId(), enclosureId));
         model.addAttribute("asked", species.map(id -> "?species=" + id).orElse(""));
         return "overview/enclosure";
     }

@@ -10,7 +10,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 
 /** Does a piece of work in a transaction of its own, again when another writer was quicker. */
 @Component
-class Patiently {
+public class Patiently {
     /** A conflict with another writer is over when the other has committed: two more tries are plenty. */
     private static final int TRIES = 3;
 
@@ -22,7 +22,7 @@ class Patiently {
     }
 
     /** What the work gives back: the id of something, as a rule. */
-    long run(Supplier<Long> work) {
+    public long run(Supplier<Long> work) {
         for (int attempt = 1; ; attempt++) {
             try {
                 Long found = transaction.execute(status -> work.get());

@@ -12,6 +12,7 @@ import dapple.target.Targets;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.data.domain.Page;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -27,12 +28,15 @@ class ReadingHistoryController {
     private final Enclosures enclosures;
     private final Targets targets;
     private final People people;
+    private final VisitCovers covers;
 
-    ReadingHistoryController(ReadingHistory history, Enclosures enclosures, Targets targets, People people) {
+    ReadingHistoryController(
+            ReadingHistory history, Enclosures enclosures, Targets targets, People people, VisitCovers covers) {
         this.history = history;
         this.enclosures = enclosures;
         this.targets = targets;
         this.people = people;
+        this.covers = covers;
     }
 
     @GetMapping("/enclosures/{enclosureId}/readings")
@@ -50,7 +54,12 @@ class ReadingHistoryController {
         model.addAttribute("quantities", Quantity.measuredInTheField());
         model.addAttribute("chosenPoint", point);
         model.addAttribute("chosenQuantity", quantity);
-        model.addAttribute("lines", history.page(me.siteId(), points, wanted, Math.max(0, page - 1)));
+        Page<HistoryLine> lines = history.page(me.siteId(), points, wanted, Math.max(0, page - 1));
+        model.addAttribute("lines", lines);
+        model.addAttribute(
+                "covers",
+                covers.atReadings(
+                        me.siteId(), lines.map(line -> line.reading().id()).toList()));
         model.addAttribute("names", people.names(me.siteId()));
         model.addAttribute("species", targets.speciesById(me.siteId()));
         return "reading/history";

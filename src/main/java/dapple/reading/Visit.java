@@ -51,6 +51,10 @@ class Visit {
         return entryKey;
     }
 
+    VisitFacts facts() {
+        return new VisitFacts(id, entryKey, enclosureId);
+    }
+
     /** Whether the key stands for the same person at the same place. */
     boolean is(Visitor visitor, long at) {
         return siteId == visitor.siteId() && personId == visitor.personId() && enclosureId == at;

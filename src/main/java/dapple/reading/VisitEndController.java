@@ -29,13 +29,21 @@ class VisitEndController {
     private final VisitNoting noting;
     private final People people;
     private final BurningLamps lamps;
+    private final VisitCovers covers;
 
-    VisitEndController(VisitWalk walks, Readings readings, VisitNoting noting, People people, BurningLamps lamps) {
+    VisitEndController(
+            VisitWalk walks,
+            Readings readings,
+            VisitNoting noting,
+            People people,
+            BurningLamps lamps,
+            VisitCovers covers) {
         this.walks = walks;
         this.readings = readings;
         this.noting = noting;
         this.people = people;
         this.lamps = lamps;
+        this.covers = covers;
     }
 
     /** The session is asked for before the page goes out, since its form comes late in it. */
@@ -76,6 +84,10 @@ class VisitEndController {
         model.addAttribute("walk", walk);
         model.addAttribute("rows", rows(me, walk));
         model.addAttribute("notes", noting.of(me.siteId(), visitKey));
+        model.addAttribute(
+                "cover",
+                covers.of(me.siteId(), visitKey).map(VisitCoverFacts::cover).orElse(CoverSaid.NOT_SAID));
+        model.addAttribute("coverWords", CoverSaid.values());
         model.addAttribute("names", people.names(me.siteId()));
         return "reading/visit";
     }

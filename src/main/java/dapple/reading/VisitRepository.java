@@ -22,6 +22,12 @@ interface VisitRepository extends Repository<Visit, Long> {
     @Query("select v from Visit v where v.id = :id")
     Optional<Visit> lockById(long id);
 
+    @Query("select v from Visit v where v.siteId = :siteId and v.entryKey = :key")
+    Optional<Visit> findByKey(long siteId, UUID key);
+
+    @Query("select v from Visit v where v.siteId = :siteId and v.id = :id")
+    Optional<Visit> findAtSite(long siteId, long id);
+
     /** Visits of an enclosure after one of them, with a reading taken at or after an instant. */
     @Query("""
             select v.id from Visit v where v.siteId = :siteId and v.enclosureId = :enclosureId and v.id > :after

@@ -23,6 +23,19 @@ class DemoIds {
         return id("select id from enclosure where code = ?", code);
     }
 
+    /** The code on the door of an enclosure. */
+    String doorCode(String enclosure) {
+        return database.sql("select code from door where open_enclosure_id = ?")
+                .param(enclosure(enclosure))
+                .query(String.class)
+                .single();
+    }
+
+    /** The first photo of the demo. */
+    long photo() {
+        return id("select min(id) from visit_photo");
+    }
+
     /** The room of an enclosure. */
     long room(String enclosure) {
         return id("select room_id from enclosure where code = ?", enclosure);

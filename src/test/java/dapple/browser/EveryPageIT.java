@@ -28,6 +28,9 @@ class EveryPageIT {
     /** Routes that are tried elsewhere, and where. */
     private static final Map<String, String> ELSEWHERE = Map.of(
             "/first-run", "FirstRunIT, on an empty installation",
+            "/doors/labels.pdf", "no page but a document; DoorPagesTest",
+            "/photos/{photoId}", "no page but a picture; PhotoPagesTest",
+            "/photos/{photoId}/small", "no page but a picture; PhotoPagesTest",
             "/enclosures/{enclosureId}/scene.json", "no page but a document; RigPagesTest",
             "/review/standing", "a part of /review; SliceIT, which has it renew itself");
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 
 import dapple.animal.Animals;
+import dapple.door.Doors;
 import dapple.draft.DraftPlace;
 import dapple.draft.DraftRig;
 import dapple.draft.Drafts;
@@ -106,6 +107,9 @@ class RoutesPagesTest {
     @Autowired
     private RoundArranging rounds;
 
+    @Autowired
+    private Doors doors;
+
     private SiteFacts site;
     private Map<String, String> values = Map.of();
 
@@ -135,6 +139,8 @@ class RoutesPagesTest {
                 String.valueOf(circuits.add(site.id(), Optional.empty(), "A1").id()));
         values.put("alarmId", "999");
         values.putAll(round(home));
+        values.put("doorCode", door(keeper, home));
+        values.put("photoId", "999");
         values.putAll(stock(keeper));
         values.putAll(partsOfRig());
         DraftPlace desk = new DraftPlace(site.id(), home.enclosureId());
@@ -204,6 +210,13 @@ class RoutesPagesTest {
         NewCalibration calibration = new NewCalibration(from, 1, LocalDate.parse("2027-03-01"), "for a test");
         return meters.calibrate(site.id(), meter.id(), calibration, keeper.personId())
                 .id();
+    }
+
+    private String door(SignedIn keeper, Home home) {
+        return doors.coded(site.id(), Set.of(home.enclosureId()), keeper.personId()).values().stream()
+                .map(door -> door.code().text())
+                .findFirst()
+                .orElseThrow();
     }
 
     private long room(Home home) {

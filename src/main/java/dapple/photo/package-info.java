@@ -1,0 +1,2 @@
+/** Photos of visits. */
+package dapple.photo;
