@@ -37,7 +37,7 @@ public class VisitCovers {
     public void say(Visitor visitor, UUID visitKey, long enclosureId, CoverSaid cover) {
         enclosures.get(visitor.siteId(), enclosureId);
         patiently.run(() -> {
-            Visit visit = opening.at(visitor, visitKey, enclosureId);
+            Visit visit = opening.at(visitor, visitKey, enclosureId, clock.instant());
             CoverSaid before =
                     of(visitor.siteId(), visitKey).map(VisitCoverFacts::cover).orElse(CoverSaid.NOT_SAID);
             if (before != cover) {

@@ -2,6 +2,7 @@ package dapple.reading;
 
 import dapple.enclosure.Enclosures;
 import dapple.site.NotFoundException;
+import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
@@ -14,18 +15,20 @@ public class Visits {
     private final VisitRepository visits;
     private final VisitOpening opening;
     private final Enclosures enclosures;
+    private final Clock clock;
 
-    Visits(VisitRepository visits, VisitOpening opening, Enclosures enclosures) {
+    Visits(VisitRepository visits, VisitOpening opening, Enclosures enclosures, Clock clock) {
         this.visits = visits;
         this.opening = opening;
         this.enclosures = enclosures;
+        this.clock = clock;
     }
 
     /** The visit of an entry, begun by it if it is the first; held until the end of the transaction. */
     @Transactional(propagation = Propagation.MANDATORY)
     public VisitFacts open(Visitor visitor, UUID visitKey, long enclosureId) {
         enclosures.get(visitor.siteId(), enclosureId);
-        return opening.at(visitor, visitKey, enclosureId).facts();
+        return opening.at(visitor, visitKey, enclosureId, clock.instant()).facts();
     }
 
     /** A visit that has begun. */
