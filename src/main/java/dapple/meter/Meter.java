@@ -97,7 +97,15 @@ class Meter {
 
     MeterFacts facts() {
         return new MeterFacts(
-                id, code, description, quantity, uncertainty(), lender != null, Optional.ofNullable(calibrationDueOn));
+                id,
+                code,
+                description,
+                quantity,
+                uncertainty(),
+                lender != null,
+                Optional.ofNullable(borrowedUntil),
+                range(),
+                Optional.ofNullable(calibrationDueOn));
     }
 
     MeterDetails details() {

@@ -4,6 +4,7 @@ import dapple.enclosure.PointFacts;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.practice.MeterDoubts;
 import dapple.review.EnclosureNow;
 import dapple.review.Standings;
 import dapple.rig.RigChangeFacts;
@@ -23,10 +24,12 @@ import org.springframework.web.bind.annotation.RequestParam;
 class EnclosureController {
     private final Standings standings;
     private final Rigs rigs;
+    private final MeterDoubts doubts;
 
-    EnclosureController(Standings standings, Rigs rigs) {
+    EnclosureController(Standings standings, Rigs rigs, MeterDoubts doubts) {
         this.standings = standings;
         this.rigs = rigs;
+        this.doubts = doubts;
     }
 
     @GetMapping("/enclosures/{enclosureId}")
@@ -39,6 +42,7 @@ class EnclosureController {
         model.addAttribute("standing", enclosure.standing());
         model.addAttribute("points", enclosure.points());
         model.addAttribute("whole", enclosure);
+        model.addAttribute("doubts", doubts.at(me.siteId()));
         model.addAttribute("animals", enclosure.animals());
         model.addAttribute("staleAfterDays", me.settings().staleAfterDays());
         model.addAttribute("warmUp", me.settings().warmUpMinutes());

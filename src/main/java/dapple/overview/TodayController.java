@@ -3,10 +3,12 @@ package dapple.overview;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.practice.MeterStandings;
 import dapple.review.Desks;
 import dapple.review.Filter;
 import dapple.rig.Rigs;
 import java.time.Clock;
+import java.util.List;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -18,11 +20,13 @@ import org.springframework.web.bind.annotation.GetMapping;
 class TodayController {
     private final Desks desks;
     private final Rigs rigs;
+    private final MeterStandings meters;
     private final Clock clock;
 
-    TodayController(Desks desks, Rigs rigs, Clock clock) {
+    TodayController(Desks desks, Rigs rigs, MeterStandings meters, Clock clock) {
         this.desks = desks;
         this.rigs = rigs;
+        this.meters = meters;
         this.clock = clock;
     }
 
@@ -32,6 +36,7 @@ class TodayController {
                 "today",
                 Today.of(
                         desks.at(me, Filter.NONE), rigs.lastLightChanges(me.siteId()), me.personId(), clock.instant()));
+        model.addAttribute("meters", me.may(Action.KEEP_METERS) ? meters.due(me.siteId(), me.zone()) : List.of());
         return "overview/today";
     }
 }

@@ -7,6 +7,7 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
+import dapple.practice.MeterDoubts;
 import dapple.reading.ReadingHistory.Wanted;
 import dapple.target.Targets;
 import java.util.List;
@@ -27,12 +28,15 @@ class ReadingHistoryController {
     private final Enclosures enclosures;
     private final Targets targets;
     private final People people;
+    private final MeterDoubts doubts;
 
-    ReadingHistoryController(ReadingHistory history, Enclosures enclosures, Targets targets, People people) {
+    ReadingHistoryController(
+            ReadingHistory history, Enclosures enclosures, Targets targets, People people, MeterDoubts doubts) {
         this.history = history;
         this.enclosures = enclosures;
         this.targets = targets;
         this.people = people;
+        this.doubts = doubts;
     }
 
     @GetMapping("/enclosures/{enclosureId}/readings")
@@ -52,6 +56,7 @@ class ReadingHistoryController {
         model.addAttribute("chosenQuantity", quantity);
         model.addAttribute("lines", history.page(me.siteId(), points, wanted, Math.max(0, page - 1)));
         model.addAttribute("names", people.names(me.siteId()));
+        model.addAttribute("doubts", doubts.at(me.siteId()));
         model.addAttribute("species", targets.speciesById(me.siteId()));
         return "reading/history";
     }

@@ -29,6 +29,7 @@ class EveryPageIT {
     private static final Map<String, String> ELSEWHERE = Map.of(
             "/first-run", "FirstRunIT, on an empty installation",
             "/enclosures/{enclosureId}/scene.json", "no page but a document; RigPagesTest",
+            "/meters/{meterId}/calibrations/{calibrationId}/file", "no page but a file; CertificatesPagesTest",
             "/review/standing", "a part of /review; SliceIT, which has it renew itself");
 
     @Autowired
