@@ -65,12 +65,11 @@ public record CheckPlot(PlotFrame frame, String line, String band, List<Spot> go
     }
 
     public static CheckPlot of(Drawn drawn, PlotSize size) {
-        PlotScale across =
-                size.across(drawn.earliest().toEpochDay(), drawn.latest().toEpochDay());
+        PlotScale across = size.across(number(drawn.earliest()), number(drawn.latest()));
         PlotScale up = PlotScale.linear(-drawn.farthest(), drawn.farthest(), size.bottom(), size.top());
         List<Spot> checks =
                 drawn.points().stream().map(point -> spot(point, across, up)).toList();
-        Spot first = new Spot(Rounded.of(across.at(drawn.firstDay().toEpochDay())), Rounded.of(up.at(0)));
+        Spot first = new Spot(Rounded.of(across.at(number(drawn.firstDay()))), Rounded.of(up.at(0)));
         List<Spot> bad = drawn.points().stream()
                 .filter(point -> !point.good())
                 .map(point -> spot(point, across, up))
@@ -87,8 +86,12 @@ public record CheckPlot(PlotFrame frame, String line, String band, List<Spot> go
                 bad.isEmpty() ? "" : PathText.open(crosses(bad)));
     }
 
+    private static double number(LocalDate day) {
+        return (double) day.toEpochDay();
+    }
+
     private static Spot spot(Point point, PlotScale across, PlotScale up) {
-        return new Spot(Rounded.of(across.at(point.day().toEpochDay())), Rounded.of(up.at(PERCENT * point.share())));
+        return new Spot(Rounded.of(across.at(number(point.day()))), Rounded.of(up.at(PERCENT * point.share())));
     }
 
     private static List<List<Spot>> crosses(List<Spot> at) {
@@ -129,7 +132,7 @@ public record CheckPlot(PlotFrame frame, String line, String band, List<Spot> go
         long step = Math.max(1, (whole + DAYS_ACROSS - 1) / DAYS_ACROSS);
         return Stream.iterate(drawn.earliest(), day -> day.plusDays(step))
                 .takeWhile(day -> !day.isAfter(drawn.latest()))
-                .map(day -> new PlotFrame.Mark(Rounded.of(across.at(day.toEpochDay())), DAY.format(day)))
+                .map(day -> new PlotFrame.Mark(Rounded.of(across.at(number(day))), DAY.format(day)))
                 .toList();
     }
 }

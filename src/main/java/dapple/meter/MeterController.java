@@ -28,12 +28,15 @@ import org.springframework.web.bind.annotation.RequestParam;
 class MeterController {
     private final MeterRegister meters;
     private final Certificates certificates;
+    private final Budgets budgets;
     private final People people;
     private final Histories histories;
 
-    MeterController(MeterRegister meters, Certificates certificates, People people, Histories histories) {
+    MeterController(
+            MeterRegister meters, Certificates certificates, Budgets budgets, People people, Histories histories) {
         this.meters = meters;
         this.certificates = certificates;
+        this.budgets = budgets;
         this.people = people;
         this.histories = histories;
     }
@@ -47,6 +50,7 @@ class MeterController {
     @Allowed(Action.SEE_STOCK)
     String page(@AuthenticationPrincipal SignedIn me, @PathVariable long meterId, Model model) {
         model.addAttribute("calibrations", certificates.of(me.siteId(), meterId));
+        model.addAttribute("budget", budgets.of(me.siteId(), meterId));
         model.addAttribute("names", people.names(me.siteId()));
         return "meter/meter";
     }

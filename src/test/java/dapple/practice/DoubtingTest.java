@@ -18,6 +18,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class DoubtingTest {
     private static final Instant FIRST = Instant.parse("2026-03-02T09:00:00Z");
 
+    private static final List<Kind> KINDS = List.of(Kind.values());
+
     @Test
     void aMeterThatNeverFellIsNotInDoubt() {
         assertThat(doubts(sign(1, Kind.DARK_GOOD), sign(8, Kind.DARK_BAD))).isEmpty();
@@ -138,7 +140,7 @@ class DoubtingTest {
         Random chance = new Random(seed);
         List<Sign> signs = new ArrayList<>();
         for (int day = 1; day <= 40; day++) {
-            Kind kind = Kind.values()[chance.nextInt(Kind.values().length)];
+            Kind kind = KINDS.get(chance.nextInt(KINDS.size()));
             signs.add(new Sign(day(day), kind, Optional.of(day(1 + chance.nextInt(day)))));
         }
         return signs;

@@ -96,8 +96,10 @@ class MeterDriftSimulationIT {
         reporter.publishEntry("told of sound meters", "" + share(sound, Case::saysAnything));
         reporter.publishEntry("knocks in 3 weeks", "" + share(knocked, Case::isFoundInThreeWeeks));
         reporter.publishEntry("drifts before 12 %", "" + share(drifting, MeterDriftSimulationIT::isInTime));
-        reporter.publishEntry("knocks covered", "" + covered(knocked.stream().flatMap(MeterDriftSimulationIT::ofFaulty)));
-        reporter.publishEntry("drifts covered", "" + covered(drifting.stream().flatMap(MeterDriftSimulationIT::ofFaulty)));
+        reporter.publishEntry(
+                "knocks covered", "" + covered(knocked.stream().flatMap(MeterDriftSimulationIT::ofFaulty)));
+        reporter.publishEntry(
+                "drifts covered", "" + covered(drifting.stream().flatMap(MeterDriftSimulationIT::ofFaulty)));
         reporter.publishEntry("steady covered", "" + steadyCovered());
         reporter.publishEntry("pairs covered", "" + pairsCovered());
     }
@@ -125,8 +127,12 @@ class MeterDriftSimulationIT {
 
     @Test
     void intervalsHoldTheTruth() {
-        assertThat(covered(knocked.stream().flatMap(MeterDriftSimulationIT::ofFaulty))).as("knocks").isBetween(0.92, 0.98);
-        assertThat(covered(drifting.stream().flatMap(MeterDriftSimulationIT::ofFaulty))).as("drifts").isBetween(0.92, 0.98);
+        assertThat(covered(knocked.stream().flatMap(MeterDriftSimulationIT::ofFaulty)))
+                .as("knocks")
+                .isBetween(0.92, 0.98);
+        assertThat(covered(drifting.stream().flatMap(MeterDriftSimulationIT::ofFaulty)))
+                .as("drifts")
+                .isBetween(0.92, 0.98);
         assertThat(steadyCovered()).as("sound meters").isBetween(0.92, 0.98);
         assertThat(pairsCovered()).as("pairs").isBetween(0.92, 0.98);
     }
