@@ -14,7 +14,6 @@ public record PracticeDue(long meterId, String code, Kind kind, Optional<LocalDa
         /** A drop that no check has answered. */
         CHECK_AFTER_DROP,
         CALIBRATION,
-        REFERENCE_LAMP,
-        COMPARISON
+        REFERENCE_LAMP
     }
 }

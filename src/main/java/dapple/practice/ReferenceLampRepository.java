@@ -1,6 +1,5 @@
 package dapple.practice;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.Query;
@@ -13,7 +12,4 @@ interface ReferenceLampRepository extends Repository<ReferenceLamp, Long> {
 
     @Query("select l from ReferenceLamp l where l.siteId = :siteId and l.openMeterId = :meterId")
     Optional<ReferenceLamp> inUse(long siteId, long meterId);
-
-    @Query("select l from ReferenceLamp l where l.siteId = :siteId and l.openMeterId is not null")
-    List<ReferenceLamp> inUse(long siteId);
 }
