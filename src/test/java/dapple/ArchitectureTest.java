@@ -35,7 +35,7 @@ class ArchitectureTest {
             List.of("species"),
             List.of("evidence"),
             List.of("enclosure", "meter", "target", "lamp"),
-            List.of("animal", "rig", "approval", "confirmation", "door"),
+            List.of("animal", "rig", "approval", "confirmation", "door", "practice"),
             List.of("order"),
             List.of("housing", "prediction", "season"),
             List.of("draft", "check"),

@@ -22,6 +22,7 @@ import dapple.light.geometry.Vec;
 import dapple.light.source.Lamp;
 import dapple.light.source.Source;
 import dapple.light.uncertainty.StandardUncertainty;
+import dapple.meter.CalibrationFactors;
 import dapple.meter.CalibrationInForce;
 import dapple.meter.Meters;
 import dapple.site.Formats;
@@ -74,26 +75,26 @@ class BenchFitting {
 
     /** The fit; empty if there is none: all is dark, the shape is not known. */
     Optional<BenchFit> of(LampFacts lamp, BenchEntry entry, ZoneId zone) {
-        double factor = meters.calibrationAt(entry.meter().id(), entry.at())
-                .map(CalibrationInForce::factor)
-                .orElse(1.0);
+        CalibrationFactors factors = meters.calibrationAt(entry.meter().id(), entry.at())
+                .map(CalibrationInForce::factors)
+                .orElseGet(() -> CalibrationFactors.of(1));
         return lamp.model()
                 .shape()
                 .flatMap(shape -> ShapeSource.of(shape, Optional.of(LENGTHWISE)))
-                .flatMap(source -> fitted(source, entry, factor))
+                .flatMap(source -> fitted(source, entry, factors))
                 .map(fitted -> shown(lamp, entry, fitted, zone));
     }
 
-    private static Optional<FittedLamp> fitted(Source source, BenchEntry entry, double factor) {
+    private static Optional<FittedLamp> fitted(Source source, BenchEntry entry, CalibrationFactors factors) {
         List<BenchReading> readings =
-                entry.rows().stream().map(row -> reading(entry, row, factor)).toList();
+                entry.rows().stream().map(row -> reading(entry, row, factors)).toList();
         Lamp lamp = new Lamp("lamp", MIDDLE, DOWN, source, List.of());
         Bench bench = new Bench(lamp, readings, Set.copyOf(Parameter.Shape.of(source)));
         return LampCalibration.of(bench) instanceof FittedLamp fitted ? Optional.of(fitted) : Optional.empty();
     }
 
     /** The light falls at most with the square of the distance. */
-    private static BenchReading reading(BenchEntry entry, Row row, double factor) {
+    private static BenchReading reading(BenchEntry entry, Row row, CalibrationFactors factors) {
         StandardUncertainty whole = StandardUncertainty.of(entry.meter().uncertainty());
         double own = Math.sqrt(1 - RigReading.SHARED * RigReading.SHARED) * whole.relative();
         double relative = Math.hypot(own, Math.min(1, 2 * DISTANCE_METRES / row.distanceMetres()));
@@ -101,7 +102,7 @@ class BenchFitting {
                 entry.quantity(),
                 DOWN.times(row.distanceMetres()),
                 Vec.UP,
-                row.amount() * factor,
+                row.amount() * factors.at(row.amount()),
                 new StandardUncertainty(relative, whole.absolute()));
     }
 

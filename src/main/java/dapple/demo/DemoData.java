@@ -38,6 +38,7 @@ class DemoData implements SmartInitializingSingleton {
     private final DemoRounds rounds;
     private final Enclosures enclosures;
     private final DemoMeters meters;
+    private final DemoPractice practice;
     private final DemoSpecies demoSpecies;
     private final DemoAnimals animals;
     private final DemoLamps lamps;
@@ -54,6 +55,7 @@ class DemoData implements SmartInitializingSingleton {
             DemoRounds rounds,
             Enclosures enclosures,
             DemoMeters meters,
+            DemoPractice practice,
             DemoSpecies demoSpecies,
             DemoAnimals animals,
             DemoLamps lamps,
@@ -68,6 +70,7 @@ class DemoData implements SmartInitializingSingleton {
         this.rounds = rounds;
         this.enclosures = enclosures;
         this.meters = meters;
+        this.practice = practice;
         this.demoSpecies = demoSpecies;
         this.animals = animals;
         this.lamps = lamps;
@@ -114,6 +117,7 @@ class DemoData implements SmartInitializingSingleton {
         }
         desk.accept(members, Given.of(byCode.get(ACCEPTED)), now);
         desk.give(members, Given.of(byCode.get(GIVEN)), now);
+        practice.keep(members, register, now);
         drafts.think(members, Given.of(byCode.get(DRAFTED)), now);
         plans.plan(members, byCode, now, time);
         doors.label(members, byCode);

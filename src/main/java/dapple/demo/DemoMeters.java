@@ -4,18 +4,22 @@ import static dapple.demo.DemoRows.given;
 import static dapple.demo.DemoRows.number;
 
 import dapple.light.quantity.Quantity;
+import dapple.meter.CalibrationFactors;
 import dapple.meter.Loan;
 import dapple.meter.MeterChange;
 import dapple.meter.MeterFacts;
+import dapple.meter.MeterRange;
 import dapple.meter.MeterRegister;
 import dapple.meter.Meters;
 import dapple.meter.NewCalibration;
+import dapple.meter.RangeFactor;
 import dapple.site.ReferenceTable;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -23,7 +27,7 @@ import java.util.stream.Collectors;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
-/** The demo's invented meters: one is borrowed, and one is past due. */
+/** The demo's invented meters: one is borrowed and has a factor for each range, and one is past due. */
 @Component
 @Profile("demo")
 class DemoMeters {
@@ -46,11 +50,11 @@ class DemoMeters {
         Optional<Loan> loan = row.lender()
                 .map(lender -> new Loan(lender, row.borrowedForDays().map(today::plusDays)));
         MeterChange state = new MeterChange(
-                row.code(), row.description(), row.resolution(), Optional.empty(), Optional.empty(), loan, "");
+                row.code(), row.description(), row.resolution(), row.range(), Optional.empty(), loan, "");
         long meter = register.add(members.siteId(), row.quantity(), state);
         NewCalibration calibration = new NewCalibration(
                 now.minus(Duration.ofDays(row.calibratedDaysAgo())),
-                row.factor(),
+                row.factors(),
                 today.plusDays(row.dueInDays()),
                 row.certificate());
         meters.calibrate(members.siteId(), meter, calibration, members.supervisor());
@@ -66,7 +70,9 @@ class DemoMeters {
             int dueInDays,
             String certificate,
             Optional<String> lender,
-            Optional<Integer> borrowedForDays) {
+            Optional<Integer> borrowedForDays,
+            String ranges,
+            Optional<MeterRange> range) {
         static Row of(NamedCsvRecord row) {
             return new Row(
                     row.getField("code"),
@@ -78,7 +84,22 @@ class DemoMeters {
                     Integer.parseInt(row.getField("due_in_days")),
                     row.getField("certificate"),
                     given(row, "lender"),
-                    given(row, "borrowed_for_days").map(Integer::valueOf));
+                    given(row, "borrowed_for_days").map(Integer::valueOf),
+                    row.getField("ranges"),
+                    given(row, "highest").map(Double::valueOf).map(highest -> new MeterRange(0, highest)));
+        }
+
+        /** One for all amounts, or by ranges from 0 on, such as 2:1.05 12:1.08. */
+        CalibrationFactors factors() {
+            return ranges.isEmpty()
+                    ? CalibrationFactors.of(factor)
+                    : new CalibrationFactors(
+                            0,
+                            Arrays.stream(ranges.split(" "))
+                                    .map(range -> range.split(":"))
+                                    .map(range ->
+                                            new RangeFactor(Double.parseDouble(range[0]), Double.parseDouble(range[1])))
+                                    .toList());
         }
     }
 }

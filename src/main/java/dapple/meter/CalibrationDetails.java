@@ -7,18 +7,20 @@ import java.util.Optional;
 /**
  * A calibration on record.
  *
- * @param factor true value over displayed value; 1: no correction
+ * @param file what can be opened of the certificate
  */
 public record CalibrationDetails(
         long id,
         Instant calibratedAt,
-        double factor,
+        CalibrationFactors factors,
         LocalDate dueOn,
         String certificate,
+        Optional<CertificateFacts> file,
         Instant recordedAt,
         long recordedBy,
         Optional<Withdrawal> withdrawal) {
-    public boolean isCorrecting() {
-        return factor != 1;
+    CalibrationDetails with(Optional<CertificateFacts> found) {
+        return new CalibrationDetails(
+                id, calibratedAt, factors, dueOn, certificate, found, recordedAt, recordedBy, withdrawal);
     }
 }

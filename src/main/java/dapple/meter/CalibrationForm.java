@@ -28,6 +28,8 @@ record CalibrationForm(
         @Nullable
         BigDecimal factor,
 
+        @Nullable RangesTyped ranges,
+
         @NotNull(message = "{calibration.day.needed}") @Nullable
         LocalDate dueOn,
 
@@ -39,11 +41,16 @@ record CalibrationForm(
     /** What a certificate asks for. */
     enum Correction {
         NONE,
-        FACTOR
+        FACTOR,
+        RANGES
+    }
+
+    CalibrationForm {
+        ranges = ranges == null ? RangesTyped.empty() : ranges;
     }
 
     static CalibrationForm empty() {
-        return new CalibrationForm(null, null, null, null, "");
+        return new CalibrationForm(null, null, null, RangesTyped.empty(), null, "");
     }
 
     /** What single fields cannot say. */
@@ -60,15 +67,32 @@ record CalibrationForm(
         }
         if (correction == Correction.FACTOR && factor == null) {
             errors.rejectValue("factor", "calibration.factor.needed");
-        } else if (correction == Correction.NONE && factor != null) {
+        } else if (correction != Correction.FACTOR && factor != null) {
             errors.rejectValue("factor", "calibration.factor.none");
+        }
+        checkRanges(errors);
+    }
+
+    private void checkRanges(Errors errors) {
+        RangesTyped typed = Given.of(ranges);
+        if (correction == Correction.RANGES) {
+            typed.check(errors);
+        } else if (!typed.isBlank()) {
+            errors.rejectValue("ranges.from", "calibration.ranges.none");
         }
     }
 
     /** It holds from the beginning of its day on, in the time of the site. */
     NewCalibration calibration(ZoneId zone) {
         Instant from = Given.of(calibratedOn).atStartOfDay(zone).toInstant();
-        double by = correction == Correction.FACTOR ? Given.number(factor) : 1;
-        return new NewCalibration(from, by, Given.of(dueOn), certificate.strip());
+        return new NewCalibration(from, factors(), Given.of(dueOn), certificate.strip());
+    }
+
+    private CalibrationFactors factors() {
+        return switch (Given.of(correction)) {
+            case NONE -> CalibrationFactors.of(1);
+            case FACTOR -> CalibrationFactors.of(Given.number(factor));
+            case RANGES -> Given.of(ranges).factors();
+        };
     }
 }

@@ -49,6 +49,11 @@ class Meter {
             (select max(d.open_calibrated_at) from calibration d where d.meter_id = id))""")
     private @Nullable LocalDate calibrationDueOn;
 
+    /** Expanded uncertainty by the budget that stands. */
+    @NotAudited
+    @Formula("(select b.share from uncertainty_budget b where b.open_meter_id = id)")
+    private @Nullable Double budgetShare;
+
     @Version
     private long version;
 
@@ -97,7 +102,15 @@ class Meter {
 
     MeterFacts facts() {
         return new MeterFacts(
-                id, code, description, quantity, uncertainty(), lender != null, Optional.ofNullable(calibrationDueOn));
+                id,
+                code,
+                description,
+                quantity,
+                uncertainty(),
+                lender != null,
+                Optional.ofNullable(borrowedUntil),
+                range(),
+                Optional.ofNullable(calibrationDueOn));
     }
 
     MeterDetails details() {
@@ -107,7 +120,9 @@ class Meter {
     }
 
     private MeterUncertainty uncertainty() {
-        return stated().map(stated -> new MeterUncertainty(stated.share(), resolution))
+        return Optional.ofNullable(budgetShare)
+                .or(() -> stated().map(StatedUncertainty::share))
+                .map(share -> new MeterUncertainty(share, resolution))
                 .orElseGet(() -> MeterUncertainty.of(quantity, resolution));
     }
 

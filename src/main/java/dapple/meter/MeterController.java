@@ -27,13 +27,16 @@ import org.springframework.web.bind.annotation.RequestParam;
 @RequestMapping("/meters/{meterId}")
 class MeterController {
     private final MeterRegister meters;
-    private final Calibrations calibrations;
+    private final Certificates certificates;
+    private final Budgets budgets;
     private final People people;
     private final Histories histories;
 
-    MeterController(MeterRegister meters, Calibrations calibrations, People people, Histories histories) {
+    MeterController(
+            MeterRegister meters, Certificates certificates, Budgets budgets, People people, Histories histories) {
         this.meters = meters;
-        this.calibrations = calibrations;
+        this.certificates = certificates;
+        this.budgets = budgets;
         this.people = people;
         this.histories = histories;
     }
@@ -46,7 +49,8 @@ class MeterController {
     @GetMapping
     @Allowed(Action.SEE_STOCK)
     String page(@AuthenticationPrincipal SignedIn me, @PathVariable long meterId, Model model) {
-        model.addAttribute("calibrations", calibrations.of(me.siteId(), meterId));
+        model.addAttribute("calibrations", certificates.of(me.siteId(), meterId));
+        model.addAttribute("budget", budgets.of(me.siteId(), meterId));
         model.addAttribute("names", people.names(me.siteId()));
         return "meter/meter";
     }

@@ -10,6 +10,8 @@ import java.util.Optional;
 /**
  * A meter as readings need it.
  *
+ * @param borrowedUntil the last day that it may be kept; none: it is the site's own, or no day was agreed
+ * @param range the lowest and the highest amount that it shows, where that is known
  * @param calibrationDue until which day its newest calibration holds; none: never calibrated
  */
 public record MeterFacts(
@@ -19,7 +21,14 @@ public record MeterFacts(
         Quantity quantity,
         MeterUncertainty uncertainty,
         boolean borrowed,
+        Optional<LocalDate> borrowedUntil,
+        Optional<MeterRange> range,
         Optional<LocalDate> calibrationDue) {
+
+    /** Whether the meter can show an amount at all, as far as its range is known. */
+    public boolean canShow(double displayed) {
+        return range.filter(known -> !known.includes(displayed)).isEmpty();
+    }
 
     public boolean isPastDue(Instant now, ZoneId zone) {
         return due(now, zone) == CalibrationDue.OVERDUE;

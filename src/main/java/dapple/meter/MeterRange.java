@@ -7,4 +7,8 @@ public record MeterRange(double low, double high) {
             throw new IllegalArgumentException("a range must rise, was " + low + " to " + high);
         }
     }
+
+    public boolean includes(double displayed) {
+        return displayed >= low && displayed <= high;
+    }
 }

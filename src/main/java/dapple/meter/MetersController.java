@@ -16,7 +16,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 
-/** The meters of a site and how their calibrations stand; a meter is entered here. */
+/** Meters are entered here. */
 @Controller
 @RequestMapping("/meters")
 class MetersController {
@@ -29,13 +29,6 @@ class MetersController {
     @ModelAttribute("quantities")
     Quantity[] quantities() {
         return Quantity.values();
-    }
-
-    @GetMapping
-    @Allowed(Action.SEE_STOCK)
-    String list(@AuthenticationPrincipal SignedIn me, Model model) {
-        model.addAttribute("meters", meters.all(me.siteId()));
-        return "meter/list";
     }
 
     @GetMapping("/new")

@@ -5,6 +5,7 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
+import dapple.practice.MeterDoubts;
 import dapple.target.Targets;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -25,13 +26,16 @@ class AuditController {
     private final Auditing auditing;
     private final Targets targets;
     private final People people;
+    private final MeterDoubts doubts;
     private final Clock clock;
 
-    AuditController(Enclosures enclosures, Auditing auditing, Targets targets, People people, Clock clock) {
+    AuditController(
+            Enclosures enclosures, Auditing auditing, Targets targets, People people, MeterDoubts doubts, Clock clock) {
         this.enclosures = enclosures;
         this.auditing = auditing;
         this.targets = targets;
         this.people = people;
+        this.doubts = doubts;
         this.clock = clock;
     }
 
@@ -54,6 +58,7 @@ class AuditController {
     private void show(SignedIn me, AuditSheet sheet, Model model) {
         Map<Long, String> names = people.names(me.siteId());
         model.addAttribute("sheet", sheet);
+        model.addAttribute("doubts", doubts.at(me.siteId()));
         model.addAttribute("at", sheet.at());
         model.addAttribute("said", sheet.rig().changes());
         model.addAttribute("names", names);

@@ -5,6 +5,7 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.photo.Photos;
+import dapple.practice.MeterDoubts;
 import dapple.review.EnclosureNow;
 import dapple.review.Standings;
 import dapple.rig.RigChangeFacts;
@@ -25,11 +26,13 @@ class EnclosureController {
     private final Standings standings;
     private final Rigs rigs;
     private final Photos photos;
+    private final MeterDoubts doubts;
 
-    EnclosureController(Standings standings, Rigs rigs, Photos photos) {
+    EnclosureController(Standings standings, Rigs rigs, Photos photos, MeterDoubts doubts) {
         this.standings = standings;
         this.rigs = rigs;
         this.photos = photos;
+        this.doubts = doubts;
     }
 
     @GetMapping("/enclosures/{enclosureId}")
@@ -42,6 +45,7 @@ class EnclosureController {
         model.addAttribute("standing", enclosure.standing());
         model.addAttribute("points", enclosure.points());
         model.addAttribute("whole", enclosure);
+        model.addAttribute("doubts", doubts.at(me.siteId()));
         model.addAttribute("animals", enclosure.animals());
         model.addAttribute("staleAfterDays", me.settings().staleAfterDays());
         model.addAttribute("warmUp", me.settings().warmUpMinutes());

@@ -3,6 +3,7 @@ package dapple.overview;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.practice.MeterStandings;
 import dapple.review.Desks;
 import dapple.review.Filter;
 import dapple.rig.Rigs;
@@ -10,6 +11,7 @@ import dapple.round.MineFirst;
 import dapple.round.PlanNow;
 import dapple.round.Rounds;
 import java.time.Clock;
+import java.util.List;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -22,12 +24,14 @@ class TodayController {
     private final Desks desks;
     private final Rigs rigs;
     private final Rounds rounds;
+    private final MeterStandings meters;
     private final Clock clock;
 
-    TodayController(Desks desks, Rigs rigs, Rounds rounds, Clock clock) {
+    TodayController(Desks desks, Rigs rigs, Rounds rounds, MeterStandings meters, Clock clock) {
         this.desks = desks;
         this.rigs = rigs;
         this.rounds = rounds;
+        this.meters = meters;
         this.clock = clock;
     }
 
@@ -40,6 +44,7 @@ class TodayController {
         model.addAttribute(
                 "rounds",
                 MineFirst.of(rounds.now(me).stream().filter(PlanNow::isOpen).toList(), me));
+        model.addAttribute("meters", me.may(Action.KEEP_METERS) ? meters.due(me.siteId(), me.zone()) : List.of());
         return "overview/today";
     }
 }

@@ -9,16 +9,21 @@ import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.validation.Errors;
 
-/** A typed number at a point, with the key that lets it be sent twice and stored once. */
+/**
+ * A typed number at a point, with the key that lets it be sent twice and stored once.
+ *
+ * @param sure the number again, where it was asked about before as the meter cannot show it
+ */
 record EntryForm(
         @NotNull @Nullable UUID key,
         @NotNull @Nullable Long meterId,
         @Nullable Quantity quantity,
         @NotNull @Nullable BigDecimal amount,
-        @Nullable Facing held) {
+        @Nullable Facing held,
+        @Nullable BigDecimal sure) {
 
     static EntryForm empty(Quantity quantity, @Nullable Long meterId) {
-        return new EntryForm(UUID.randomUUID(), meterId, quantity, null, null);
+        return new EntryForm(UUID.randomUUID(), meterId, quantity, null, null, null);
     }
 
     Quantity asked() {
@@ -27,6 +32,11 @@ record EntryForm(
 
     Optional<Facing> heldOtherwise() {
         return Optional.ofNullable(held);
+    }
+
+    /** Whether it was asked about this number already. */
+    boolean isSure() {
+        return sure != null && amount != null && sure.compareTo(amount) == 0;
     }
 
     void check(Errors errors) {

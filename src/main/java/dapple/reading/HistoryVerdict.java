@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param target number of the target version
  * @param certificate of the calibration
- * @param factor of the calibration: true value over displayed value
+ * @param factor of the calibration, where the meter showed the amount: true value over displayed value
  * @param calibratedSince when the calibration was recorded
  * @param orderId the vet's order that it was judged by
  */
@@ -31,7 +31,7 @@ public record HistoryVerdict(
 
     static final String SELECT =
             "select new dapple.reading.HistoryVerdict(d.readingId, d.speciesId, d.state, d.amount, "
-                    + "d.low, d.high, t.number, c.certificate, c.factor, c.recordedAt, d.vetOrderId, d.judgedAt, d.replacedAt) from Verdict d "
+                    + "d.low, d.high, t.number, c.certificate, d.factor, c.recordedAt, d.vetOrderId, d.judgedAt, d.replacedAt) from Verdict d "
                     + "left join TargetVersion t on t.id = d.targetVersionId left join Calibration c on c.id = d.calibrationId ";
 
     /** Of the columns in the order in which the query names them. */

@@ -67,11 +67,14 @@ class Judging {
         MeterFacts meter = meters.get(reading.siteId(), reading.meterId());
         Optional<CalibrationInForce> calibration = meters.calibrationAt(meter.id(), reading.takenAt());
         Optional<Long> rig = rigs.idAt(reading.siteId(), reading.visit().enclosureId(), reading.takenAt());
-        double amount =
-                reading.amount() * calibration.map(CalibrationInForce::factor).orElse(1.0);
+        double amount = reading.amount() * factor(calibration, reading).orElse(1.0);
         MeasuredAmount measured = meter.uncertainty().around(reading.quantity(), amount);
         PointReading atPoint = new PointReading(reading.id(), point.role(), measured, meter.uncertainty());
         return new Calibrated(reading, point, calibration, rig, atPoint);
+    }
+
+    private static Optional<Double> factor(Optional<CalibrationInForce> calibration, Reading reading) {
+        return calibration.map(inForce -> inForce.factorAt(reading.amount()));
     }
 
     private List<Verdict> verdictsOn(Calibrated one, List<Calibrated> visited, Instant now) {
@@ -122,7 +125,9 @@ class Judging {
                 one.calibration().map(CalibrationInForce::id).orElse(null),
                 one.rig().orElse(null),
                 need.flatMap(Need::orderId).orElse(null));
-        return new Verdict(one.reading(), basis, one.atPoint().measured(), judgement, now);
+        Verdict.Corrected corrected = new Verdict.Corrected(
+                factor(one.calibration(), one.reading()), one.atPoint().measured());
+        return new Verdict(one.reading(), basis, corrected, judgement, now);
     }
 
     private void record(Reading reading, List<Verdict> found, Instant now) {

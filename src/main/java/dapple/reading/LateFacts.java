@@ -4,6 +4,7 @@ import dapple.animal.StayChanged;
 import dapple.enclosure.PlannedOffChanged;
 import dapple.enclosure.PointServesChanged;
 import dapple.meter.CalibrationRecorded;
+import dapple.meter.UncertaintyStated;
 import dapple.order.OrderChanged;
 import dapple.rig.RigChanged;
 import java.time.Instant;
@@ -22,6 +23,11 @@ class LateFacts {
     @EventListener
     void calibrated(CalibrationRecorded recorded) {
         rejudging.meter(recorded.siteId(), recorded.meterId(), recorded.from());
+    }
+
+    @EventListener
+    void stated(UncertaintyStated stated) {
+        rejudging.meter(stated.siteId(), stated.meterId(), Instant.EPOCH);
     }
 
     @EventListener

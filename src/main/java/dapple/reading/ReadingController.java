@@ -5,6 +5,7 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
+import dapple.practice.MeterDoubts;
 import dapple.site.Given;
 import dapple.target.Targets;
 import jakarta.validation.Valid;
@@ -31,6 +32,7 @@ class ReadingController {
     private final Targets targets;
     private final People people;
     private final BurningLamps lamps;
+    private final MeterDoubts doubts;
 
     ReadingController(
             Readings readings,
@@ -39,7 +41,8 @@ class ReadingController {
             ReadingWithdrawing withdrawing,
             Targets targets,
             People people,
-            BurningLamps lamps) {
+            BurningLamps lamps,
+            MeterDoubts doubts) {
         this.readings = readings;
         this.walks = walks;
         this.logging = logging;
@@ -47,6 +50,7 @@ class ReadingController {
         this.targets = targets;
         this.people = people;
         this.lamps = lamps;
+        this.doubts = doubts;
     }
 
     @GetMapping
@@ -113,6 +117,7 @@ class ReadingController {
         model.addAttribute("views", judged);
         model.addAttribute("view", judged.get(0));
         model.addAttribute("recorded", recorded);
+        model.addAttribute("doubt", doubts.at(me.siteId()).of(reading.meterId(), reading.takenAt()));
         model.addAttribute("mayChange", recorded.mayBeChangedBy(Visitor.of(me)));
         model.addAttribute("species", targets.speciesById(me.siteId()));
         model.addAttribute("names", people.names(me.siteId()));

@@ -7,6 +7,7 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
+import dapple.practice.MeterDoubts;
 import dapple.reading.ReadingHistory.Wanted;
 import dapple.target.Targets;
 import java.util.List;
@@ -29,14 +30,21 @@ class ReadingHistoryController {
     private final Targets targets;
     private final People people;
     private final VisitCovers covers;
+    private final MeterDoubts doubts;
 
     ReadingHistoryController(
-            ReadingHistory history, Enclosures enclosures, Targets targets, People people, VisitCovers covers) {
+            ReadingHistory history,
+            Enclosures enclosures,
+            Targets targets,
+            People people,
+            VisitCovers covers,
+            MeterDoubts doubts) {
         this.history = history;
         this.enclosures = enclosures;
         this.targets = targets;
         this.people = people;
         this.covers = covers;
+        this.doubts = doubts;
     }
 
     @GetMapping("/enclosures/{enclosureId}/readings")
@@ -61,6 +69,7 @@ class ReadingHistoryController {
                 covers.atReadings(
                         me.siteId(), lines.map(line -> line.reading().id()).toList()));
         model.addAttribute("names", people.names(me.siteId()));
+        model.addAttribute("doubts", doubts.at(me.siteId()));
         model.addAttribute("species", targets.speciesById(me.siteId()));
         return "reading/history";
     }

@@ -10,6 +10,7 @@ import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import java.time.Instant;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What a reading was judged to be for a species, and by which target and calibration. */
@@ -30,6 +31,9 @@ class Verdict {
     @Enumerated(EnumType.STRING)
     private @Nullable State state;
 
+    /** Of the range in which the meter showed the amount; none: without a calibration. */
+    private @Nullable Double factor;
+
     private double amount;
     private double low;
     private double high;
@@ -42,7 +46,7 @@ class Verdict {
     @SuppressWarnings("NullAway.Init")
     protected Verdict() {}
 
-    Verdict(Reading reading, Basis basis, MeasuredAmount measured, Judgement judgement, Instant judgedAt) {
+    Verdict(Reading reading, Basis basis, Corrected corrected, Judgement judgement, Instant judgedAt) {
         this.siteId = reading.siteId();
         this.readingId = reading.id();
         this.speciesId = basis.speciesId();
@@ -51,6 +55,8 @@ class Verdict {
         this.rigId = basis.rigId();
         this.vetOrderId = basis.vetOrderId();
         this.state = judgement.state().orElse(null);
+        MeasuredAmount measured = corrected.measured();
+        this.factor = corrected.factor().orElse(null);
         this.amount = measured.amount();
         this.low = measured.interval().low();
         this.high = measured.interval().high();
@@ -84,6 +90,13 @@ class Verdict {
             @Nullable Long calibrationId,
             @Nullable Long rigId,
             @Nullable Long vetOrderId) {}
+
+    /**
+     * A reading by its calibration.
+     *
+     * @param factor true value over displayed value; none: without a calibration
+     */
+    record Corrected(Optional<Double> factor, MeasuredAmount measured) {}
 
     private record Findings(
             @Nullable State state,

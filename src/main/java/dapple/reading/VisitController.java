@@ -7,6 +7,8 @@ import dapple.meter.Meters;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.practice.MeterStanding;
+import dapple.practice.MeterStandings;
 import dapple.site.Given;
 import jakarta.servlet.http.HttpSession;
 import jakarta.validation.Valid;
@@ -36,13 +38,21 @@ class VisitController {
     private final ReadingLogging logging;
     private final Readings readings;
     private final Meters meters;
+    private final MeterStandings standings;
     private final Clock clock;
 
-    VisitController(VisitWalk walks, ReadingLogging logging, Readings readings, Meters meters, Clock clock) {
+    VisitController(
+            VisitWalk walks,
+            ReadingLogging logging,
+            Readings readings,
+            Meters meters,
+            MeterStandings standings,
+            Clock clock) {
         this.walks = walks;
         this.logging = logging;
         this.readings = readings;
         this.meters = meters;
+        this.standings = standings;
         this.clock = clock;
     }
 
@@ -66,7 +76,7 @@ class VisitController {
         Step step = walk.step(pointId, Optional.ofNullable(quantity));
         Long meter = (Long) session.getAttribute(chosenFor(step.quantity()));
         model.addAttribute("form", EntryForm.empty(step.quantity(), meter));
-        return asking(walk, step, Optional.ofNullable(meter), model);
+        return asking(me, walk, step, Optional.ofNullable(meter), model);
     }
 
     @PostMapping("/visits/{visitKey}/points/{pointId}")
@@ -84,7 +94,7 @@ class VisitController {
         if (errors.hasErrors()) {
             Walk walk = walks.at(me.siteId(), enclosureId, visitKey);
             Optional<Quantity> named = Optional.ofNullable(form.quantity());
-            return asking(walk, walk.step(pointId, named), Optional.ofNullable(form.meterId()), model);
+            return asking(me, walk, walk.step(pointId, named), Optional.ofNullable(form.meterId()), model);
         }
         session.setAttribute(chosenFor(form.asked()), form.meterId());
         Entry entry = new Entry(
@@ -99,8 +109,14 @@ class VisitController {
 
     /** A meter shows one quantity: no number of another is written down for it. */
     private void checkMeter(SignedIn me, EntryForm form, BindingResult errors) {
-        if (form.meterId() != null && meters.get(me.siteId(), form.meterId()).quantity() != form.asked()) {
+        if (form.meterId() == null) {
+            return;
+        }
+        MeterFacts meter = meters.get(me.siteId(), form.meterId());
+        if (meter.quantity() != form.asked()) {
             errors.rejectValue("meterId", "visit.meter.wrong");
+        } else if (!errors.hasErrors() && !form.isSure() && !meter.canShow(Given.number(form.amount()))) {
+            errors.rejectValue("sure", "visit.out-of-range");
         }
     }
 
@@ -118,7 +134,7 @@ class VisitController {
         return "redirect:" + walks.at(me.siteId(), enclosureId, visitKey).onward();
     }
 
-    private String asking(Walk walk, Step step, Optional<Long> wanted, Model model) {
+    private String asking(SignedIn me, Walk walk, Step step, Optional<Long> wanted, Model model) {
         List<MeterFacts> fitting = walk.metersFor(step.quantity());
         model.addAttribute("walk", walk);
         model.addAttribute("step", step);
@@ -128,7 +144,9 @@ class VisitController {
         model.addAttribute("outcomes", outcomes(step));
         model.addAttribute("otherwise", otherwise(step));
         model.addAttribute("unreadKey", UUID.randomUUID());
-        model.addAttribute("chosenMeter", chosen(wanted, fitting));
+        MeterStanding standing = standings.at(me.siteId(), me.zone());
+        model.addAttribute("standing", standing);
+        model.addAttribute("chosenMeter", chosen(wanted, fitting, standing));
         return "reading/ask";
     }
 
@@ -150,11 +168,15 @@ class VisitController {
         return "meter." + quantity.name();
     }
 
-    /** The meter of the last entry of this quantity, or the first that fits. */
-    private static @Nullable MeterFacts chosen(Optional<Long> wanted, List<MeterFacts> fitting) {
+    /** The meter of the last entry of this quantity, or the first that fits and is at hand. */
+    private static @Nullable MeterFacts chosen(
+            Optional<Long> wanted, List<MeterFacts> fitting, MeterStanding standing) {
         return fitting.stream()
                 .filter(meter -> wanted.filter(id -> meter.id() == id).isPresent())
                 .findFirst()
+                .or(() -> fitting.stream()
+                        .filter(meter -> !standing.isAway(meter))
+                        .findFirst())
                 .orElseGet(() -> fitting.isEmpty() ? null : fitting.get(0));
     }
 }

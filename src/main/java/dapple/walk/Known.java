@@ -6,6 +6,7 @@ import dapple.light.dose.KeeperDose;
 import dapple.light.expectation.Expected;
 import dapple.meter.CalibrationInForce;
 import dapple.meter.MeterFacts;
+import dapple.practice.MeterStanding;
 import dapple.prediction.PointLimits;
 import dapple.rig.Rig;
 import java.time.Instant;
@@ -21,6 +22,7 @@ import java.util.Map;
  * @param hazards of lamps with a spectrum, by lamp model
  * @param lastRead when each place was last read
  * @param calibrations in force, by meter
+ * @param standing what was told and checked of the meters
  */
 record Known(
         Map<Long, List<Housed>> residents,
@@ -30,4 +32,5 @@ record Known(
         Map<Long, KeeperDose.Hazard> hazards,
         Map<Place, Instant> lastRead,
         List<MeterFacts> meters,
-        Map<Long, CalibrationInForce> calibrations) {}
+        Map<Long, CalibrationInForce> calibrations,
+        MeterStanding standing) {}

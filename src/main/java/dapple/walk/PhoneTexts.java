@@ -43,6 +43,7 @@ class PhoneTexts {
             "phone.other-person",
             "phone.no-store",
             "phone.door",
+            "phone.range",
             "visit.log",
             "visit.no-meter");
 

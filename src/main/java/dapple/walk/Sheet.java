@@ -111,8 +111,27 @@ record Sheet(
     /**
      * A meter in use.
      *
-     * @param factor true over displayed
-     * @param notice what speaks against it, in words; empty: nothing
+     * @param factors true over displayed, by ranges of the display that rise
+     * @param range what it can show; empty: not known
+     * @param notices what speaks against it, in words
      */
-    record Meter(long id, String name, Quantity quantity, double factor, String notice) {}
+    record Meter(
+            long id,
+            String name,
+            Quantity quantity,
+            List<Factor> factors,
+            Optional<Range> range,
+            List<String> notices) {
+        Meter {
+            factors = List.copyOf(factors);
+            notices = List.copyOf(notices);
+        }
+    }
+
+    /**
+     * Of one range of a display.
+     *
+     * @param upTo its end; empty: it has none
+     */
+    record Factor(Optional<Double> upTo, double factor) {}
 }

@@ -6,9 +6,11 @@ import dapple.enclosure.PointFacts;
 import dapple.expectation.Expectations.Place;
 import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
+import dapple.meter.CalibrationFactors;
 import dapple.meter.CalibrationInForce;
 import dapple.meter.MeterFacts;
 import dapple.people.SignedIn;
+import dapple.practice.MeterNotice;
 import dapple.prediction.PointLimits;
 import dapple.reading.Sentences;
 import dapple.rig.Rig;
@@ -18,13 +20,11 @@ import dapple.walk.Sheet.Choice;
 import dapple.walk.Sheet.Range;
 import dapple.walk.StopNow.Asked;
 import java.time.Clock;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 
@@ -55,7 +55,7 @@ class SheetWords {
                 me.settings().warmUpMinutes(),
                 plan.stream().findFirst(),
                 stops.stream().map(stop -> stop(me, stop, known)).toList(),
-                known.meters().stream().map(meter -> meter(me, meter, known)).toList());
+                known.meters().stream().map(meter -> meter(meter, known)).toList());
     }
 
     private Sheet.Stop stop(SignedIn me, StopNow stop, Known known) {
@@ -130,23 +130,24 @@ class SheetWords {
                 .min(Double::compare);
     }
 
-    private Sheet.Meter meter(SignedIn me, MeterFacts meter, Known known) {
-        double factor = Optional.ofNullable(known.calibrations().get(meter.id()))
-                .map(CalibrationInForce::factor)
-                .orElse(1.0);
+    private Sheet.Meter meter(MeterFacts meter, Known known) {
+        CalibrationFactors factors = Optional.ofNullable(known.calibrations().get(meter.id()))
+                .map(CalibrationInForce::factors)
+                .orElse(CalibrationFactors.of(1));
         return new Sheet.Meter(
-                meter.id(), meter.code() + ", " + meter.description(), meter.quantity(), factor, notice(me, meter));
+                meter.id(),
+                meter.code() + ", " + meter.description(),
+                meter.quantity(),
+                factors.ranges().stream()
+                        .map(range ->
+                                new Sheet.Factor(Optional.of(range.upTo()).filter(Double::isFinite), range.factor()))
+                        .toList(),
+                meter.range().map(range -> new Range(range.low(), range.high())),
+                known.standing().notices(meter).stream().map(this::words).toList());
     }
 
-    private String notice(SignedIn me, MeterFacts meter) {
-        Instant now = clock.instant();
-        return Stream.of(
-                        meter.calibrationDue().isEmpty() ? say("phone.meter.never") : "",
-                        meter.isPastDue(now, me.zone()) ? say("phone.meter.past-due") : "",
-                        meter.borrowed() ? say("phone.meter.borrowed") : "")
-                .filter(text -> !text.isEmpty())
-                .reduce((one, other) -> one + " " + other)
-                .orElse("");
+    private String words(MeterNotice notice) {
+        return notice.day().map(day -> say(notice.key(), formats.day(day))).orElseGet(() -> say(notice.key()));
     }
 
     static Sheet.Plan plan(PlanFacts plan, LocalDate dueOn) {

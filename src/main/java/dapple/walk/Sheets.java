@@ -13,6 +13,7 @@ import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.people.SignedIn;
+import dapple.practice.MeterStandings;
 import dapple.prediction.LimitsInForce;
 import dapple.reading.RecentReading;
 import dapple.reading.RecentReadings;
@@ -43,6 +44,7 @@ class Sheets {
     private final Enclosures enclosures;
     private final Animals animals;
     private final Meters meters;
+    private final MeterStandings standings;
     private final Rigs rigs;
     private final LimitsInForce limits;
     private final RecentReadings readings;
@@ -55,6 +57,7 @@ class Sheets {
             Enclosures enclosures,
             Animals animals,
             Meters meters,
+            MeterStandings standings,
             Rigs rigs,
             LimitsInForce limits,
             RecentReadings readings,
@@ -65,6 +68,7 @@ class Sheets {
         this.enclosures = enclosures;
         this.animals = animals;
         this.meters = meters;
+        this.standings = standings;
         this.rigs = rigs;
         this.limits = limits;
         this.readings = readings;
@@ -142,7 +146,8 @@ class Sheets {
                 hazards.ofModels(me.siteId(), models(rigById, enclosureIds)),
                 lastRead(newest),
                 inUse,
-                meters.calibrationsAt(me.siteId(), now));
+                meters.calibrationsAt(me.siteId(), now),
+                standings.at(me.siteId(), me.zone()));
     }
 
     private static List<LampModelFacts> models(Map<Long, Rig> rigById, Collection<Long> enclosureIds) {

@@ -144,6 +144,16 @@ final class DemoViews {
                 View.of("/meters/{meterId}", "supervisor", meter()),
                 View.of("/meters/{meterId}/edit", "supervisor", meter() + "/edit"),
                 View.of("/meters/{meterId}/history", "supervisor", meter() + "/history"),
+                View.of("/meters/{meterId}/uncertainty", "supervisor", meter() + "/uncertainty"),
+                View.of("/meters/{meterId}/practice", "keeper", meter() + "/practice"),
+                View.of("/meters/{meterId}/events/new", "keeper", meter() + "/events/new"),
+                View.of("/meters/{meterId}/dark-zero", "keeper", meter() + "/dark-zero"),
+                View.of("/meters/{meterId}/lamp-check", "keeper", meter() + "/lamp-check"),
+                View.of("/meters/{meterId}/reference-lamp", "supervisor", meter() + "/reference-lamp"),
+                View.of(
+                        "/meters/{meterId}/calibrations/{calibrationId}/file/new",
+                        "supervisor",
+                        meter() + "/calibrations/" + ids.calibration("M1") + "/file/new"),
                 View.of("/meters/{meterId}/calibrations/new", "supervisor", meter() + "/calibrations/new"),
                 View.of(
                         "/meters/{meterId}/calibrations/{calibrationId}/withdrawal",
@@ -224,6 +234,7 @@ final class DemoViews {
                 View.of("a finding over the ceiling", "supervisor", "/review/" + ids.enclosure("E05")),
                 View.of("no finding", "vet", "/review/" + ids.enclosure("E03")),
                 View.of("a borrowed meter", "keeper", "/meters/" + ids.meter("M5")),
+                View.of("a dropped meter", "keeper", "/meters/" + ids.meter("M3") + "/practice"),
                 View.of("a meter past due", "supervisor", "/meters/" + ids.meter("M2")),
                 View.of("a lamp model without spectrum", "supervisor", "/lamp-models/" + ids.lampModel("L31")),
                 View.of("a hot lamp model", "keeper", "/lamp-models/" + ids.lampModel("L12")),
@@ -319,6 +330,7 @@ final class DemoViews {
                 View.of("no decision", "supervisor", "/review/" + ids.enclosure("E04"))
                         .then(browser -> browser.press("Store the decision")),
                 View.of("no code of a meter", "admin", "/meters/new").then(browser -> browser.press("Add")),
+                View.of("nothing happened", "keeper", meter() + "/events/new").then(browser -> browser.press("Keep")),
                 View.of("no calibration", "admin", meter() + "/calibrations/new")
                         .then(browser -> browser.press("Enter")),
                 View.of("a person without roles", "admin", person("keeper")).then(browser -> {

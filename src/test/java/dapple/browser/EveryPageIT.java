@@ -32,6 +32,7 @@ class EveryPageIT {
             "/photos/{photoId}", "no page but a picture; PhotoPagesTest",
             "/photos/{photoId}/small", "no page but a picture; PhotoPagesTest",
             "/enclosures/{enclosureId}/scene.json", "no page but a document; RigPagesTest",
+            "/meters/{meterId}/calibrations/{calibrationId}/file", "no page but a file; CertificatesPagesTest",
             "/review/standing", "a part of /review; SliceIT, which has it renew itself");
 
     @Autowired

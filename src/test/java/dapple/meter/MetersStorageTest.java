@@ -227,7 +227,7 @@ class MetersStorageTest {
     }
 
     private Optional<Double> factor(Instant at) {
-        return meters.calibrationAt(meterId, at).map(CalibrationInForce::factor);
+        return meters.calibrationAt(meterId, at).map(inForce -> inForce.factorAt(1));
     }
 
     private static NewCalibration calibration(Instant from, double factor) {

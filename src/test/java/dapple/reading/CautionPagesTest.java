@@ -95,6 +95,12 @@ class CautionPagesTest {
     }
 
     @Test
+    void aMeterUnderItsReferenceLamp() throws Exception {
+        assertThat(cautions("/meters/" + meter.id() + "/reference-lamp"))
+                .isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT));
+    }
+
+    @Test
     void whoSwitchesALampOffIsWarnedOfEverything() throws Exception {
         assertThat(cautions("/readings/" + read(9.1)))
                 .isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT, Caution.MAINS, Caution.VET));

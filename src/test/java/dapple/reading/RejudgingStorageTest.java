@@ -8,9 +8,11 @@ import dapple.animal.NewAnimal;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PlannedOffTime;
 import dapple.enclosure.PointFacts;
+import dapple.meter.CalibrationFactors;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.meter.NewCalibration;
+import dapple.meter.RangeFactor;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.SiteFacts;
@@ -37,6 +39,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -102,6 +105,16 @@ class RejudgingStorageTest {
         Collected collected = new Collected(1);
         long reading = collected.read(1, collected.home.basking(), 4.0);
         collected.calibrate(collected.begin, 0.5);
+        assertThat(verdicts(reading)).containsExactly("ON_TARGET replaced", "TOO_WEAK standing");
+    }
+
+    /** 4.0 lies in the range above 2 to 10: 4.0 × 0.5 = 2.0, off target; the factor of the lower range would leave it on target. */
+    @Test
+    void aLateCalibrationByRangesJudgesByTheRangeOfWhatWasShown() {
+        Collected collected = new Collected(1);
+        long reading = collected.read(1, collected.home.basking(), 4.0);
+        collected.calibrate(
+                collected.begin, new CalibrationFactors(0, List.of(new RangeFactor(2, 1), new RangeFactor(10, 0.5))));
         assertThat(verdicts(reading)).containsExactly("ON_TARGET replaced", "TOO_WEAK standing");
     }
 
@@ -233,17 +246,30 @@ class RejudgingStorageTest {
             double off = between();
             double joins = between();
             double leaves = joins + chance.nextDouble() * 2;
-            double[] factors = {FACTORS[chance.nextInt(5)], FACTORS[chance.nextInt(5)]};
+            CalibrationFactors first = factors();
+            CalibrationFactors second = factors();
             SpeciesFacts newcomers = species("Varanus acanthurus", 4);
             long newcomer = animals.add(site.id(), new NewAnimal("newcomer", "Newcomer", newcomers.id()))
                     .id();
             long elsewhere = collection.home(site, keeper, newcomers).enclosureId();
             return List.of(
-                    new Event(calibrated, false, () -> calibrate(week(calibrated), factors[0])),
-                    new Event(again, false, () -> calibrate(week(again), factors[1])),
+                    new Event(calibrated, false, () -> calibrate(week(calibrated), first)),
+                    new Event(again, false, () -> calibrate(week(again), second)),
                     new Event(off, false, () -> planOff(off, off + 1.5)),
                     new Event(joins, true, () -> move(newcomer, home.enclosureId(), joins)),
                     new Event(leaves, true, () -> move(newcomer, elsewhere, leaves)));
+        }
+
+        /** One for all amounts, or two or three ranges with borders on displayed amounts. */
+        private CalibrationFactors factors() {
+            int ranges = chance.nextInt(3);
+            if (ranges == 0) {
+                return CalibrationFactors.of(FACTORS[chance.nextInt(5)]);
+            }
+            List<RangeFactor> rising = IntStream.rangeClosed(0, ranges)
+                    .mapToObj(place -> new RangeFactor(1.5 + 2.5 * place, FACTORS[chance.nextInt(5)]))
+                    .toList();
+            return new CalibrationFactors(0, rising);
         }
 
         /** Between two rounds: rounds are on whole weeks. */
@@ -256,7 +282,12 @@ class RejudgingStorageTest {
         }
 
         void calibrate(Instant from, double factor) {
-            NewCalibration calibration = new NewCalibration(from, factor, LocalDate.of(2040, 1, 1), "by " + factor);
+            calibrate(from, CalibrationFactors.of(factor));
+        }
+
+        private void calibrate(Instant from, CalibrationFactors factors) {
+            NewCalibration calibration =
+                    new NewCalibration(from, factors, LocalDate.of(2040, 1, 1), "by " + factors.at(1));
             meters.calibrate(site.id(), meter.id(), calibration, keeper.personId());
         }
 
@@ -281,7 +312,7 @@ class RejudgingStorageTest {
         /** The standing verdicts of every reading that counts, and the newest readings with the week since when they are so. */
         List<Map<String, Object>> verdicts() {
             List<Map<String, Object>> rows = database.queryForList(
-                    "select p.code, r.id as reading, r.amount as shown, s.scientific_name, d.state, d.amount, d.low, "
+                    "select p.code, r.id as reading, r.amount as shown, s.scientific_name, d.state, d.factor, d.amount, d.low, "
                             + "d.high, d.may_exceed, d.finer_than_meter, d.no_gradient, c.certificate, "
                             + "l.state as newest, l.state_since "
                             + "from verdict d join reading r on r.id = d.reading_id "

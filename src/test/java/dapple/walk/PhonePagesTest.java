@@ -102,7 +102,15 @@ class PhonePagesTest {
     void itNamesTheMetersOfTheSite() throws Exception {
         JsonNode meters = sheet().path("meters");
         assertThat(meters.get(0).path("id").asLong()).isEqualTo(meter.id());
-        assertThat(meters.get(0).path("notice").asString()).contains("Never calibrated");
+        assertThat(meters.get(0).path("notices").get(0).asString()).containsIgnoringCase("never calibrated");
+    }
+
+    @Test
+    void anUncalibratedMeterCorrectsNothing() throws Exception {
+        JsonNode factors = sheet().path("meters").get(0).path("factors");
+        assertThat(factors).hasSize(1);
+        assertThat(factors.get(0).path("factor").asDouble()).isEqualTo(1);
+        assertThat(factors.get(0).path("upTo").isNull()).isTrue();
     }
 
     @Test

@@ -16,6 +16,7 @@ const chosen = new Map(); // the meter of the last entry of each quantity
 let at = null;
 let since = 0;
 let how = {};
+let outOfRange = null; // asked about once
 
 const store = await Store.opened().catch(() => null);
 const sender = store && new Sender(store, (entries, told) => {
@@ -58,11 +59,17 @@ async function log() {
     return;
   }
   const meter = sheet.meters.find((one) => one.id === Number(root.querySelector('#meter').value));
+  if (!walk.canShow(meter, amount) && outOfRange !== typed) {
+    outOfRange = typed;
+    view.wrong(view.say('phone.range', meter.range.low, meter.range.high));
+    return;
+  }
+  outOfRange = null;
   const held = root.querySelector('#held').value || null;
   const second = walk.isDoubted(at);
   const slips = second ? null : walk.slips(at, amount, meter, held);
   chosen.set(step.quantity, meter.id);
-  const entry = await keep({ amount, typed, held, meterId: meter.id, factor: meter.factor, doubted: Boolean(slips) });
+  const entry = await keep({ amount, typed, held, meterId: meter.id, factor: walk.factor(meter, amount), doubted: Boolean(slips) });
   if (walk.isOver(at, amount, meter)) view.over(at, entry);
   else if (slips) doubt(slips);
   else {

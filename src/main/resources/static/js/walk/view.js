@@ -75,7 +75,7 @@ export class View {
 
   notice(meters) {
     const chosen = Number(this.root.querySelector('#meter').value);
-    this.put('meter-notice', meters.find((meter) => meter.id === chosen)?.notice ?? '');
+    this.put('meter-notice', (meters.find((meter) => meter.id === chosen)?.notices ?? []).join('. '));
   }
 
   held(step) {

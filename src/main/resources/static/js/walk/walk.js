@@ -42,12 +42,21 @@ export class Walk {
       && !lamp.lit.some((lit) => Date.parse(lit.from) + warmUp <= now && now < Date.parse(lit.to)));
   }
 
+  /** True over displayed: that of the range in which an amount lies, beyond all of them that of the nearest. */
+  factor(meter, amount) {
+    return (meter.factors.find((one) => one.upTo === null || amount <= one.upTo) ?? meter.factors.at(-1)).factor;
+  }
+
+  canShow(meter, amount) {
+    return !meter.range || (amount >= meter.range.low && amount <= meter.range.high);
+  }
+
   /** Null if likely, or if nothing is expected; a sensor held otherwise is not compared. */
   slips(at, amount, meter, held) {
     if (!at.step.expected || held) return null;
     const ranges = (steps) => steps.map((other) => other.step.expected).filter(Boolean);
     const here = this.steps.filter((other) => other.stop === at.stop && other !== at);
-    return this.slipsOf(at.step.quantity, amount * meter.factor, at.step.expected, {
+    return this.slipsOf(at.step.quantity, amount * this.factor(meter, amount), at.step.expected, {
       otherPoints: ranges(here.filter((other) => other.step.quantity === at.step.quantity)),
       otherQuantities: ranges(here.filter((other) => other.step.pointId === at.step.pointId)),
       isCold: this.cold(at).length > 0,
@@ -55,7 +64,7 @@ export class Walk {
   }
 
   isOver({ step }, amount, meter) {
-    return step.ceiling !== null && amount * meter.factor >= step.ceiling;
+    return step.ceiling !== null && amount * this.factor(meter, amount) >= step.ceiling;
   }
 
   /** What fell on who types, today, by what was typed on this phone. */

@@ -1,0 +1,69 @@
+package dapple.practice;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Which readings are in doubt since a meter was dropped: told in one step, and of meters that were dropped alone. */
+@Service
+public class MeterDoubts {
+    private static final String NO_LAMP = "cast(null as timestamp with time zone)";
+    private static final String DROPPED =
+            " and %s.meter_id in (select d.meter_id from meter_event d where d.site_id = :siteId and d.kind = 'DROPPED')";
+    private static final String SIGNS = "select meter_id, kind, moment, lamp_since from ("
+            + "select e.meter_id, 'DROPPED' as kind, e.happened_at as moment, " + NO_LAMP
+            + " as lamp_since, e.recorded_at"
+            + " from meter_event e where e.site_id = :siteId and e.kind = 'DROPPED'"
+            + " union all select c.meter_id,"
+            + " case when c.kind = 'DARK_ZERO' then 'DARK' else 'LAMP' end || case when c.good then '_GOOD' else '_BAD' end,"
+            + " c.checked_at, l.first_at, c.recorded_at from meter_check c"
+            + " left join reference_lamp l on l.id = c.reference_lamp_id where c.site_id = :siteId"
+            + DROPPED.formatted("c")
+            + " union all select l.meter_id, 'LAMP_NAMED', l.first_at, l.first_at, l.recorded_at"
+            + " from reference_lamp l where l.site_id = :siteId" + DROPPED.formatted("l")
+            + " union all select l.meter_id, 'LAMP_ENDED', l.ended_at, l.first_at, l.recorded_at"
+            + " from reference_lamp l where l.site_id = :siteId and l.ended_at is not null" + DROPPED.formatted("l")
+            + " union all select k.meter_id, 'CALIBRATED', k.calibrated_at, " + NO_LAMP + ", k.recorded_at"
+            + " from calibration k where k.site_id = :siteId and k.open_calibrated_at is not null"
+            + DROPPED.formatted("k")
+            + ") sign order by moment, recorded_at";
+
+    private final JdbcClient database;
+
+    MeterDoubts(JdbcClient database) {
+        this.database = database;
+    }
+
+    @Transactional(readOnly = true)
+    public Doubts at(long siteId) {
+        Map<Long, List<Sign>> signs = database
+                .sql(SIGNS)
+                .param("siteId", siteId)
+                .query((row, number) -> new OfMeter(row.getLong("meter_id"), sign(row)))
+                .list()
+                .stream()
+                .collect(Collectors.groupingBy(
+                        OfMeter::meterId, Collectors.mapping(OfMeter::sign, Collectors.toList())));
+        Map<Long, List<Doubt>> found = new HashMap<>();
+        signs.forEach((meter, inOrder) -> found.put(meter, Doubting.of(inOrder)));
+        return new Doubts(found);
+    }
+
+    private static Sign sign(ResultSet row) throws SQLException {
+        return new Sign(
+                row.getObject("moment", OffsetDateTime.class).toInstant(),
+                Sign.Kind.valueOf(row.getString("kind")),
+                Optional.ofNullable(row.getObject("lamp_since", OffsetDateTime.class))
+                        .map(OffsetDateTime::toInstant));
+    }
+
+    private record OfMeter(long meterId, Sign sign) {}
+}
