@@ -205,6 +205,7 @@ final class DemoViews {
                 View.of("/rounds/{planId}/history", "inspector", round("Warm corridor") + "/history"),
                 View.of("/rounds/{planId}/walks/{dueOn}", "keeper", walk("Warm corridor")),
                 View.of("/rounds/{planId}/walks/{dueOn}/on-phone", "keeper", walk("Warm corridor") + "/on-phone"),
+                View.of("/enclosures/{enclosureId}/on-phone", "keeper", enclosure + "/on-phone"),
                 View.of("/walk/without-signal", "keeper", "/walk/without-signal"),
                 View.of("/rooms/new", "admin", "/rooms/new"),
                 View.of("/rooms/{roomId}", "admin", room()),

@@ -33,6 +33,7 @@ class EveryPageIT {
             "/photos/{photoId}/small", "no page but a picture; PhotoPagesTest",
             "/enclosures/{enclosureId}/scene.json", "no page but a document; RigPagesTest",
             "/meters/{meterId}/calibrations/{calibrationId}/file", "no page but a file; CertificatesPagesTest",
+            "/walk/ticket", "no page but a document; EntriesPagesTest",
             "/review/standing", "a part of /review; SliceIT, which has it renew itself");
 
     @Autowired
@@ -84,7 +85,12 @@ class EveryPageIT {
                 .map(view -> DynamicTest.dynamicTest(view.name(), () -> keepsTheRules(view)));
     }
 
-    /** Comes to the page once, in the night house, then looks at it in both schemes and at both sizes. */
+    /** Of what differs in colour alone each page is tried in one of two ways, so that all of them take no longer than they must. */
+    private static boolean isAlsoTried(View view, boolean onPhone) {
+        return (view.name().length() % 2 == 0) == onPhone;
+    }
+
+    /** Comes to the page once, in the night house, then looks at it in both schemes and at both sizes, at three of the four. */
     private void keepsTheRules(View view) {
         SoftAssertions found = new SoftAssertions();
         browser.at(390, 844).scheme("night").complaints();
@@ -96,17 +102,21 @@ class EveryPageIT {
                 .as(view.name() + ": phone, night")
                 .isEmpty();
         browser.run(TURN, "day");
-        found.assertThat(PageRules.paleIn(browser))
-                .as(view.name() + ": phone, day")
-                .isEmpty();
+        if (isAlsoTried(view, true)) {
+            found.assertThat(PageRules.paleIn(browser))
+                    .as(view.name() + ": phone, day")
+                    .isEmpty();
+        }
         browser.at(1280, 800);
         found.assertThat(PageRules.brokenBy(browser))
                 .as(view.name() + ": desk, day")
                 .isEmpty();
-        browser.run(TURN, "night");
-        found.assertThat(PageRules.paleIn(browser))
-                .as(view.name() + ": desk, night")
-                .isEmpty();
+        if (isAlsoTried(view, false)) {
+            browser.run(TURN, "night");
+            found.assertThat(PageRules.paleIn(browser))
+                    .as(view.name() + ": desk, night")
+                    .isEmpty();
+        }
         found.assertThat(browser.complaints())
                 .filteredOn(complaint -> !complaint.contains("status of " + view.status()))
                 .as(view.name() + ": console")

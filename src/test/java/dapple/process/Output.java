@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 
 /** What a process has printed so far; whoever needs a line waits until it is printed. */
 final class Output {
-    private static final Duration PATIENCE = Duration.ofSeconds(60);
+    private static final Duration PATIENCE = Duration.ofMinutes(2);
 
     private final List<String> lines = new ArrayList<>();
     private boolean complete;
