@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import java.util.logging.Level;
 import java.util.stream.StreamSupport;
 import org.openqa.selenium.By;
@@ -256,7 +257,15 @@ class Browser implements DisposableBean {
 
     /** Waits until something holds. */
     Browser awaitThat(String what, BooleanSupplier holds) {
-        patience().withMessage(() -> what + ", on " + path()).until(unused -> holds.getAsBoolean());
+        return awaitThat(() -> what, PATIENCE, holds);
+    }
+
+    /** Waits for longer than a page takes. */
+    Browser awaitThat(Supplier<String> what, Duration howLong, BooleanSupplier holds) {
+        patience()
+                .withTimeout(howLong)
+                .withMessage(() -> what.get() + ", on " + path())
+                .until(unused -> holds.getAsBoolean());
         return this;
     }
 

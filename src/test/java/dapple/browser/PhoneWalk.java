@@ -1,5 +1,6 @@
 package dapple.browser;
 
+import java.time.Duration;
 import java.util.List;
 
 /** Works the page of a walk in a browser by its own fields and buttons, as quick fingers would. */
@@ -31,6 +32,9 @@ final class PhoneWalk {
             };
             """;
 
+    /** A few hundred entries, one after another. */
+    private static final Duration MANY = Duration.ofMinutes(2);
+
     private final Browser browser;
 
     PhoneWalk(Browser browser) {
@@ -45,7 +49,8 @@ final class PhoneWalk {
 
     /** Waits until so many entries are in a state. */
     PhoneWalk await(int count, String state) {
-        browser.awaitThat(count + " entries " + state + " but " + states(), () -> count(state) == count);
+        browser.awaitThat(
+                () -> count + " entries " + state + " but " + count(state), MANY, () -> count(state) == count);
         return this;
     }
 
