@@ -80,8 +80,12 @@ export class Sender {
     }
   }
 
-  fetch(path, options) {
-    return fetch(path, { credentials: 'same-origin', cache: 'no-store', signal: AbortSignal.timeout(PATIENCE_MILLISECONDS), ...options });
+  /** A sign-in leads back to pages, not to what was asked for in passing: therefore the header. */
+  fetch(path, { headers, ...options }) {
+    return fetch(path, {
+      credentials: 'same-origin', cache: 'no-store', signal: AbortSignal.timeout(PATIENCE_MILLISECONDS),
+      headers: { Accept: 'application/json', 'X-Requested-With': 'XMLHttpRequest', ...headers }, ...options,
+    });
   }
 
   async tell(how) {
