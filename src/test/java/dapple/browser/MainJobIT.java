@@ -32,6 +32,7 @@ class MainJobIT {
             "too weak",
             "may exceed the ceiling",
             "reading overdue",
+            "round overdue",
             "borderline");
 
     @Autowired
