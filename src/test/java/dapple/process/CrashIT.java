@@ -19,10 +19,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What the program has acknowledged is in its file: it is killed three times while keepers read on. */
+/** What the program has acknowledged is in its file: it is killed twice while keepers read on. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class CrashIT {
-    private static final int KILLS = 3;
+    private static final int KILLS = 2;
     private static final int KEEPERS = 4;
 
     /** Of all keepers together, before a kill. A write that comes half a second late would lose many of them. */
