@@ -3,7 +3,7 @@ const PAGES = 'dapple-pages-1';
 const FILES = 'dapple-files-1';
 const FOLDERS = ['/css/', '/js/', '/font/', '/icon/', '/webjars/'];
 const WITHOUT_SIGNAL = '/walk/without-signal';
-const PATIENCE_MILLISECONDS = 5_000;
+const PATIENCE_MILLISECONDS = 10_000;
 
 const isFile = (url) => FOLDERS.some((folder) => url.pathname.startsWith(folder));
 const isWalk = (url) => url.pathname.endsWith('/on-phone');
@@ -48,7 +48,7 @@ async function page(request, url) {
   try {
     return isWalk(url) ? await walkPage(pages, request, url) : await fetch(request);
   } catch (none) {
-    const kept = await pages.match(url.href.split('#')[0]) ?? await pages.match(WITHOUT_SIGNAL);
+    const kept = await pages.match(url.origin + url.pathname) ?? await pages.match(WITHOUT_SIGNAL);
     if (kept) return kept;
     throw none;
   }
@@ -56,7 +56,7 @@ async function page(request, url) {
 
 async function walkPage(pages, request, url) {
   const answer = await fetch(request, { signal: AbortSignal.timeout(PATIENCE_MILLISECONDS) });
-  if (answer.ok && !answer.redirected) await pages.put(url.href.split('#')[0], answer.clone());
+  if (answer.ok && !answer.redirected) await pages.put(url.origin + url.pathname, answer.clone());
   return answer;
 }
 

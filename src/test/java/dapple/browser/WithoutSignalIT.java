@@ -69,11 +69,8 @@ class WithoutSignalIT {
             program = Program.startAt(program.address().getPort(), data, DEMO);
             browser.await("Sign in again");
             askedToSignIn = true;
-            browser.press("Sign in")
-                    .type("signInName", "keeper")
-                    .type("password", "dapple")
-                    .press("Sign in");
-            browser.await("Typed on this phone");
+            browser.signIn("keeper", "dapple").await("Today");
+            browser.open(path).await("Typed on this phone");
             phone.type(170, READINGS).await(READINGS, "STORED");
             typed = phone.keys();
         } finally {

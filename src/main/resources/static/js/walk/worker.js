@@ -6,7 +6,7 @@ export async function keepPage() {
     const registration = await navigator.serviceWorker.ready;
     const files = performance.getEntriesByType('resource').map((entry) => entry.name)
       .filter((name) => new URL(name).origin === location.origin);
-    registration.active.postMessage({ keep: { page: location.href.split('#')[0], files } });
+    registration.active.postMessage({ keep: { page: location.origin + location.pathname, files } });
   } catch {
     // Without it the page works as long as it stays open.
   }
