@@ -12,11 +12,21 @@ import java.util.Map;
  * nothing, so that every outline is closed.
  */
 public final class Contours {
-    private final double[][] amounts;
+    /** By row, then by column, with nothing around them. */
+    private final double[][] around;
+
+    private final int rows;
+    private final int columns;
 
     /** Amounts by row, then by column. */
     public Contours(double[][] amounts) {
-        this.amounts = Arrays.stream(amounts).map(double[]::clone).toArray(double[][]::new);
+        this.rows = amounts.length;
+        this.columns = amounts[0].length;
+        this.around = new double[rows + 2][columns + 2];
+        Arrays.stream(around).forEach(row -> Arrays.fill(row, Double.NEGATIVE_INFINITY));
+        for (int row = 0; row < rows; row++) {
+            System.arraycopy(amounts[row], 0, around[row + 1], 1, columns);
+        }
     }
 
     /** A point of an outline, in columns and rows of the table. */
@@ -27,11 +37,13 @@ public final class Contours {
     /** Closed lines, each with what reaches the level on one side. */
     public List<List<Point>> at(double level) {
         Map<Point, List<Point>> next = new HashMap<>();
-        for (int row = -1; row < amounts.length; row++) {
-            for (int column = -1; column < amounts[0].length; column++) {
-                for (Piece piece : pieces(column, row, level)) {
-                    next.computeIfAbsent(piece.from(), unused -> new ArrayList<>())
-                            .add(piece.to());
+        for (int row = -1; row < rows; row++) {
+            for (int column = -1; column < columns; column++) {
+                if (isCrossed(column, row, level)) {
+                    for (Piece piece : pieces(column, row, level)) {
+                        next.computeIfAbsent(piece.from(), unused -> new ArrayList<>())
+                                .add(piece.to());
+                    }
                 }
             }
         }
@@ -75,8 +87,8 @@ public final class Contours {
     private boolean isAlongBorder(List<Point> outline, int index) {
         Point one = outline.get(index);
         Point other = outline.get((index + 1) % outline.size());
-        double lastColumn = amounts[0].length - 1;
-        double lastRow = amounts.length - 1;
+        double lastColumn = columns - 1;
+        double lastRow = rows - 1;
         return (one.column() == other.column() && (one.column() == 0 || one.column() == lastColumn))
                 || (one.row() == other.row() && (one.row() == 0 || one.row() == lastRow));
     }
@@ -108,9 +120,6 @@ public final class Contours {
         double[] corners = {
             amount(column, row), amount(column + 1, row), amount(column + 1, row + 1), amount(column, row + 1)
         };
-        if (isOnOneSide(corners, level)) {
-            return List.of();
-        }
         double[][] places = {{column, row}, {column + 1, row}, {column + 1, row + 1}, {column, row + 1}};
         List<Point> entries = new ArrayList<>();
         List<Point> exits = new ArrayList<>();
@@ -131,14 +140,18 @@ public final class Contours {
         return pieces;
     }
 
-    private static boolean isOnOneSide(double[] corners, double level) {
-        boolean isHigh = corners[0] >= level;
-        return isHigh == corners[1] >= level && isHigh == corners[2] >= level && isHigh == corners[3] >= level;
+    /** Asked of every square, of which few are: it makes no objects. */
+    private boolean isCrossed(int column, int row, double level) {
+        double[] low = around[row + 1];
+        double[] high = around[row + 2];
+        boolean isHigh = low[column + 1] >= level;
+        return isHigh != low[column + 2] >= level
+                || isHigh != high[column + 1] >= level
+                || isHigh != high[column + 2] >= level;
     }
 
     private double amount(int column, int row) {
-        boolean isInside = row >= 0 && row < amounts.length && column >= 0 && column < amounts[0].length;
-        return isInside ? amounts[row][column] : Double.NEGATIVE_INFINITY;
+        return around[row + 1][column + 1];
     }
 
     /** Reckoned from the lower side, so that both squares of a side find the same. */
