@@ -40,7 +40,7 @@ class ArchitectureTest {
             List.of("housing", "prediction", "season"),
             List.of("draft", "check"),
             List.of("reading"),
-            List.of("expectation", "round", "photo"),
+            List.of("expectation", "keeper", "round", "photo"),
             List.of("review", "exposure", "walk"),
             List.of("desk"),
             List.of("commissioning"),

@@ -27,6 +27,19 @@ record SettingLine(String field, String amount, String mark) {
                 new SettingLine("baskingHours", formats.plain(settings.baskingHours()), ASSUMED));
     }
 
+    /**
+     * A setting that is on or off.
+     *
+     * @param mark how far its usual value is known, as a key of the messages
+     */
+    record Switch(String field, boolean isOn, String mark) {}
+
+    static List<Switch> switches(Settings settings) {
+        return List.of(
+                new Switch("onePerson", settings.onePerson(), COMMON),
+                new Switch("keepsDoses", settings.keepsDoses(), "settings.ours"));
+    }
+
     private static SettingLine line(String field, int amount) {
         return new SettingLine(field, String.valueOf(amount), COMMON);
     }

@@ -45,6 +45,11 @@ class SettingsController {
         return SettingLine.of(Settings.USUAL, formats);
     }
 
+    @ModelAttribute("switches")
+    List<SettingLine.Switch> switches() {
+        return SettingLine.switches(Settings.USUAL);
+    }
+
     @GetMapping
     @Allowed(Action.SETTLE)
     String page(@AuthenticationPrincipal SignedIn me, Model model) {
@@ -73,7 +78,7 @@ class SettingsController {
         } catch (ObjectOptimisticLockingFailureException changedMeanwhile) {
             Settings now = sites.settings(me.siteId());
             model.addAttribute("theirs", SettingLine.of(now, formats));
-            model.addAttribute("theirsOnePerson", now.onePerson());
+            model.addAttribute("theirSwitches", SettingLine.switches(now));
             model.addAttribute("form", form.onVersion(sites.settingsVersion(me.siteId())));
             response.setStatus(HttpServletResponse.SC_CONFLICT);
             return "overview/settings";

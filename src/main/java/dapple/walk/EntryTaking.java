@@ -34,6 +34,7 @@ class EntryTaking {
     private final ReadingLogging logging;
     private final Readings readings;
     private final Meters meters;
+    private final ReadersDose dose;
     private final Sentences sentences;
     private final MessageSource messages;
     private final Clock clock;
@@ -42,12 +43,14 @@ class EntryTaking {
             ReadingLogging logging,
             Readings readings,
             Meters meters,
+            ReadersDose dose,
             Sentences sentences,
             MessageSource messages,
             Clock clock) {
         this.logging = logging;
         this.readings = readings;
         this.meters = meters;
+        this.dose = dose;
         this.sentences = sentences;
         this.messages = messages;
         this.clock = clock;
@@ -114,12 +117,9 @@ class EntryTaking {
                         Given.number(typed.amount()),
                         takenAt,
                         Optional.ofNullable(typed.held())));
-        return stored(me, key, id);
-    }
-
-    private Answer stored(SignedIn me, UUID key, long readingId) {
-        ReadingView view = readings.judged(me.siteId(), readingId).get(0);
-        return new Answer(key, Answer.Kind.STORED, sentences.judged(view), Optional.of(readingId), view.state());
+        ReadingView view = readings.judged(me.siteId(), id).get(0);
+        dose.keep(me, typed, view);
+        return new Answer(key, Answer.Kind.STORED, sentences.judged(view), Optional.of(id), view.state());
     }
 
     private static VisitPlace place(TypedEntry typed) {

@@ -1,6 +1,6 @@
 package dapple.walk;
 
-import dapple.light.dose.KeeperDose;
+import dapple.lamp.LampModelFacts;
 import dapple.light.dose.KeeperDose.Hazard;
 import dapple.light.dose.Span;
 import dapple.light.quantity.Quantity;
@@ -25,14 +25,18 @@ import java.util.stream.Stream;
  */
 record LampsBurning(Optional<Rig> rig, LocalDate day, ZoneId zone, Map<Long, Hazard> hazards) {
 
-    /** Of the worst of its ultraviolet lamps; where none is on record the rule of thumb, since some lamp is read. */
-    Sheet.Hazard hazard() {
-        List<Hazard> found = fittings()
-                .filter(fitting -> fitting.lamp().model().lampClass().emitsUltraviolet())
-                .map(fitting -> hazards.getOrDefault(fitting.lamp().model().id(), KeeperDose.Hazard.WITHOUT_SPECTRUM))
+    Hazard hazard() {
+        return hazard(fittings().map(fitting -> fitting.lamp().model()).toList(), hazards);
+    }
+
+    /** Of the worst of the ultraviolet lamps; where none is on record the rule of thumb, since some lamp is read. */
+    static Hazard hazard(List<LampModelFacts> models, Map<Long, Hazard> hazards) {
+        List<Hazard> found = models.stream()
+                .filter(model -> model.lampClass().emitsUltraviolet())
+                .map(model -> hazards.getOrDefault(model.id(), Hazard.WITHOUT_SPECTRUM))
                 .toList();
         List<Hazard> counted = found.isEmpty() ? List.of(Hazard.WITHOUT_SPECTRUM) : found;
-        return new Sheet.Hazard(
+        return new Hazard(
                 counted.stream()
                         .mapToDouble(Hazard::actinicPerUvIndexMinute)
                         .max()

@@ -1,5 +1,6 @@
 package dapple.walk;
 
+import dapple.light.dose.KeeperDose;
 import dapple.light.quantity.Quantity;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -53,7 +54,11 @@ record Sheet(
     }
 
     /** What a minute at a UV index of 1 does to people under the worst lamp of an enclosure, J/m². */
-    record Hazard(double actinicPerUviMinute, double uvaPerUviMinute, boolean assumed) {}
+    record Hazard(double actinicPerUviMinute, double uvaPerUviMinute, boolean assumed) {
+        static Hazard of(KeeperDose.Hazard hazard) {
+            return new Hazard(hazard.actinicPerUvIndexMinute(), hazard.uvaPerUvIndexMinute(), hazard.isAssumed());
+        }
+    }
 
     /**
      * A lamp whose timer is known.

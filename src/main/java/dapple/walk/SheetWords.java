@@ -72,7 +72,7 @@ class SheetWords {
                         .distinct()
                         .toList(),
                 stop.visitKey(),
-                lamps.hazard(),
+                Sheet.Hazard.of(lamps.hazard()),
                 lamps.lamps(),
                 stop.asked().stream().map(asked -> step(me, stop, asked, known)).toList());
     }

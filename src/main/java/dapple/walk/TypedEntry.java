@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param personId who typed it
  * @param takenAt by the phone's clock
  * @param sentAt by the same clock, when it was sent: so its error is known
+ * @param secondsAtPoint how long who typed it stood there
  */
 record TypedEntry(
         @Nullable UUID key,
@@ -27,7 +28,8 @@ record TypedEntry(
         @Nullable Facing held,
         @Nullable Outcome outcome,
         @Nullable Instant takenAt,
-        @Nullable Instant sentAt) {
+        @Nullable Instant sentAt,
+        @Nullable Double secondsAtPoint) {
 
     boolean isWhole() {
         return key != null
@@ -38,6 +40,7 @@ record TypedEntry(
                 && quantity != null
                 && takenAt != null
                 && sentAt != null
+                && (secondsAtPoint == null || Double.isFinite(secondsAtPoint))
                 && (outcome != null || (amount != null && meterId != null));
     }
 }

@@ -24,6 +24,7 @@ final class DemoViews {
         return List.of(
                 View.of("/", "keeper", "/"),
                 View.of("/account", "keeper", "/account"),
+                View.of("/account/dose", "keeper", "/account/dose"),
                 View.of("/account/keys", "keeper", "/account/keys"),
                 View.of("/animals", "vet", "/animals"),
                 View.of("/animals/moves/new", "vet", "/animals/moves/new?from=" + ids.enclosure("E07")),
