@@ -7,6 +7,9 @@ const PATIENCE_MILLISECONDS = 10_000;
 
 const isFile = (url) => FOLDERS.some((folder) => url.pathname.startsWith(folder));
 const isWalk = (url) => url.pathname.endsWith('/on-phone');
+const doorOf = (url) => url.pathname.match(/^\/d\/([0-9A-Z]+)$/)?.[1];
+
+const patiently = () => ({ signal: AbortSignal.timeout(PATIENCE_MILLISECONDS) });
 
 self.addEventListener('install', () => self.skipWaiting());
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()));
@@ -28,7 +31,7 @@ async function keep(page, files) {
 
 /** What is sent elsewhere is no page of a walk: a sign-in is not kept in its place. */
 async function fetchKept(cache, request) {
-  const answer = await fetch(request, { credentials: 'same-origin', signal: AbortSignal.timeout(PATIENCE_MILLISECONDS) });
+  const answer = await fetch(request, { credentials: 'same-origin', ...patiently() });
   if (answer.ok && !answer.redirected) await cache.put(request.url, answer.clone());
   return answer;
 }
@@ -46,16 +49,27 @@ self.addEventListener('fetch', (event) => {
 async function page(request, url) {
   const pages = await caches.open(PAGES);
   try {
-    return isWalk(url) ? await walkPage(pages, request, url) : await fetch(request);
+    if (isWalk(url)) return await walkPage(pages, request, url);
+    return await (doorOf(url) ? fetch(request, patiently()) : fetch(request));
   } catch (none) {
-    const kept = await pages.match(url.origin + url.pathname) ?? await pages.match(WITHOUT_SIGNAL);
+    const kept = await walkAtDoor(pages, doorOf(url)) ?? await pages.match(url.origin + url.pathname) ?? await pages.match(WITHOUT_SIGNAL);
     if (kept) return kept;
     throw none;
   }
 }
 
+/** A scanned door without signal: on to the newest kept walk that comes by it. */
+async function walkAtDoor(pages, door) {
+  if (!door) return undefined;
+  for (const kept of (await pages.keys()).reverse()) {
+    const text = await (await pages.match(kept)).text();
+    if (text.includes(`"door":"${door}"`)) return Response.redirect(`${kept.url}#door-${door}`);
+  }
+  return undefined;
+}
+
 async function walkPage(pages, request, url) {
-  const answer = await fetch(request, { signal: AbortSignal.timeout(PATIENCE_MILLISECONDS) });
+  const answer = await fetch(request, patiently());
   if (answer.ok && !answer.redirected) await pages.put(url.origin + url.pathname, answer.clone());
   return answer;
 }

@@ -1,6 +1,7 @@
 package dapple.walk;
 
 import dapple.animal.Housed;
+import dapple.door.DoorFacts;
 import dapple.expectation.Expectations.Place;
 import dapple.light.dose.KeeperDose;
 import dapple.light.expectation.Expected;
@@ -16,6 +17,7 @@ import java.util.Map;
 /**
  * What is known of a site at the beginning of a walk.
  *
+ * @param doors whose codes count, by enclosure
  * @param residents by enclosure
  * @param rigs by enclosure
  * @param limits by enclosure
@@ -25,6 +27,7 @@ import java.util.Map;
  * @param standing what was told and checked of the meters
  */
 record Known(
+        Map<Long, DoorFacts> doors,
         Map<Long, List<Housed>> residents,
         Map<Long, Rig> rigs,
         Map<Long, PointLimits> limits,

@@ -35,12 +35,14 @@ record Sheet(
     /**
      * One enclosure.
      *
+     * @param door the code on its door, if it has one
      * @param visitKey of the visit that its entries belong to
      */
     record Stop(
             long enclosureId,
             String code,
             String room,
+            Optional<String> door,
             List<String> species,
             UUID visitKey,
             Hazard hazard,

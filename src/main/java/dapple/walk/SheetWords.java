@@ -67,6 +67,8 @@ class SheetWords {
                 enclosureId,
                 stop.enclosure().code(),
                 stop.enclosure().room(),
+                Optional.ofNullable(known.doors().get(enclosureId))
+                        .map(door -> door.code().text()),
                 known.residents().getOrDefault(enclosureId, List.of()).stream()
                         .map((Housed one) -> one.species().scientificName())
                         .distinct()

@@ -2,6 +2,7 @@ package dapple.walk;
 
 import dapple.animal.Animals;
 import dapple.animal.Housed;
+import dapple.door.Doors;
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
@@ -42,6 +43,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 class Sheets {
     private final Enclosures enclosures;
+    private final Doors doors;
     private final Animals animals;
     private final Meters meters;
     private final MeterStandings standings;
@@ -55,6 +57,7 @@ class Sheets {
 
     Sheets(
             Enclosures enclosures,
+            Doors doors,
             Animals animals,
             Meters meters,
             MeterStandings standings,
@@ -66,6 +69,7 @@ class Sheets {
             SheetWords words,
             Clock clock) {
         this.enclosures = enclosures;
+        this.doors = doors;
         this.animals = animals;
         this.meters = meters;
         this.standings = standings;
@@ -138,6 +142,7 @@ class Sheets {
         Map<Long, List<Housed>> residents = animals.byEnclosure(me.siteId(), now);
         List<RecentReading> newest = readings.in(me.siteId(), enclosureIds, Expectations.NEWEST);
         return new Known(
+                doors.open(me.siteId()),
                 residents,
                 rigById,
                 limits.of(me.siteId(), residents, now),

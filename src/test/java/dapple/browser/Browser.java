@@ -43,6 +43,9 @@ class Browser implements DisposableBean {
     private static final int WIDEST_PHONE = 640;
     private static final String SESSION = "dapple";
 
+    /** Means this machine under a name that browsers do not trust without HTTPS, as on a local network. */
+    private static final String PLAIN_HOST = "plain.test";
+
     /** The middle of an element on the screen. */
     private static final String MIDDLE = """
             arguments[0].scrollIntoView({ block: 'center' });
@@ -82,6 +85,11 @@ class Browser implements DisposableBean {
     /** A browser of its own, with nothing kept from another, on a program at an address. */
     static Browser on(String home) {
         return new Browser(home, Map.of());
+    }
+
+    /** As a phone on a local network comes to the program: by plain HTTP, without a secure context. */
+    static Browser overPlainHttp(Environment environment) {
+        return on(home(environment).replace("127.0.0.1", PLAIN_HOST));
     }
 
     static String home(Environment environment) {
@@ -124,7 +132,7 @@ class Browser implements DisposableBean {
                 "--disable-sync",
                 "--hide-scrollbars",
                 "--force-prefers-reduced-motion",
-                "--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
+                "--host-resolver-rules=MAP " + PLAIN_HOST + " 127.0.0.1, MAP * ~NOTFOUND, EXCLUDE 127.0.0.1",
                 "--user-data-dir=" + profile);
         return options;
     }

@@ -165,6 +165,26 @@ class PhoneIT {
         browser.awaitThat("it is sent", () -> new PhoneWalk(browser).count("WAITING") == 0);
     }
 
+    /** A local network has no HTTPS, so no service worker; what is typed is kept all the same, and outlasts the page. */
+    @Test
+    void overPlainHttpWhatIsTypedIsKeptToo() {
+        Browser plain = Browser.overPlainHttp(environment).at(390, 844);
+        try {
+            String page = "/enclosures/" + ids.enclosure("E05") + "/on-phone";
+            plain.signIn("keeper", "dapple").await("Today").open(page).await("Typed on this phone");
+            assertThat(plain.run("return window.isSecureContext || 'serviceWorker' in navigator;"))
+                    .isEqualTo(false);
+            plain.offline(true);
+            PhoneWalk phone = new PhoneWalk(plain).type(0, 3).await(3, "WAITING");
+            List<String> typed = phone.keys();
+            plain.offline(false).anotherTab().at(390, 844).open(page).await("Typed on this phone");
+            phone.await(3, "STORED");
+            assertThat(phone.keys()).isEqualTo(typed).doesNotHaveDuplicates();
+        } finally {
+            plain.destroy();
+        }
+    }
+
     /** Half as many pixels across, as a phone at 200 %. */
     @Test
     void atTwiceTheSizeNothingRunsOverTheEdge() {

@@ -36,11 +36,20 @@ class WithoutSignalIT {
             })();
             """;
 
+    /** The code of the last labelled door of the page's walk. */
+    private static final String LAST_DOOR =
+            "return JSON.parse(document.getElementById('sheet').textContent).stops.filter(stop => stop.door).at(-1).door;";
+
+    private static final String ENCLOSURE_OF_DOOR =
+            "return JSON.parse(document.getElementById('sheet').textContent).stops.find(stop => stop.door === arguments[0]).code;";
+
     private List<String> typed = List.of();
     private LeftBehind left = new LeftBehind(List.of(), 0);
     private int waitingWhenCut;
     private int waitingWithoutProgram;
     private String saidWithoutProgram = "";
+    private String enclosureOfDoor = "none";
+    private String shownAtDoor = "";
     private boolean askedToSignIn;
 
     @BeforeAll
@@ -63,6 +72,10 @@ class WithoutSignalIT {
             browser.anotherTab().at(390, 844).open(path).await("Typed on this phone");
             waitingWithoutProgram = phone.count("WAITING") + phone.count("SENT");
             saidWithoutProgram = browser.text();
+            String door = String.valueOf(browser.run(LAST_DOOR));
+            enclosureOfDoor = String.valueOf(browser.run(ENCLOSURE_OF_DOOR, door));
+            browser.open("/d/" + door).await("Typed on this phone");
+            shownAtDoor = browser.texts("[data-slot=door]").get(0);
             phone.type(130, 170);
 
             browser.signOut();
@@ -113,6 +126,11 @@ class WithoutSignalIT {
     void thePageOpensWithoutTheProgramAndStillHasWhatWaits() {
         assertThat(waitingWithoutProgram).isBetween(30, 90);
         assertThat(saidWithoutProgram).contains("wait on this phone");
+    }
+
+    @Test
+    void aDoorThatIsScannedWithoutTheProgramOpensItsPoints() {
+        assertThat(shownAtDoor).startsWith(enclosureOfDoor);
     }
 
     @Test

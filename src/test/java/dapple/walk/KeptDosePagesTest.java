@@ -132,15 +132,12 @@ class KeptDosePagesTest {
     }
 
     private void erase(SignedIn person) throws Exception {
-        pages.perform(post("/account/dose/erase")
-                        .with(collection.as(person))
-                        .with(csrf()))
+        pages.perform(post("/account/dose/erase").with(collection.as(person)).with(csrf()))
                 .andExpect(redirectedUrl("/account/dose?erased"));
     }
 
     private ResultActions dose(SignedIn person) throws Exception {
-        return pages.perform(get("/account/dose").with(collection.as(person)))
-                .andExpect(status().isOk());
+        return pages.perform(get("/account/dose").with(collection.as(person))).andExpect(status().isOk());
     }
 
     private int kept() {

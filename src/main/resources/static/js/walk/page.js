@@ -115,7 +115,8 @@ if (store) {
   walk.entries = await store.all();
   resume();
   standing.show();
-  goTo(walk.next());
+  goTo(walk.atDoor(location.hash) ?? walk.next());
+  addEventListener('hashchange', () => goTo(walk.atDoor(location.hash) ?? at));
   sender.send();
   keepPage();
 } else {

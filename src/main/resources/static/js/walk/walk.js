@@ -31,6 +31,12 @@ export class Walk {
     return order.find((at) => !this.isDone(at)) ?? null;
   }
 
+  /** The next step behind a door that was scanned, as the end of an address names it. */
+  atDoor(hash) {
+    const here = this.steps.filter(({ stop }) => stop.door && hash === `#door-${stop.door}`);
+    return here.find((at) => !this.isDone(at)) ?? here[0] ?? null;
+  }
+
   metersFor(step) {
     return this.sheet.meters.filter((meter) => meter.quantity === step.quantity);
   }
