@@ -45,19 +45,6 @@ class PhoneIT {
             })));
             """;
 
-    /** Nothing is left of what another test has typed. */
-    private static final String FORGET = """
-            const done = arguments[0];
-            const request = indexedDB.deleteDatabase('dapple-walk');
-            request.onsuccess = () => done(true);
-            """;
-
-    /** The middle of what is expected at the first point of the page. */
-    private static final String LIKELY = """
-            const { low, high } = JSON.parse(document.getElementById('sheet').textContent).stops[0].steps[0].expected;
-            return ((low + high) / 2).toFixed(1);
-            """;
-
     @Autowired
     private Browser browser;
 
@@ -69,7 +56,7 @@ class PhoneIT {
 
     @BeforeEach
     void startAfresh() {
-        browser.scheme("day").at(390, 844).signInAs("keeper").open("/account").runAsync(FORGET);
+        browser.scheme("day").at(390, 844).signInAs("keeper").open("/account").runAsync(PhoneWalk.FORGET);
     }
 
     @AfterEach
@@ -96,7 +83,7 @@ class PhoneIT {
     void aReadingTakesItsDigitsAndOneTap() {
         door("E06");
         String first = title();
-        String likely = String.valueOf(browser.run(LIKELY));
+        String likely = String.valueOf(browser.run(PhoneWalk.LIKELY));
         likely.chars().mapToObj(Character::toString).forEach(browser::tap);
         browser.tap("Log " + likely);
         new PhoneWalk(browser).await(1, "STORED");
@@ -167,7 +154,7 @@ class PhoneIT {
 
     /** A local network has no HTTPS, so no service worker; what is typed is kept all the same, and outlasts the page. */
     @Test
-    void overPlainHttpWhatIsTypedIsKeptToo() {
+    void overPlainHttpWhatIsTypedIsKeptToo() throws Exception {
         Browser plain = Browser.overPlainHttp(environment).at(390, 844);
         try {
             String page = "/enclosures/" + ids.enclosure("E05") + "/on-phone";

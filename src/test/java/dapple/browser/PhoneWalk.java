@@ -5,6 +5,19 @@ import java.util.List;
 
 /** Works the page of a walk in a browser by its own fields and buttons, as quick fingers would. */
 final class PhoneWalk {
+    /** Nothing is left of what another test has typed. */
+    static final String FORGET = """
+            const done = arguments[0];
+            const request = indexedDB.deleteDatabase('dapple-walk');
+            request.onsuccess = () => done(true);
+            """;
+
+    /** The middle of what is expected at the first point of the page. */
+    static final String LIKELY = """
+            const { low, high } = JSON.parse(document.getElementById('sheet').textContent).stops[0].steps[0].expected;
+            return ((low + high) / 2).toFixed(1);
+            """;
+
     /** Opens one door after another, types at its first point, and waits until the entry is in the list. */
     private static final String TYPE = """
             const [from, to, done] = arguments;

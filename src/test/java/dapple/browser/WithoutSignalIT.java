@@ -130,7 +130,7 @@ class WithoutSignalIT {
 
     @Test
     void aDoorThatIsScannedWithoutTheProgramOpensItsPoints() {
-        assertThat(shownAtDoor).startsWith(enclosureOfDoor);
+        assertThat(shownAtDoor).startsWith(enclosureOfDoor + ",");
     }
 
     @Test
