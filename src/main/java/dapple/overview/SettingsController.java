@@ -6,6 +6,7 @@ import dapple.people.Histories;
 import dapple.people.SignedIn;
 import dapple.site.Formats;
 import dapple.site.HistoryHead;
+import dapple.site.RepeatsAsked;
 import dapple.site.Settings;
 import dapple.site.Sites;
 import jakarta.servlet.http.HttpServletResponse;
@@ -45,6 +46,11 @@ class SettingsController {
         return SettingLine.of(Settings.USUAL, formats);
     }
 
+    @ModelAttribute("repeats")
+    RepeatsAsked[] repeats() {
+        return RepeatsAsked.values();
+    }
+
     @GetMapping
     @Allowed(Action.SETTLE)
     String page(@AuthenticationPrincipal SignedIn me, Model model) {
@@ -74,6 +80,7 @@ class SettingsController {
             Settings now = sites.settings(me.siteId());
             model.addAttribute("theirs", SettingLine.of(now, formats));
             model.addAttribute("theirsOnePerson", now.onePerson());
+            model.addAttribute("theirsRepeats", now.repeatsAsked());
             model.addAttribute("form", form.onVersion(sites.settingsVersion(me.siteId())));
             response.setStatus(HttpServletResponse.SC_CONFLICT);
             return "overview/settings";

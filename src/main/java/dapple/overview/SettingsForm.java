@@ -1,6 +1,7 @@
 package dapple.overview;
 
 import dapple.site.Given;
+import dapple.site.RepeatsAsked;
 import dapple.site.Settings;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -32,7 +33,8 @@ record SettingsForm(
         @NotNull @DecimalMin("0") @DecimalMax("24") @Digits(integer = 12, fraction = 2) @Nullable
         BigDecimal baskingHours,
 
-        boolean onePerson) {
+        boolean onePerson,
+        @NotNull @Nullable RepeatsAsked repeatsAsked) {
 
     static SettingsForm of(Settings settings, long version) {
         return new SettingsForm(
@@ -46,7 +48,8 @@ record SettingsForm(
                 number(settings.highestRatio()),
                 settings.carryDays(),
                 number(settings.baskingHours()),
-                settings.onePerson());
+                settings.onePerson(),
+                settings.repeatsAsked());
     }
 
     private static BigDecimal number(double amount) {
@@ -79,6 +82,7 @@ record SettingsForm(
                 Given.number(highestRatio),
                 Given.of(carryDays),
                 Given.number(baskingHours),
-                onePerson);
+                onePerson,
+                Given.of(repeatsAsked));
     }
 }

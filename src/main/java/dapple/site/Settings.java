@@ -2,6 +2,8 @@ package dapple.site;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Embeddable;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import java.io.Serializable;
 import java.time.Duration;
 
@@ -18,6 +20,7 @@ import java.time.Duration;
  * @param carryDays longest time between two readings that the days between them are estimated from, days
  * @param baskingHours hours a day that an animal is taken to spend at the basking place; an assumption of ours
  * @param onePerson whether one person alone reads and reviews
+ * @param repeatsAsked where three readings one after the other are asked for
  */
 @Embeddable
 public record Settings(
@@ -30,10 +33,26 @@ public record Settings(
         double highestRatio,
         int carryDays,
         double baskingHours,
-        boolean onePerson)
+        boolean onePerson,
+        @Enumerated(EnumType.STRING) RepeatsAsked repeatsAsked)
         implements Serializable {
 
-    public static final Settings USUAL = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false);
+    public static final Settings USUAL = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, RepeatsAsked.NOWHERE);
+
+    public Settings withRepeatsAsked(RepeatsAsked where) {
+        return new Settings(
+                overdueAfterDays,
+                staleAfterDays,
+                weakAfterDays,
+                weakAfterDaysInZone1,
+                warmUpMinutes,
+                lowestRatio,
+                highestRatio,
+                carryDays,
+                baskingHours,
+                onePerson,
+                where);
+    }
 
     /** Whether a reading over its prediction needs a notice. */
     public boolean isDoubtful(double ratio) {
