@@ -1,5 +1,6 @@
 package dapple.meter;
 
+import dapple.light.metrology.Cause;
 import dapple.light.metrology.UncertaintyBudget;
 import java.time.Instant;
 import java.util.List;
@@ -12,6 +13,15 @@ import java.util.List;
 public record BudgetFacts(long id, long meterId, List<UncertaintyPart> parts, Instant recordedAt, long recordedBy) {
     public BudgetFacts {
         parts = List.copyOf(parts);
+    }
+
+    /** Standard uncertainty of what is stated for repeats, a share of the reading; 0 where nothing is. */
+    double repeatsShare() {
+        return parts.stream()
+                .filter(part -> part.cause() == Cause.REPEATS)
+                .mapToDouble(part -> part.contribution().at(1))
+                .findFirst()
+                .orElse(0);
     }
 
     /** With the step of the display. */

@@ -18,12 +18,19 @@ import org.springframework.transaction.annotation.Transactional;
 public class Meters {
     private final MeterRepository meters;
     private final CalibrationRepository calibrations;
+    private final MeterBudgetRepository budgets;
     private final ApplicationEventPublisher events;
     private final Clock clock;
 
-    Meters(MeterRepository meters, CalibrationRepository calibrations, ApplicationEventPublisher events, Clock clock) {
+    Meters(
+            MeterRepository meters,
+            CalibrationRepository calibrations,
+            MeterBudgetRepository budgets,
+            ApplicationEventPublisher events,
+            Clock clock) {
         this.meters = meters;
         this.calibrations = calibrations;
+        this.budgets = budgets;
         this.events = events;
         this.clock = clock;
     }
@@ -78,5 +85,14 @@ public class Meters {
         return calibrations.newestFirst(meterId, at, Limit.of(1)).stream()
                 .findFirst()
                 .map(Calibration::inForce);
+    }
+
+    /** What the uncertainty of a meter holds for repeats, as a standard uncertainty, a share of the reading; 0: nothing. */
+    @Transactional(readOnly = true)
+    public double statedRepeats(long siteId, long meterId) {
+        return budgets.standing(siteId, meterId)
+                .map(MeterBudget::facts)
+                .map(BudgetFacts::repeatsShare)
+                .orElse(0.0);
     }
 }

@@ -6,6 +6,7 @@ import dapple.people.Histories;
 import dapple.people.SignedIn;
 import dapple.site.Formats;
 import dapple.site.HistoryHead;
+import dapple.site.RepeatsAsked;
 import dapple.site.Settings;
 import dapple.site.Sites;
 import jakarta.servlet.http.HttpServletResponse;
@@ -50,6 +51,11 @@ class SettingsController {
         return SettingLine.switches(Settings.USUAL);
     }
 
+    @ModelAttribute("repeats")
+    RepeatsAsked[] repeats() {
+        return RepeatsAsked.values();
+    }
+
     @GetMapping
     @Allowed(Action.SETTLE)
     String page(@AuthenticationPrincipal SignedIn me, Model model) {
@@ -79,6 +85,7 @@ class SettingsController {
             Settings now = sites.settings(me.siteId());
             model.addAttribute("theirs", SettingLine.of(now, formats));
             model.addAttribute("theirSwitches", SettingLine.switches(now));
+            model.addAttribute("theirsRepeats", now.repeatsAsked());
             model.addAttribute("form", form.onVersion(sites.settingsVersion(me.siteId())));
             response.setStatus(HttpServletResponse.SC_CONFLICT);
             return "overview/settings";

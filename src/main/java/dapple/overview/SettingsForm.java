@@ -1,6 +1,7 @@
 package dapple.overview;
 
 import dapple.site.Given;
+import dapple.site.RepeatsAsked;
 import dapple.site.Settings;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -33,7 +34,8 @@ record SettingsForm(
         BigDecimal baskingHours,
 
         boolean onePerson,
-        boolean keepsDoses) {
+        boolean keepsDoses,
+        @NotNull @Nullable RepeatsAsked repeatsAsked) {
 
     static SettingsForm of(Settings settings, long version) {
         return new SettingsForm(
@@ -48,7 +50,8 @@ record SettingsForm(
                 settings.carryDays(),
                 number(settings.baskingHours()),
                 settings.onePerson(),
-                settings.keepsDoses());
+                settings.keepsDoses(),
+                settings.repeatsAsked());
     }
 
     private static BigDecimal number(double amount) {
@@ -82,6 +85,7 @@ record SettingsForm(
                 Given.of(carryDays),
                 Given.number(baskingHours),
                 onePerson,
-                keepsDoses);
+                keepsDoses,
+                Given.of(repeatsAsked));
     }
 }

@@ -3,8 +3,10 @@ package dapple.prediction;
 import dapple.animal.AnimalFacts;
 import dapple.enclosure.PointFacts;
 import dapple.light.judging.Limits;
+import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
 import java.util.List;
+import java.util.Optional;
 
 /** The limits that light at the points of an enclosure is held against: those of everybody who lives there. */
 public record PointLimits(List<OfSpecies> all) {
@@ -21,6 +23,17 @@ public record PointLimits(List<OfSpecies> all) {
         return all.stream()
                 .filter(limit -> limit.quantity() == quantity && limit.isServedAt(point))
                 .toList();
+    }
+
+    /** The strictest ceiling of those who can be at a point; none where a face is held, as no animal is there. */
+    public Optional<Double> ceiling(Quantity quantity, PointFacts point) {
+        return point.role() == PointRole.KEEPER
+                ? Optional.empty()
+                : of(quantity, point).stream()
+                        .map(OfSpecies::limits)
+                        .filter(Limits::hasCeiling)
+                        .map(Limits::ceiling)
+                        .min(Double::compare);
     }
 
     /**

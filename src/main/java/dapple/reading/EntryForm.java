@@ -2,8 +2,10 @@ package dapple.reading;
 
 import dapple.enclosure.Facing;
 import dapple.light.quantity.Quantity;
+import dapple.site.Given;
 import jakarta.validation.constraints.NotNull;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -37,6 +39,15 @@ record EntryForm(
     /** Whether it was asked about this number already. */
     boolean isSure() {
         return sure != null && amount != null && sure.compareTo(amount) == 0;
+    }
+
+    /** The same for the next of several amounts. */
+    EntryForm forAnother() {
+        return new EntryForm(key, meterId, quantity, null, held, null);
+    }
+
+    Entry entry(VisitPlace place, Instant takenAt) {
+        return new Entry(Given.of(key), place, Given.of(meterId), Given.number(amount), takenAt, heldOtherwise());
     }
 
     void check(Errors errors) {

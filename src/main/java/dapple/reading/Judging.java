@@ -8,6 +8,9 @@ import dapple.light.judging.MeasuredAmount;
 import dapple.light.judging.State;
 import dapple.light.judging.VisitJudging;
 import dapple.light.judging.VisitJudging.PointReading;
+import dapple.light.metrology.RepeatScatter;
+import dapple.light.metrology.Repeats;
+import dapple.light.metrology.RepeatsTaken;
 import dapple.light.quantity.Quantity;
 import dapple.meter.CalibrationInForce;
 import dapple.meter.MeterFacts;
@@ -18,6 +21,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.stereotype.Service;
 
@@ -28,6 +32,7 @@ import org.springframework.stereotype.Service;
 @Service
 class Judging {
     private final ReadingRepository readings;
+    private final RepeatsOnRecord repeats;
     private final VerdictRepository verdicts;
     private final Enclosures enclosures;
     private final Meters meters;
@@ -37,6 +42,7 @@ class Judging {
 
     Judging(
             ReadingRepository readings,
+            RepeatsOnRecord repeats,
             VerdictRepository verdicts,
             Enclosures enclosures,
             Meters meters,
@@ -44,6 +50,7 @@ class Judging {
             Rigs rigs,
             Clock clock) {
         this.readings = readings;
+        this.repeats = repeats;
         this.verdicts = verdicts;
         this.enclosures = enclosures;
         this.meters = meters;
@@ -55,22 +62,34 @@ class Judging {
     /** Judges every reading of a visit that nothing supersedes and nobody has withdrawn. */
     List<Reading> judge(Visit visit) {
         Instant now = clock.instant();
+        Map<Long, RepeatsTaken> repeated = repeats.ofVisit(visit.id());
         List<Calibrated> visited = readings.currentOfVisit(visit.id()).stream()
-                .map(this::calibrated)
+                .map(reading -> calibrated(reading, Optional.ofNullable(repeated.get(reading.id()))))
                 .toList();
         visited.forEach(one -> record(one.reading(), verdictsOn(one, visited, now), now));
         return visited.stream().map(Calibrated::reading).toList();
     }
 
-    private Calibrated calibrated(Reading reading) {
+    private Calibrated calibrated(Reading reading, Optional<RepeatsTaken> repeated) {
         PointFacts point = enclosures.point(reading.siteId(), reading.pointId());
         MeterFacts meter = meters.get(reading.siteId(), reading.meterId());
         Optional<CalibrationInForce> calibration = meters.calibrationAt(meter.id(), reading.takenAt());
         Optional<Long> rig = rigs.idAt(reading.siteId(), reading.visit().enclosureId(), reading.takenAt());
-        double amount = reading.amount() * factor(calibration, reading).orElse(1.0);
-        MeasuredAmount measured = meter.uncertainty().around(reading.quantity(), amount);
+        double factor = factor(calibration, reading).orElse(1.0);
+        List<Double> behind =
+                repeated.map(taken -> RepeatsOnRecord.behind(reading, taken)).orElse(List.of());
+        MeasuredAmount measured = behind.isEmpty()
+                ? meter.uncertainty().around(reading.quantity(), reading.amount() * factor)
+                : scattered(reading, meter, factor, behind);
         PointReading atPoint = new PointReading(reading.id(), point.role(), measured, meter.uncertainty());
         return new Calibrated(reading, point, calibration, rig, atPoint);
+    }
+
+    private MeasuredAmount scattered(Reading reading, MeterFacts meter, double factor, List<Double> behind) {
+        Repeats corrected =
+                new Repeats(behind.stream().map(amount -> amount * factor).toList());
+        return new RepeatScatter(corrected, meters.statedRepeats(reading.siteId(), meter.id()))
+                .around(meter.uncertainty());
     }
 
     private static Optional<Double> factor(Optional<CalibrationInForce> calibration, Reading reading) {

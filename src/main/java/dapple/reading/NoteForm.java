@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
 record NoteForm(
         @NotNull @Nullable UUID key,
 
-        @NotBlank @Size(max = 500) @Pattern(regexp = "[^\\x00]*", message = "{visit.note.characters}")
+        @NotBlank @Size(max = NewNote.LONGEST) @Pattern(regexp = "[^\\x00]*", message = "{visit.note.characters}")
         String note) {
 
     static NoteForm empty() {

@@ -30,6 +30,7 @@ class ReadingHistoryController {
     private final Targets targets;
     private final People people;
     private final VisitCovers covers;
+    private final RepeatsOnRecord repeats;
     private final MeterDoubts doubts;
 
     ReadingHistoryController(
@@ -38,12 +39,14 @@ class ReadingHistoryController {
             Targets targets,
             People people,
             VisitCovers covers,
+            RepeatsOnRecord repeats,
             MeterDoubts doubts) {
         this.history = history;
         this.enclosures = enclosures;
         this.targets = targets;
         this.people = people;
         this.covers = covers;
+        this.repeats = repeats;
         this.doubts = doubts;
     }
 
@@ -64,10 +67,9 @@ class ReadingHistoryController {
         model.addAttribute("chosenQuantity", quantity);
         Page<HistoryLine> lines = history.page(me.siteId(), points, wanted, Math.max(0, page - 1));
         model.addAttribute("lines", lines);
-        model.addAttribute(
-                "covers",
-                covers.atReadings(
-                        me.siteId(), lines.map(line -> line.reading().id()).toList()));
+        List<Long> ids = lines.map(line -> line.reading().id()).toList();
+        model.addAttribute("covers", covers.atReadings(me.siteId(), ids));
+        model.addAttribute("repeats", repeats.told(me.siteId(), lines.getContent()));
         model.addAttribute("names", people.names(me.siteId()));
         model.addAttribute("doubts", doubts.at(me.siteId()));
         model.addAttribute("species", targets.speciesById(me.siteId()));

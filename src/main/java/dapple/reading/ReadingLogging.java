@@ -21,6 +21,7 @@ public class ReadingLogging {
     private final ReadingRepository readings;
     private final ReadingWithdrawalRepository withdrawals;
     private final UnreadPointRepository unreadPoints;
+    private final RepeatsOnRecord repeats;
     private final VisitOpening opening;
     private final Verdicts verdicts;
     private final Meters meters;
@@ -33,6 +34,7 @@ public class ReadingLogging {
             ReadingRepository readings,
             ReadingWithdrawalRepository withdrawals,
             UnreadPointRepository unreadPoints,
+            RepeatsOnRecord repeats,
             VisitOpening opening,
             Verdicts verdicts,
             Meters meters,
@@ -43,6 +45,7 @@ public class ReadingLogging {
         this.readings = readings;
         this.withdrawals = withdrawals;
         this.unreadPoints = unreadPoints;
+        this.repeats = repeats;
         this.opening = opening;
         this.verdicts = verdicts;
         this.meters = meters;
@@ -114,7 +117,9 @@ public class ReadingLogging {
         Visit visit =
                 opening.at(visitor, entry.place().visitKey(), entry.place().enclosureId(), entry.takenAt());
         Recorded recorded = new Recorded(clock.instant(), visitor.personId());
-        return judged(readings.saveAndFlush(new Reading(visit, entry, meter.quantity(), point.facing(), recorded)));
+        Reading reading = readings.saveAndFlush(new Reading(visit, entry, meter.quantity(), point.facing(), recorded));
+        entry.repeats().ifPresent(taken -> repeats.keep(reading, taken));
+        return judged(reading);
     }
 
     private long storeCorrection(Visitor visitor, long readingId, Correction correction) {

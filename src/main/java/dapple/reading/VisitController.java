@@ -1,6 +1,7 @@
 package dapple.reading;
 
 import dapple.enclosure.Facing;
+import dapple.light.metrology.RepeatsTaken;
 import dapple.light.quantity.Quantity;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
@@ -13,6 +14,7 @@ import dapple.site.Given;
 import jakarta.servlet.http.HttpSession;
 import jakarta.validation.Valid;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +41,7 @@ class VisitController {
     private final Readings readings;
     private final Meters meters;
     private final MeterStandings standings;
+    private final Repeating repeating;
     private final Clock clock;
 
     VisitController(
@@ -47,20 +50,28 @@ class VisitController {
             Readings readings,
             Meters meters,
             MeterStandings standings,
+            Repeating repeating,
             Clock clock) {
         this.walks = walks;
         this.logging = logging;
         this.readings = readings;
         this.meters = meters;
         this.standings = standings;
+        this.repeating = repeating;
         this.clock = clock;
     }
 
     /** A fresh visit begins at its first point; nothing is stored before the first entry. */
     @GetMapping("/visit")
-    String begin(@AuthenticationPrincipal SignedIn me, @PathVariable long enclosureId) {
-        return "redirect:"
-                + walks.at(me.siteId(), enclosureId, UUID.randomUUID()).onward();
+    String begin(
+            @AuthenticationPrincipal SignedIn me,
+            @PathVariable long enclosureId,
+            @RequestParam(required = false) @Nullable Long plan,
+            @RequestParam(required = false) @Nullable LocalDate due,
+            HttpSession session) {
+        UUID visitKey = UUID.randomUUID();
+        BegunFrom.of(plan, due).ifPresent(walk -> walk.keep(session, visitKey));
+        return "redirect:" + walks.at(me.siteId(), enclosureId, visitKey).onward();
     }
 
     @GetMapping("/visits/{visitKey}/points/{pointId}")
@@ -76,7 +87,7 @@ class VisitController {
         Step step = walk.step(pointId, Optional.ofNullable(quantity));
         Long meter = (Long) session.getAttribute(chosenFor(step.quantity()));
         model.addAttribute("form", EntryForm.empty(step.quantity(), meter));
-        return asking(me, walk, step, Optional.ofNullable(meter), model);
+        return asking(me, walk, step, Optional.ofNullable(meter), List.of(), model);
     }
 
     @PostMapping("/visits/{visitKey}/points/{pointId}")
@@ -87,24 +98,38 @@ class VisitController {
             @PathVariable long pointId,
             @Valid @ModelAttribute("form") EntryForm form,
             BindingResult errors,
+            @RequestParam(name = "repeat", defaultValue = "") List<String> carried,
             HttpSession session,
             Model model) {
         form.check(errors);
         checkMeter(me, form, errors);
+        VisitPlace place = new VisitPlace(visitKey, enclosureId, pointId);
+        TypedBefore before = TypedBefore.of(carried, form.asked());
         if (errors.hasErrors()) {
-            Walk walk = walks.at(me.siteId(), enclosureId, visitKey);
-            Optional<Quantity> named = Optional.ofNullable(form.quantity());
-            return asking(me, walk, walk.step(pointId, named), Optional.ofNullable(form.meterId()), model);
+            return again(me, place, form, before.texts(), model);
         }
         session.setAttribute(chosenFor(form.asked()), form.meterId());
-        Entry entry = new Entry(
-                Given.of(form.key()),
-                new VisitPlace(visitKey, enclosureId, pointId),
-                Given.of(form.meterId()),
-                Given.number(form.amount()),
-                clock.instant(),
-                form.heldOtherwise());
+        if (!repeating.asksAt(me, pointId, form.asked())) {
+            return logged(me, form.entry(place, clock.instant()));
+        }
+        RepeatsTaken taken = before.and(Given.of(form.amount()));
+        Repeating.Progress progress = repeating.progress(me, pointId, Given.of(form.meterId()), taken);
+        if (progress.next() != RepeatsTaken.Next.ENOUGH) {
+            model.addAttribute("form", form.forAnother());
+            return again(me, place, form, before.textsWith(Given.of(form.amount())), model);
+        }
+        return logged(me, form.entry(place, clock.instant()).repeated(taken, progress.amount()));
+    }
+
+    private String logged(SignedIn me, Entry entry) {
         return "redirect:/readings/" + logging.log(Visitor.of(me), entry);
+    }
+
+    private String again(SignedIn me, VisitPlace place, EntryForm form, List<String> typed, Model model) {
+        Walk walk = walks.at(me.siteId(), place.enclosureId(), place.visitKey());
+        Step step = walk.step(place.pointId(), Optional.ofNullable(form.quantity()));
+        model.addAttribute("heldBefore", form.held());
+        return asking(me, walk, step, Optional.ofNullable(form.meterId()), typed, model);
     }
 
     /** A meter shows one quantity: no number of another is written down for it. */
@@ -134,13 +159,14 @@ class VisitController {
         return "redirect:" + walks.at(me.siteId(), enclosureId, visitKey).onward();
     }
 
-    private String asking(SignedIn me, Walk walk, Step step, Optional<Long> wanted, Model model) {
+    private String asking(SignedIn me, Walk walk, Step step, Optional<Long> wanted, List<String> typed, Model model) {
         List<MeterFacts> fitting = walk.metersFor(step.quantity());
         model.addAttribute("walk", walk);
         model.addAttribute("step", step);
         model.addAttribute("point", step.point());
         model.addAttribute("lastRead", readings.lastBefore(step.point().id(), step.quantity(), clock.instant()));
         model.addAttribute("meters", fitting);
+        model.addAttribute("repeats", new RepeatsShown(repeating.asksAt(me, step.point(), step.quantity()), typed));
         model.addAttribute("outcomes", outcomes(step));
         model.addAttribute("otherwise", otherwise(step));
         model.addAttribute("unreadKey", UUID.randomUUID());

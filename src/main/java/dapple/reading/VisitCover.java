@@ -8,7 +8,10 @@ import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import java.time.Instant;
+import java.util.Optional;
+import java.util.UUID;
 import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
 
 /** How the cover was at a visit. Never edited: what is said later counts. */
 @Entity
@@ -24,16 +27,18 @@ class VisitCover {
     @Enumerated(EnumType.STRING)
     private CoverSaid cover;
 
+    private @Nullable UUID entryKey;
     private Instant recordedAt;
     private long recordedBy;
 
     @SuppressWarnings("NullAway.Init")
     protected VisitCover() {}
 
-    VisitCover(Visit visit, CoverSaid cover, Recorded recorded) {
+    VisitCover(Visit visit, CoverSaid cover, Optional<UUID> entryKey, Recorded recorded) {
         this.siteId = visit.siteId();
         this.visitId = visit.id();
         this.cover = cover;
+        this.entryKey = entryKey.orElse(null);
         this.recordedAt = recorded.at();
         this.recordedBy = recorded.by();
     }

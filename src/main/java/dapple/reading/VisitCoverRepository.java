@@ -10,6 +10,8 @@ import org.springframework.data.repository.Repository;
 interface VisitCoverRepository extends Repository<VisitCover, Long> {
     VisitCover saveAndFlush(VisitCover cover);
 
+    boolean existsByEntryKey(UUID key);
+
     @Query("""
             select c from VisitCover c join Visit v on v.id = c.visitId
             where c.siteId = :siteId and v.entryKey = :visitKey

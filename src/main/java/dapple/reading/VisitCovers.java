@@ -41,10 +41,26 @@ public class VisitCovers {
             CoverSaid before =
                     of(visitor.siteId(), visitKey).map(VisitCoverFacts::cover).orElse(CoverSaid.NOT_SAID);
             if (before != cover) {
-                covers.saveAndFlush(new VisitCover(visit, cover, new Recorded(clock.instant(), visitor.personId())));
+                keep(visitor, visit, cover, Optional.empty());
             }
             return visit.id();
         });
+    }
+
+    /** The same of what may have been said earlier; the same key is stored once, however often it is sent. */
+    public void say(Visitor visitor, NewCover said) {
+        enclosures.get(visitor.siteId(), said.enclosureId());
+        patiently.run(() -> {
+            Visit visit = opening.at(visitor, said.visitKey(), said.enclosureId(), said.saidAt());
+            if (!covers.existsByEntryKey(said.key())) {
+                keep(visitor, visit, said.cover(), Optional.of(said.key()));
+            }
+            return visit.id();
+        });
+    }
+
+    private void keep(Visitor visitor, Visit visit, CoverSaid cover, Optional<UUID> key) {
+        covers.saveAndFlush(new VisitCover(visit, cover, key, new Recorded(clock.instant(), visitor.personId())));
     }
 
     /** What was said last. */

@@ -55,7 +55,7 @@ class VisitEndController {
             HttpSession session,
             Model model) {
         model.addAttribute("form", NoteForm.empty());
-        return show(me, enclosureId, visitKey, model);
+        return show(me, enclosureId, visitKey, session, model);
     }
 
     @PostMapping("/notes")
@@ -68,7 +68,7 @@ class VisitEndController {
             HttpSession session,
             Model model) {
         if (errors.hasErrors()) {
-            return show(me, enclosureId, visitKey, model);
+            return show(me, enclosureId, visitKey, session, model);
         }
         noting.note(
                 Visitor.of(me),
@@ -79,9 +79,10 @@ class VisitEndController {
         return "redirect:/enclosures/" + enclosureId + "/visits/" + visitKey;
     }
 
-    private String show(SignedIn me, long enclosureId, UUID visitKey, Model model) {
+    private String show(SignedIn me, long enclosureId, UUID visitKey, HttpSession session, Model model) {
         Walk walk = walks.at(me.siteId(), enclosureId, visitKey);
         model.addAttribute("walk", walk);
+        model.addAttribute("begunFrom", BegunFrom.pathFor(session, visitKey));
         model.addAttribute("rows", rows(me, walk));
         model.addAttribute("notes", noting.of(me.siteId(), visitKey));
         model.addAttribute(

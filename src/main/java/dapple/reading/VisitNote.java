@@ -21,22 +21,24 @@ class VisitNote {
     private long visitId;
     private String note;
     private UUID entryKey;
+    private Instant notedAt;
     private Instant recordedAt;
     private long recordedBy;
 
     @SuppressWarnings("NullAway.Init")
     protected VisitNote() {}
 
-    VisitNote(Visit visit, UUID entryKey, String note, Recorded recorded) {
+    VisitNote(Visit visit, UUID entryKey, String note, Instant notedAt, Recorded recorded) {
         this.siteId = visit.siteId();
         this.visitId = visit.id();
         this.note = note;
         this.entryKey = entryKey;
+        this.notedAt = notedAt;
         this.recordedAt = recorded.at();
         this.recordedBy = recorded.by();
     }
 
     VisitNoteFacts facts() {
-        return new VisitNoteFacts(note, recordedAt, recordedBy);
+        return new VisitNoteFacts(note, notedAt, recordedBy);
     }
 }

@@ -35,12 +35,17 @@ public class VisitNoting {
      * @param key made where it was typed: the same key is stored once, however often it is sent
      */
     public void note(Visitor visitor, UUID visitKey, long enclosureId, UUID key, String note) {
-        enclosures.get(visitor.siteId(), enclosureId);
+        note(visitor, new NewNote(key, visitKey, enclosureId, note, clock.instant()));
+    }
+
+    /** The same of a note that may have been typed earlier. */
+    public void note(Visitor visitor, NewNote typed) {
+        enclosures.get(visitor.siteId(), typed.enclosureId());
         patiently.run(() -> {
-            Visit visit = opening.at(visitor, visitKey, enclosureId, clock.instant());
-            if (notes.findByEntryKey(key).isEmpty()) {
+            Visit visit = opening.at(visitor, typed.visitKey(), typed.enclosureId(), typed.notedAt());
+            if (notes.findByEntryKey(typed.key()).isEmpty()) {
                 Recorded recorded = new Recorded(clock.instant(), visitor.personId());
-                notes.saveAndFlush(new VisitNote(visit, key, note, recorded));
+                notes.saveAndFlush(new VisitNote(visit, typed.key(), typed.note(), typed.notedAt(), recorded));
             }
             return visit.id();
         });

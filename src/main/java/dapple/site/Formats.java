@@ -8,7 +8,9 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 
 /** How numbers and times are written on every page. */
@@ -47,6 +49,11 @@ public class Formats {
 
     public String interval(Interval interval) {
         return uvi(interval.low()) + " to " + uvi(interval.high());
+    }
+
+    /** Several amounts as they were typed, without unit. */
+    public String all(List<Double> amounts) {
+        return amounts.stream().map(this::plain).collect(Collectors.joining(", "));
     }
 
     /** A number of a quantity, without its unit. */

@@ -2,6 +2,8 @@ package dapple.site;
 
 import jakarta.persistence.Column;
 import jakarta.persistence.Embeddable;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
 import java.io.Serializable;
 import java.time.Duration;
 
@@ -19,6 +21,7 @@ import java.time.Duration;
  * @param baskingHours hours a day that an animal is taken to spend at the basking place; an assumption of ours
  * @param onePerson whether one person alone reads and reviews
  * @param keepsDoses whether what light fell on who read meters is kept by person
+ * @param repeatsAsked where three readings one after the other are asked for
  */
 @Embeddable
 public record Settings(
@@ -32,10 +35,27 @@ public record Settings(
         int carryDays,
         double baskingHours,
         boolean onePerson,
-        boolean keepsDoses)
+        boolean keepsDoses,
+        @Enumerated(EnumType.STRING) RepeatsAsked repeatsAsked)
         implements Serializable {
 
-    public static final Settings USUAL = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, false);
+    public static final Settings USUAL = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, false, RepeatsAsked.NOWHERE);
+
+    public Settings withRepeatsAsked(RepeatsAsked where) {
+        return new Settings(
+                overdueAfterDays,
+                staleAfterDays,
+                weakAfterDays,
+                weakAfterDaysInZone1,
+                warmUpMinutes,
+                lowestRatio,
+                highestRatio,
+                carryDays,
+                baskingHours,
+                onePerson,
+                keepsDoses,
+                where);
+    }
 
     /** Whether a reading over its prediction needs a notice. */
     public boolean isDoubtful(double ratio) {

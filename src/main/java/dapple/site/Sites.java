@@ -61,8 +61,9 @@ public class Sites {
     @Transactional(readOnly = true)
     public AuditedThing auditedSettings(long siteId) {
         return AuditedThing.of(
-                SiteSettings.class,
-                settings.findBySiteId(siteId).map(SiteSettings::id).orElse(NEVER_SETTLED));
+                        SiteSettings.class,
+                        settings.findBySiteId(siteId).map(SiteSettings::id).orElse(NEVER_SETTLED))
+                .wording("repeatsAsked", "repeats-asked.");
     }
 
     /** The version of a site's settings for forms: 0 before the first change. */

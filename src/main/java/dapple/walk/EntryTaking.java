@@ -32,6 +32,7 @@ class EntryTaking {
     private static final Duration OLDEST = Duration.ofDays(90);
 
     private final ReadingLogging logging;
+    private final VisitTaking visits;
     private final Readings readings;
     private final Meters meters;
     private final ReadersDose dose;
@@ -41,6 +42,7 @@ class EntryTaking {
 
     EntryTaking(
             ReadingLogging logging,
+            VisitTaking visits,
             Readings readings,
             Meters meters,
             ReadersDose dose,
@@ -48,6 +50,7 @@ class EntryTaking {
             MessageSource messages,
             Clock clock) {
         this.logging = logging;
+        this.visits = visits;
         this.readings = readings;
         this.meters = meters;
         this.dose = dose;
@@ -75,7 +78,7 @@ class EntryTaking {
             return Answer.refused(key, say("phone.refused.old"));
         }
         try {
-            return typed.outcome() == null ? reading(me, typed, takenAt) : outcome(me, typed, takenAt);
+            return stored(me, typed, takenAt);
         } catch (NotFoundException gone) {
             return Answer.refused(key, say("phone.refused.gone"));
         } catch (ConflictException taken) {
@@ -87,6 +90,13 @@ class EntryTaking {
     private Instant takenAt(TypedEntry typed) {
         Duration ago = Duration.between(Given.of(typed.takenAt()), Given.of(typed.sentAt()));
         return clock.instant().minus(ago.isNegative() ? Duration.ZERO : ago);
+    }
+
+    private Answer stored(SignedIn me, TypedEntry typed, Instant takenAt) {
+        if (typed.isOfVisit()) {
+            return visits.take(me, typed, takenAt);
+        }
+        return typed.outcome() == null ? reading(me, typed, takenAt) : outcome(me, typed, takenAt);
     }
 
     private Answer outcome(SignedIn me, TypedEntry typed, Instant takenAt) {
@@ -105,21 +115,27 @@ class EntryTaking {
         if (meter.quantity() != quantity) {
             return Answer.refused(key, say("visit.meter.wrong"));
         }
-        if (!TypedAmount.isShown(Given.of(typed.amount()), quantity)) {
+        if (!typed.amounts().stream().allMatch(amount -> TypedAmount.isShown(amount, quantity))) {
             return Answer.refused(key, say("visit.amount.wrong." + quantity));
         }
-        long id = logging.log(
-                Visitor.of(me),
-                new Entry(
-                        key,
-                        place(typed),
-                        meter.id(),
-                        Given.number(typed.amount()),
-                        takenAt,
-                        Optional.ofNullable(typed.held())));
+        long id = logging.log(Visitor.of(me), entry(typed, meter, takenAt));
         ReadingView view = readings.judged(me.siteId(), id).get(0);
         dose.keep(me, typed, view);
         return new Answer(key, Answer.Kind.STORED, sentences.judged(view), Optional.of(id), view.state());
+    }
+
+    /** What counts of repeats is decided here, by the rule that the phone has too. */
+    private static Entry entry(TypedEntry typed, MeterFacts meter, Instant takenAt) {
+        Entry entry = new Entry(
+                Given.of(typed.key()),
+                place(typed),
+                meter.id(),
+                Given.number(typed.amount()),
+                takenAt,
+                Optional.ofNullable(typed.held()));
+        return typed.taken()
+                .map(taken -> entry.repeated(taken, typed.isStopped() ? taken.last() : taken.amount()))
+                .orElse(entry);
     }
 
     private static VisitPlace place(TypedEntry typed) {

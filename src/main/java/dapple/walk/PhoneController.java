@@ -3,6 +3,7 @@ package dapple.walk;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.reading.CoverSaid;
 import dapple.reading.Outcome;
 import dapple.round.Rounds;
 import java.time.LocalDate;
@@ -56,6 +57,7 @@ class PhoneController {
         model.addAttribute("sheetText", text(sheet));
         model.addAttribute("texts", text(texts.all()));
         model.addAttribute("outcomes", Outcome.values());
+        model.addAttribute("coverWords", CoverSaid.values());
         return "walk/on-phone";
     }
 

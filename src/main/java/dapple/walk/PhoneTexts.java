@@ -3,6 +3,7 @@ package dapple.walk;
 import dapple.light.expectation.Plausibility.Direction;
 import dapple.light.expectation.Slip;
 import dapple.light.quantity.Quantity;
+import dapple.reading.CoverSaid;
 import dapple.reading.Outcome;
 import java.util.Arrays;
 import java.util.List;
@@ -44,6 +45,11 @@ class PhoneTexts {
             "phone.no-store",
             "phone.door",
             "phone.range",
+            "phone.state.OPEN",
+            "phone.repeats.kept",
+            "phone.visit.of",
+            "phone.note",
+            "repeats.number",
             "visit.log",
             "visit.no-meter");
 
@@ -66,6 +72,7 @@ class PhoneTexts {
                         names("phone.unlikely.", Direction.values()),
                         names("phone.slip.", Slip.values()),
                         names("outcome.", Outcome.values()),
+                        names("visit.cover.", CoverSaid.values()),
                         names(
                                 "visit.amount.wrong.",
                                 Quantity.measuredInTheField().toArray(Quantity[]::new)))

@@ -88,6 +88,7 @@ record Sheet(
      * @param lastRead in words, without the amount
      * @param expected the likely amounts; empty: nothing is known
      * @param ceiling what no amount may reach; empty: there is none
+     * @param repeats whether three readings one after the other are asked for
      */
     record Step(
             long pointId,
@@ -105,7 +106,8 @@ record Sheet(
             String lastRead,
             boolean done,
             Optional<Range> expected,
-            Optional<Double> ceiling) {
+            Optional<Double> ceiling,
+            boolean repeats) {
         Step {
             otherwise = List.copyOf(otherwise);
         }
@@ -118,6 +120,7 @@ record Sheet(
     /**
      * A meter in use.
      *
+     * @param resolution step of its display
      * @param factors true over displayed, by ranges of the display that rise
      * @param range what it can show; empty: not known
      * @param notices what speaks against it, in words
@@ -126,6 +129,7 @@ record Sheet(
             long id,
             String name,
             Quantity quantity,
+            double resolution,
             List<Factor> factors,
             Optional<Range> range,
             List<String> notices) {

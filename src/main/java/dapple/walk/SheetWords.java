@@ -4,14 +4,12 @@ import dapple.animal.Housed;
 import dapple.enclosure.Facing;
 import dapple.enclosure.PointFacts;
 import dapple.expectation.Expectations.Place;
-import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
 import dapple.meter.CalibrationFactors;
 import dapple.meter.CalibrationInForce;
 import dapple.meter.MeterFacts;
 import dapple.people.SignedIn;
 import dapple.practice.MeterNotice;
-import dapple.prediction.PointLimits;
 import dapple.reading.Sentences;
 import dapple.rig.Rig;
 import dapple.round.PlanFacts;
@@ -103,7 +101,8 @@ class SheetWords {
                 Optional.ofNullable(known.expected().get(place))
                         .map(found ->
                                 new Range(found.range().low(), found.range().high())),
-                ceiling(known, point, quantity));
+                ceiling(known, point, quantity),
+                me.settings().repeatsAsked().at(point.role(), quantity));
     }
 
     private String where(PointFacts point, Quantity quantity) {
@@ -119,17 +118,9 @@ class SheetWords {
                         .toList();
     }
 
-    /** The strictest of those who can be there; where a face is held no animal is. */
     private static Optional<Double> ceiling(Known known, PointFacts point, Quantity quantity) {
-        if (point.role() == PointRole.KEEPER) {
-            return Optional.empty();
-        }
-        return Optional.ofNullable(known.limits().get(point.enclosureId())).stream()
-                .flatMap(limits -> limits.of(quantity, point).stream())
-                .map(PointLimits.OfSpecies::limits)
-                .filter(limits -> limits.hasCeiling())
-                .map(limits -> limits.ceiling())
-                .min(Double::compare);
+        return Optional.ofNullable(known.limits().get(point.enclosureId()))
+                .flatMap(limits -> limits.ceiling(quantity, point));
     }
 
     private Sheet.Meter meter(MeterFacts meter, Known known) {
@@ -140,6 +131,7 @@ class SheetWords {
                 meter.id(),
                 meter.code() + ", " + meter.description(),
                 meter.quantity(),
+                meter.uncertainty().resolution(),
                 factors.ranges().stream()
                         .map(range ->
                                 new Sheet.Factor(Optional.of(range.upTo()).filter(Double::isFinite), range.factor()))

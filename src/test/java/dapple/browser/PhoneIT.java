@@ -2,6 +2,8 @@ package dapple.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dapple.site.RepeatsAsked;
+import dapple.site.Sites;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.core.env.Environment;
+import org.springframework.jdbc.core.JdbcTemplate;
 
 /** Reading on the phone's page: what it asks and says at once, and by how many taps. */
 @BrowserTest
@@ -45,6 +48,16 @@ class PhoneIT {
             })));
             """;
 
+    /** The same for three readings one after the other. */
+    private static final String REPEATS = """
+            const [rows, done] = arguments;
+            import(document.querySelector('[data-walk]').dataset.repeatsScript).then(({ nextOf, amountOf }) => done(rows.filter(row => {
+              const [amounts, resolution, next, amount] = row.split(',');
+              const typed = amounts.split(';').map(Number);
+              return nextOf(typed, Number(resolution)) !== next || amountOf(typed) !== Number(amount);
+            })));
+            """;
+
     @Autowired
     private Browser browser;
 
@@ -53,6 +66,12 @@ class PhoneIT {
 
     @Autowired
     private Environment environment;
+
+    @Autowired
+    private Sites sites;
+
+    @Autowired
+    private JdbcTemplate database;
 
     @BeforeEach
     void startAfresh() {
@@ -76,6 +95,53 @@ class PhoneIT {
         door("E01");
         assertThat(browser.runAsync(DOSES, rows("/dapple/light/dose/keeper-dose-worked.csv")))
                 .isEqualTo(List.of());
+    }
+
+    @Test
+    void theScriptRepeatsAsTheTableDoes() throws IOException {
+        door("E01");
+        assertThat(browser.runAsync(REPEATS, rows("/dapple/light/metrology/repeats-worked.csv")))
+                .isEqualTo(List.of());
+    }
+
+    @Test
+    void threeReadingsWithoutSignalAreStoredAsOneWithAllOfThem() {
+        long site = ids.site();
+        settle(site, RepeatsAsked.EVERYWHERE);
+        try {
+            door("E06");
+            browser.offline(true);
+            String likely = String.valueOf(browser.run(LIKELY));
+            log(likely);
+            new PhoneWalk(browser).await(1, "OPEN");
+            browser.await("Reading 2 of 3.");
+            log(likely);
+            browser.await("Reading 3 of 3.");
+            log(likely);
+            new PhoneWalk(browser).await(1, "WAITING");
+            browser.offline(false).run("document.querySelector(\"[data-do=send]\").click();");
+            new PhoneWalk(browser).await(1, "STORED");
+            assertThat(database.queryForList("select amount from reading_repeat where site_id = ?", Double.class, site))
+                    .containsExactly(Double.valueOf(likely), Double.valueOf(likely), Double.valueOf(likely));
+        } finally {
+            settle(site, RepeatsAsked.NOWHERE);
+        }
+    }
+
+    @Test
+    void aNoteWithoutSignalIsStoredLater() {
+        door("E06");
+        browser.offline(true);
+        browser.press("Note, cover, photo").type("note", "Mesh is dusty").tap("Keep the note");
+        new PhoneWalk(browser).await(1, "WAITING");
+        browser.offline(false).run("document.querySelector(\"[data-do=send]\").click();");
+        new PhoneWalk(browser).await(1, "STORED");
+        assertThat(database.queryForList(
+                        "select n.note from visit_note n join visit v on v.id = n.visit_id where v.enclosure_id = ? and n.note = ?",
+                        String.class,
+                        ids.enclosure("E06"),
+                        "Mesh is dusty"))
+                .hasSize(1);
     }
 
     /** From the opened page to a stored reading and the next point: a tap a digit, and one. */
@@ -199,6 +265,10 @@ class PhoneIT {
 
     private void log(String amount) {
         browser.type("amount", amount).tap("Log " + amount);
+    }
+
+    private void settle(long site, RepeatsAsked where) {
+        sites.settle(site, sites.settingsVersion(site), sites.settings(site).withRepeatsAsked(where));
     }
 
     private String title() {

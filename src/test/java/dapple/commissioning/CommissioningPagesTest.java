@@ -460,7 +460,8 @@ class CommissioningPagesTest {
                 usual.carryDays(),
                 usual.baskingHours(),
                 true,
-                usual.keepsDoses());
+                usual.keepsDoses(),
+                usual.repeatsAsked());
         sites.settle(site.id(), 0, settings);
         return new SignedIn(
                 lead.personId(),

@@ -11,6 +11,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import dapple.people.Role;
 import dapple.people.SignedIn;
+import dapple.site.RepeatsAsked;
 import dapple.site.Settings;
 import dapple.site.SiteFacts;
 import dapple.site.Sites;
@@ -22,6 +23,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
@@ -29,7 +31,8 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 
 @PagesTest
 class SettingsPagesTest {
-    private static final Settings OTHERS = new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4.5, true, true);
+    private static final Settings OTHERS =
+            new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4.5, true, true, RepeatsAsked.BASKING);
 
     @Autowired
     private TestCollection collection;
@@ -94,6 +97,14 @@ class SettingsPagesTest {
                 .andExpect(content().string(containsString("value=\"" + typed + "\"")));
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"", "SOMEWHERE"})
+    void whereRepeatsAreAskedIsOneOfThree(String typed) throws Exception {
+        Map<String, String> form = form();
+        form.put("repeatsAsked", typed);
+        send(form).andExpect(status().isOk()).andExpect(content().string(containsString("id=\"repeatsAsked-wrong\"")));
+    }
+
     @Test
     void aStaleFormComesBackWithBothStates() throws Exception {
         send(form());
@@ -142,6 +153,7 @@ class SettingsPagesTest {
         form.put("baskingHours", "4.5");
         form.put("onePerson", "true");
         form.put("keepsDoses", "true");
+        form.put("repeatsAsked", "BASKING");
         return form;
     }
 

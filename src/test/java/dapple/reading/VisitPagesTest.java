@@ -25,9 +25,11 @@ import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 
@@ -158,6 +160,36 @@ class VisitPagesTest {
                 .andExpect(status().isOk())
                 .andExpect(content().string(containsString("value=\"2.8\"")))
                 .andExpect(content().string(containsString("Enter something here, on one line.")));
+    }
+
+    @Test
+    void aVisitThatWasBegunFromAWalkLeadsBackToIt() throws Exception {
+        MockHttpServletResponse begun = pages.perform(get("/enclosures/{id}/visit", home.enclosureId())
+                        .param("plan", "7")
+                        .param("due", "2026-11-23")
+                        .with(collection.as(keeper)))
+                .andReturn()
+                .getResponse();
+        String first = Optional.ofNullable(begun.getRedirectedUrl()).orElseThrow();
+        String end = first.substring(0, first.indexOf("/points/"));
+        pages.perform(get(end).cookie(begun.getCookies()).with(collection.as(keeper)))
+                .andExpect(content().string(containsString("href=\"/rounds/7/walks/2026-11-23\"")));
+    }
+
+    @Test
+    void anotherVisitLeadsToTodayAlone() throws Exception {
+        pages.perform(get(path()).with(collection.as(keeper)))
+                .andExpect(content().string(not(containsString("Back to the walk"))));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"seven, 2026-11-23", "7, yesterday", "//elsewhere.example, 2026-11-23"})
+    void aWalkThatIsNoneBeginsNoVisit(String plan, String due) throws Exception {
+        pages.perform(get("/enclosures/{id}/visit", home.enclosureId())
+                        .param("plan", plan)
+                        .param("due", due)
+                        .with(collection.as(keeper)))
+                .andExpect(status().isBadRequest());
     }
 
     private ResultActions log(String typed) throws Exception {

@@ -251,7 +251,8 @@ class FindingPagesTest {
                 usual.carryDays(),
                 usual.baskingHours(),
                 true,
-                usual.keepsDoses());
+                usual.keepsDoses(),
+                usual.repeatsAsked());
     }
 
     private ResultActions see(SignedIn person, String path) throws Exception {

@@ -25,6 +25,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -232,6 +233,103 @@ class EntriesPagesTest {
                 .andExpect(jsonPath("$.personId", is((int) keeper.personId())))
                 .andExpect(jsonPath("$.header", is("X-CSRF-TOKEN")))
                 .andExpect(jsonPath("$.token").isNotEmpty());
+    }
+
+    /** The phone's own idea of what counts is not taken: the middle of the last three is. */
+    @Test
+    void ofRepeatsTheMiddleOneIsStoredWithAllOfThem() throws Exception {
+        entry.put("repeats", List.of(2.0, 3.0, 4.0, 3.1, 3.2, 3.3));
+        entry.put("amount", 3.3);
+        send().andExpect(jsonPath("$.kind", is("STORED")));
+        assertThat(amounts()).containsExactly(3.2);
+        assertThat(repeats()).containsExactly(2.0, 3.0, 4.0, 3.1, 3.2, 3.3);
+    }
+
+    @Test
+    void repeatsThatWereLeftAreStoredAsTheyAre() throws Exception {
+        entry.put("repeats", List.of(3.1, 3.4));
+        send().andExpect(jsonPath("$.kind", is("STORED")));
+        assertThat(amounts()).containsExactly(3.4);
+    }
+
+    @Test
+    void whatStoppedTheWalkCountsAlone() throws Exception {
+        entry.put("repeats", List.of(3.1, 3.4, 9.9));
+        entry.put("stopped", true);
+        send().andExpect(jsonPath("$.kind", is("STORED")));
+        assertThat(amounts()).containsExactly(9.9);
+    }
+
+    @Test
+    void aRepeatThatNoMeterShowsIsRefusedInWords() throws Exception {
+        entry.put("repeats", List.of(3.1, 310.0, 3.2));
+        send().andExpect(jsonPath("$.kind", is("REFUSED")));
+        assertThat(amounts()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 7})
+    void noPageSendsNoneOrSevenRepeats(int count) throws Exception {
+        entry.put("repeats", Collections.nCopies(count, 3.1));
+        send().andExpect(status().isUnprocessableContent());
+        assertThat(amounts()).isEmpty();
+    }
+
+    @Test
+    void aNoteIsStoredOnce() throws Exception {
+        say("note", "Mesh is dusty");
+        send().andExpect(jsonPath("$.kind", is("STORED")));
+        send().andExpect(jsonPath("$.kind", is("STORED")));
+        assertThat(database.queryForList("select note from visit_note where entry_key = ?", String.class, key))
+                .containsExactly("Mesh is dusty");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "  ", "a\u0000b"})
+    void whatIsNoNoteIsRefusedInWords(String text) throws Exception {
+        say("note", text);
+        send().andExpect(jsonPath("$.kind", is("REFUSED")))
+                .andExpect(jsonPath("$.words", containsString("plain text")));
+    }
+
+    @Test
+    void aNoteThatIsTooLongIsRefusedInWords() throws Exception {
+        say("note", "a".repeat(501));
+        send().andExpect(jsonPath("$.kind", is("REFUSED")));
+    }
+
+    @Test
+    void howTheCoverWasIsStoredOnce() throws Exception {
+        say("cover", "OPEN");
+        send().andExpect(jsonPath("$.kind", is("STORED")));
+        send().andExpect(jsonPath("$.kind", is("STORED")));
+        assertThat(database.queryForList("select cover from visit_cover where entry_key = ?", String.class, key))
+                .containsExactly("OPEN");
+    }
+
+    @Test
+    void aNoteOnAnotherSitesDoorIsRefused() throws Exception {
+        say("note", "Mesh is dusty");
+        SiteFacts other = collection.site();
+        entry.put(
+                "enclosureId",
+                collection
+                        .home(other, collection.person(other, Role.KEEPER), collection.species(other, "Agama agama"))
+                        .enclosureId());
+        send().andExpect(jsonPath("$.kind", is("REFUSED")));
+    }
+
+    private void say(String what, String text) {
+        List.of("pointId", "quantity", "meterId", "amount").forEach(entry::remove);
+        entry.put(what, text);
+    }
+
+    private List<Double> repeats() {
+        return database.queryForList(
+                "select p.amount from reading_repeat p join reading r on r.id = p.reading_id where r.entry_key = ? "
+                        + "order by p.number",
+                Double.class,
+                key);
     }
 
     private ResultActions send() throws Exception {

@@ -13,6 +13,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import dapple.people.Role;
 import dapple.people.SignedIn;
+import dapple.site.RepeatsAsked;
 import dapple.site.Settings;
 import dapple.site.SiteFacts;
 import dapple.site.Sites;
@@ -38,7 +39,7 @@ import tools.jackson.databind.json.JsonMapper;
 /** What fell on the reader, kept for that person alone and only where the site has settled so. */
 @PagesTest
 class KeptDosePagesTest {
-    private static final Settings KEEPING = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, true);
+    private static final Settings KEEPING = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, true, RepeatsAsked.NOWHERE);
 
     @Autowired
     private TestCollection collection;

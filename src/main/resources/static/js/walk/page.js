@@ -5,13 +5,15 @@ const root = document.querySelector('[data-walk]');
 const load = (name) => import(root.dataset[`${name}Script`]);
 const read = (id) => JSON.parse(document.getElementById(id).textContent);
 
-const [{ Walk }, { Store, newKey }, { Sender }, { View }, { Standing }, { slipsOf }, { keeperDose }, { keepPage }] = await Promise.all(
-  ['walk', 'store', 'sender', 'view', 'standing', 'plausible', 'dose', 'worker'].map(load));
+const [{ Walk }, { Store, newKey }, { Sender }, { View }, { Standing }, { slipsOf }, { keeperDose }, { keepPage }, rule, { Repeating }, { VisitPanel }] = await Promise.all(
+  ['walk', 'store', 'sender', 'view', 'standing', 'plausible', 'dose', 'worker', 'repeats', 'repeating', 'visit'].map(load));
 
 const sheet = read('sheet');
 const walk = new Walk(sheet, { slipsOf, keeperDose });
 const view = new View(root, read('texts'));
 const standing = new Standing(view, walk, goTo);
+const repeating = new Repeating(walk, rule);
+const visit = new VisitPanel(view, walk, (stop, what) => keep({ stop }, what));
 const chosen = new Map(); // the meter of the last entry of each quantity
 let at = null;
 let since = 0;
@@ -28,19 +30,24 @@ const sender = store && new Sender(store, (entries, told) => {
 function goTo(next) {
   at = next;
   since = performance.now();
-  if (at) view.step(at, walk, chosen.get(at.step.quantity));
-  else view.only('all-read');
+  if (!at) return view.only('all-read');
+  visit.show(at.stop);
+  const repeats = repeating.shown(at);
+  view.step(at, walk, repeats?.open?.meterId ?? chosen.get(at.step.quantity));
+  view.repeats(repeats);
 }
 
 const goOn = () => goTo(walk.next(walk.steps.indexOf(at)));
 
-async function keep(what) {
-  const { stop, step } = at;
+/** @param open the entry that this goes on with, if any */
+async function keep({ stop, step }, what, open = null) {
+  const seconds = step ? (performance.now() - since) / 1000 : 0;
+  if (step) since = performance.now();
   const entry = {
     key: newKey(), number: Date.now(), state: 'WAITING', visitKey: stop.visitKey, planId: sheet.plan?.id ?? null,
-    personId: sheet.person.id, personName: sheet.person.name, enclosureId: stop.enclosureId, pointId: step.pointId,
-    quantity: step.quantity, unit: step.unit, place: `${stop.code} ${step.code}`, hazard: stop.hazard,
-    secondsAtPoint: (performance.now() - since) / 1000, takenAt: new Date().toISOString(), ...what,
+    personId: sheet.person.id, personName: sheet.person.name, enclosureId: stop.enclosureId, pointId: step?.pointId ?? null,
+    quantity: step?.quantity ?? null, unit: step?.unit ?? '', place: step ? `${stop.code} ${step.code}` : stop.code, hazard: stop.hazard,
+    ...open, secondsAtPoint: (open?.secondsAtPoint ?? 0) + seconds, takenAt: new Date().toISOString(), ...what,
   };
   await store.put(entry);
   walk.entries = await store.all();
@@ -66,11 +73,15 @@ async function log() {
   }
   outOfRange = null;
   const held = root.querySelector('#held').value || null;
+  const over = walk.isOver(at, amount, meter);
+  const open = repeating.openAt(at);
+  const made = step.repeats ? repeating.after(open, { amount, typed, resolution: meter.resolution, over }) : { amount, typed, state: 'WAITING' };
   const second = walk.isDoubted(at);
-  const slips = second ? null : walk.slips(at, amount, meter, held);
+  const slips = second || made.state === 'OPEN' ? null : walk.slips(at, made.amount, meter, held);
   chosen.set(step.quantity, meter.id);
-  const entry = await keep({ amount, typed, held, meterId: meter.id, factor: walk.factor(meter, amount), doubted: Boolean(slips) });
-  if (walk.isOver(at, amount, meter)) view.over(at, entry);
+  const entry = await keep(at, { ...made, held, meterId: meter.id, factor: walk.factor(meter, made.amount), doubted: Boolean(slips) }, open);
+  if (entry.state === 'OPEN') goTo(at);
+  else if (over) view.over(at, entry);
   else if (slips) doubt(slips);
   else {
     goOn();
@@ -81,6 +92,11 @@ async function log() {
 function doubt(slips) {
   goTo(at);
   view.unlikely(slips);
+}
+
+/** What was begun is sent as it is. */
+async function close(...entries) {
+  for (const entry of entries.filter(Boolean)) await store.put({ ...entry, state: 'WAITING' });
 }
 
 /** A door that was left in the middle goes on with the visit that was begun. */
@@ -103,7 +119,8 @@ root.querySelector('#meter').addEventListener('change', () => view.notice(walk.m
 root.querySelector('.answers').addEventListener('click', async (event) => {
   const outcome = event.target.closest('[data-outcome]')?.dataset.outcome;
   if (!outcome) return;
-  await keep({ outcome });
+  await close(repeating.openAt(at));
+  await keep(at, { outcome });
   goOn();
 });
 root.querySelector('[data-do="after-stop"]').addEventListener('click', goOn);
@@ -113,8 +130,11 @@ if (store) {
   root.querySelector('#plain').hidden = true;
   root.querySelector('#phone').hidden = false;
   walk.entries = await store.all();
+  await close(...repeating.left());
+  walk.entries = await store.all();
   resume();
   standing.show();
+  visit.show(sheet.stops[0]);
   goTo(walk.atDoor(location.hash) ?? walk.next());
   addEventListener('hashchange', () => goTo(walk.atDoor(location.hash) ?? at));
   sender.send();

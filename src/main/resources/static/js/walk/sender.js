@@ -1,7 +1,8 @@
 // Sends what waits, one entry after another in the order of typing, until the site says that it is stored.
 const AGAIN_MILLISECONDS = 15_000;
 const PATIENCE_MILLISECONDS = 20_000;
-const SENT_FIELDS = ['key', 'visitKey', 'personId', 'enclosureId', 'pointId', 'quantity', 'meterId', 'amount', 'held', 'outcome', 'takenAt', 'secondsAtPoint'];
+const SENT_FIELDS = ['key', 'visitKey', 'personId', 'enclosureId', 'pointId', 'quantity', 'meterId', 'amount', 'held', 'outcome',
+  'repeats', 'stopped', 'note', 'cover', 'takenAt', 'secondsAtPoint'];
 
 const waits = (entry) => entry.state === 'WAITING' || entry.state === 'SENT';
 

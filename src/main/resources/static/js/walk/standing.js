@@ -27,7 +27,16 @@ export class Standing {
   }
 
   words(entry) {
-    return this.view.say('phone.kept', entry.place, entry.outcome ? this.view.say(`outcome.${entry.outcome}`) : `${entry.typed} ${entry.unit}`, this.view.say(`phone.state.${entry.state}`));
+    return this.view.say('phone.kept', entry.place, this.what(entry), this.view.say(`phone.state.${entry.state}`));
+  }
+
+  /** What was typed; of what is to be repeated how often, never the amount. */
+  what(entry) {
+    if (entry.outcome) return this.view.say(`outcome.${entry.outcome}`);
+    if (entry.cover) return this.view.say(`visit.cover.${entry.cover}`);
+    if (entry.note) return this.view.say('phone.note', entry.note);
+    if (entry.state === 'OPEN') return this.view.say('phone.repeats.kept', entry.repeats.length, entry.repeats.length < 3 ? 3 : 6);
+    return `${entry.typed} ${entry.unit}`;
   }
 
   waiting(otherPerson) {

@@ -85,6 +85,17 @@ export class View {
     this.slot('held').hidden = !step.otherwise.length;
   }
 
+  /** Which of several amounts is next; while some are typed they stay with their meter. */
+  repeats(shown) {
+    this.put('repeats', shown ? this.say('repeats.number', shown.number, shown.of) : '');
+    this.slot('repeats-how').hidden = !shown;
+    this.slot('apart').hidden = !shown?.allAgain;
+    this.root.querySelector('#meter').disabled = Boolean(shown?.open);
+    const held = this.root.querySelector('#held');
+    held.disabled = Boolean(shown?.open);
+    held.value = shown?.open?.held ?? '';
+  }
+
   unlikely(found) {
     this.put('unlikely', this.say(`phone.unlikely.${found.direction}`));
     this.slot('slips').replaceChildren(...found.slips.map((slip) => this.item(this.say(`phone.slip.${slip}`))));

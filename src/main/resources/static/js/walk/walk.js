@@ -12,7 +12,7 @@ export class Walk {
   }
 
   entriesOf({ stop, step }) {
-    return this.entries.filter((entry) => entry.visitKey === stop.visitKey && entry.pointId === step.pointId && entry.state !== 'REFUSED'
+    return this.entries.filter((entry) => entry.visitKey === stop.visitKey && entry.pointId === step.pointId && !['REFUSED', 'OPEN'].includes(entry.state)
       && (entry.quantity === step.quantity || (entry.outcome && !['NO_METER', 'SKIPPED'].includes(entry.outcome))));
   }
 
