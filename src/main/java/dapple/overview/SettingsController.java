@@ -74,6 +74,7 @@ class SettingsController {
             Settings now = sites.settings(me.siteId());
             model.addAttribute("theirs", SettingLine.of(now, formats));
             model.addAttribute("theirsOnePerson", now.onePerson());
+            model.addAttribute("theirsBlindRepeats", now.blindRepeats());
             model.addAttribute("form", form.onVersion(sites.settingsVersion(me.siteId())));
             response.setStatus(HttpServletResponse.SC_CONFLICT);
             return "overview/settings";

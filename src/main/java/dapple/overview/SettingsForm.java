@@ -32,7 +32,8 @@ record SettingsForm(
         @NotNull @DecimalMin("0") @DecimalMax("24") @Digits(integer = 12, fraction = 2) @Nullable
         BigDecimal baskingHours,
 
-        boolean onePerson) {
+        boolean onePerson,
+        boolean blindRepeats) {
 
     static SettingsForm of(Settings settings, long version) {
         return new SettingsForm(
@@ -46,7 +47,8 @@ record SettingsForm(
                 number(settings.highestRatio()),
                 settings.carryDays(),
                 number(settings.baskingHours()),
-                settings.onePerson());
+                settings.onePerson(),
+                settings.blindRepeats());
     }
 
     private static BigDecimal number(double amount) {
@@ -79,6 +81,7 @@ record SettingsForm(
                 Given.number(highestRatio),
                 Given.of(carryDays),
                 Given.number(baskingHours),
-                onePerson);
+                onePerson,
+                blindRepeats);
     }
 }

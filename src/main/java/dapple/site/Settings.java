@@ -18,6 +18,7 @@ import java.time.Duration;
  * @param carryDays longest time between two readings that the days between them are estimated from, days
  * @param baskingHours hours a day that an animal is taken to spend at the basking place; an assumption of ours
  * @param onePerson whether one person alone reads and reviews
+ * @param blindRepeats whether one reading in ten is read again by somebody else
  */
 @Embeddable
 public record Settings(
@@ -30,10 +31,11 @@ public record Settings(
         double highestRatio,
         int carryDays,
         double baskingHours,
-        boolean onePerson)
+        boolean onePerson,
+        boolean blindRepeats)
         implements Serializable {
 
-    public static final Settings USUAL = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false);
+    public static final Settings USUAL = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, false);
 
     /** Whether a reading over its prediction needs a notice. */
     public boolean isDoubtful(double ratio) {

@@ -459,7 +459,8 @@ class CommissioningPagesTest {
                 usual.highestRatio(),
                 usual.carryDays(),
                 usual.baskingHours(),
-                true);
+                true,
+                false);
         sites.settle(site.id(), 0, settings);
         return new SignedIn(
                 lead.personId(),

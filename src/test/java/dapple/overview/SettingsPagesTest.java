@@ -29,7 +29,7 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 
 @PagesTest
 class SettingsPagesTest {
-    private static final Settings OTHERS = new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4.5, true);
+    private static final Settings OTHERS = new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4.5, true, true);
 
     @Autowired
     private TestCollection collection;
@@ -141,6 +141,7 @@ class SettingsPagesTest {
         form.put("carryDays", "10");
         form.put("baskingHours", "4.5");
         form.put("onePerson", "true");
+        form.put("blindRepeats", "true");
         return form;
     }
 

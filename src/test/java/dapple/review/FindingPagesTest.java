@@ -250,7 +250,8 @@ class FindingPagesTest {
                 usual.highestRatio(),
                 usual.carryDays(),
                 usual.baskingHours(),
-                true);
+                true,
+                false);
     }
 
     private ResultActions see(SignedIn person, String path) throws Exception {

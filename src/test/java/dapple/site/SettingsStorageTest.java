@@ -12,7 +12,7 @@ import org.springframework.orm.ObjectOptimisticLockingFailureException;
 
 @StorageTest
 class SettingsStorageTest {
-    private static final Settings OTHERS = new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4, true);
+    private static final Settings OTHERS = new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4, true, true);
 
     @Autowired
     private Sites sites;
