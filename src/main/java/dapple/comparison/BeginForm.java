@@ -25,7 +25,21 @@ record BeginForm(
         return new BeginForm(
                 UUID.randomUUID(),
                 atHand.stream().map(MeterFacts::id).toList(),
-                Choice.of(places).stream().map(place -> place.point().id()).toList());
+                proposal(atHand, places).stream()
+                        .map(place -> place.point().id())
+                        .toList());
+    }
+
+    /** The points that are proposed, whatever is ticked. */
+    static List<Candidate> proposal(List<MeterFacts> meters, List<Candidate> places) {
+        return Choice.of(places, coarsest(meters));
+    }
+
+    private static double coarsest(List<MeterFacts> meters) {
+        return meters.stream()
+                .mapToDouble(meter -> meter.uncertainty().resolution())
+                .max()
+                .orElse(0);
     }
 
     void check(List<MeterFacts> fitting, List<Candidate> places, Errors errors) {

@@ -14,17 +14,24 @@ final class Choice {
     /** How many points are proposed (common practice, no source). */
     static final int POINTS = 10;
 
+    /** In dimmer light than so many steps of the display the steps count more than the meters (ours). */
+    static final int LEAST_STEPS = 5;
+
     private final Map<Long, Integer> perEnclosure = new HashMap<>();
     private final Map<Long, Integer> perRoom = new HashMap<>();
     private final List<Candidate> chosen = new ArrayList<>();
 
     private Choice() {}
 
-    /** Points at which nothing was read of late, or no light at all, only where there are too few others. */
-    static List<Candidate> of(List<Candidate> candidates) {
+    /**
+     * Points at which nothing was read of late, or hardly any light, only where there are too few others.
+     *
+     * @param resolution coarsest step of the meters' displays, in the unit of the quantity
+     */
+    static List<Candidate> of(List<Candidate> candidates, double resolution) {
         Choice choice = new Choice();
         List<Candidate> lit = candidates.stream()
-                .filter(Choice::isLit)
+                .filter(candidate -> isLit(candidate, LEAST_STEPS * resolution))
                 .sorted(Comparator.comparing((Candidate one) -> one.amount().orElseThrow())
                         .thenComparing(one -> one.point().id()))
                 .toList();
@@ -40,8 +47,8 @@ final class Choice {
         return candidates.stream().filter(choice.chosen::contains).toList();
     }
 
-    private static boolean isLit(Candidate candidate) {
-        return candidate.amount().filter(amount -> amount > 0).isPresent();
+    private static boolean isLit(Candidate candidate, double least) {
+        return candidate.amount().filter(amount -> amount >= least).isPresent();
     }
 
     private Candidate takeOne(List<Candidate> alike) {

@@ -7,7 +7,6 @@ import dapple.site.ConflictException;
 import dapple.site.NotFoundException;
 import dapple.site.TakenException;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.context.event.EventListener;
@@ -96,11 +95,8 @@ public class Comparisons {
 
     private void completeIfAllIsRead(Comparison running) {
         ComparisonFacts facts = running.facts();
-        List<MeterRead> read = reads.of(facts);
-        if (Progress.of(facts, read).isComplete()) {
-            Instant last = read.get(read.size() - 1).at();
-            Instant now = clock.instant();
-            running.complete(last.isAfter(now) ? last : now);
+        if (Progress.of(facts, reads.of(facts)).isComplete()) {
+            running.complete(clock.instant());
             comparisons.saveAndFlush(running);
         }
     }

@@ -102,7 +102,11 @@ class ComparisonsController {
         model.addAttribute("quantity", quantity);
         model.addAttribute("meters", fitting);
         model.addAttribute("standing", standings.at(me.siteId(), me.zone()));
-        model.addAttribute("places", there);
+        List<Candidate> proposed = BeginForm.proposal(fitting, there);
+        model.addAttribute("proposed", proposed);
+        model.addAttribute(
+                "others",
+                there.stream().filter(place -> !proposed.contains(place)).toList());
         return FORM;
     }
 }

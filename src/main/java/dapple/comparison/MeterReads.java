@@ -2,7 +2,7 @@ package dapple.comparison;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Instant;
+import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -13,8 +13,6 @@ import org.springframework.transaction.annotation.Transactional;
 /** What was read with some meters at some points over the time of a comparison. */
 @Component
 class MeterReads {
-    private static final Instant EVER = Instant.parse("2200-01-01T00:00:00Z");
-
     private static final String READ = "select r.point_id, r.meter_id, r.taken_at,"
             + " (select min(d.amount) from verdict d where d.reading_id = r.id and d.replaced_at is null) as amount"
             + " from reading r where r.site_id = :siteId and r.point_id in (:points) and r.meter_id in (:meters)"
@@ -24,12 +22,14 @@ class MeterReads {
             + " order by r.taken_at, r.id";
 
     private final JdbcClient database;
+    private final Clock clock;
 
-    MeterReads(JdbcClient database) {
+    MeterReads(JdbcClient database, Clock clock) {
         this.database = database;
+        this.clock = clock;
     }
 
-    /** Held as the points ask and standing, oldest first. */
+    /** From its beginning to its end, or until now; held as the points ask and standing, oldest first. */
     @Transactional(readOnly = true)
     List<MeterRead> of(ComparisonFacts comparison) {
         return database.sql(READ)
@@ -38,7 +38,7 @@ class MeterReads {
                 .param("meters", comparison.meterIds())
                 .param("quantity", comparison.quantity().name())
                 .param("from", OffsetDateTime.ofInstant(comparison.begunAt(), ZoneOffset.UTC))
-                .param("to", OffsetDateTime.ofInstant(comparison.endedAt().orElse(EVER), ZoneOffset.UTC))
+                .param("to", OffsetDateTime.ofInstant(comparison.endedAt().orElse(clock.instant()), ZoneOffset.UTC))
                 .query((ResultSet row, int number) -> read(row))
                 .list();
     }

@@ -27,6 +27,9 @@ record Ratio(MeterFacts first, MeterFacts second, int pairs, double lnRatio, dou
     /** How well a sensor is put at the same place and angle once more, standard uncertainty as a share (ours). */
     static final double PLACING = 0.05;
 
+    /** In dimmer light than so many steps of the display a ratio says nothing (ours). */
+    private static final int LEAST_STEPS = 3;
+
     private static final double COVERAGE_FACTOR = 2;
     private static final double PERCENT = 100;
 
@@ -48,7 +51,8 @@ record Ratio(MeterFacts first, MeterFacts second, int pairs, double lnRatio, dou
     private static Optional<Compared> compared(
             MeterRead read, Map<Long, MeterFacts> meters, Map<Long, Long> enclosures) {
         return Optional.ofNullable(meters.get(read.meterId()))
-                .filter(meter -> read.amount() > 0 && own(meter, read.amount()) <= 1)
+                .filter(meter ->
+                        read.amount() >= LEAST_STEPS * meter.uncertainty().resolution())
                 .map(meter -> new Compared(
                         String.valueOf(read.meterId()),
                         String.valueOf(read.pointId()),

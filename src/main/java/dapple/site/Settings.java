@@ -37,6 +37,21 @@ public record Settings(
 
     public static final Settings USUAL = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, false);
 
+    public Settings withBlindRepeats() {
+        return new Settings(
+                overdueAfterDays,
+                staleAfterDays,
+                weakAfterDays,
+                weakAfterDaysInZone1,
+                warmUpMinutes,
+                lowestRatio,
+                highestRatio,
+                carryDays,
+                baskingHours,
+                onePerson,
+                true);
+    }
+
     /** Whether a reading over its prediction needs a notice. */
     public boolean isDoubtful(double ratio) {
         return !(ratio >= lowestRatio && ratio <= highestRatio);

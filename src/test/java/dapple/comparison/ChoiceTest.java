@@ -20,21 +20,23 @@ class ChoiceTest {
     /** Forty enclosures in four rooms, three points each: strong, middling, weak. */
     private static final List<Candidate> HOUSE = house();
 
+    private static final double STEP = 0.01;
+
     @Test
     void tenPointsAreProposed() {
-        assertThat(Choice.of(HOUSE)).hasSize(10);
+        assertThat(Choice.of(HOUSE, STEP)).hasSize(10);
     }
 
     @Test
     void eachIsInAnotherEnclosure() {
-        assertThat(Choice.of(HOUSE).stream().map(Candidate::enclosureId).distinct())
+        assertThat(Choice.of(HOUSE, STEP).stream().map(Candidate::enclosureId).distinct())
                 .hasSize(10);
     }
 
     /** Ten over four rooms: two or three in each. */
     @Test
     void theyAreSpreadOverTheRooms() {
-        assertThat(Choice.of(HOUSE).stream()
+        assertThat(Choice.of(HOUSE, STEP).stream()
                         .collect(Collectors.groupingBy(Candidate::roomId, Collectors.counting()))
                         .values())
                 .hasSize(4)
@@ -44,7 +46,7 @@ class ChoiceTest {
     /** One of each tenth from the weakest to the strongest light: three or four of forty weak points, as many strong ones. */
     @Test
     void weakAndStrongLightAreAmongThem() {
-        List<Double> amounts = Choice.of(HOUSE).stream()
+        List<Double> amounts = Choice.of(HOUSE, STEP).stream()
                 .map(candidate -> candidate.amount().orElseThrow())
                 .toList();
         assertThat(amounts.stream().filter(amount -> amount < 0.5)).hasSizeBetween(3, 4);
@@ -55,13 +57,13 @@ class ChoiceTest {
     void theSameHouseGivesTheSameProposalInWhateverOrderItIsListed() {
         List<Candidate> mixed = new ArrayList<>(HOUSE);
         Collections.shuffle(mixed, new Random(5));
-        assertThat(Choice.of(mixed)).containsExactlyInAnyOrderElementsOf(Choice.of(HOUSE));
+        assertThat(Choice.of(mixed, STEP)).containsExactlyInAnyOrderElementsOf(Choice.of(HOUSE, STEP));
     }
 
     @Test
     void ofFewPointsAllAreProposed() {
         List<Candidate> few = HOUSE.subList(0, 7);
-        assertThat(Choice.of(few)).containsExactlyElementsOf(few);
+        assertThat(Choice.of(few, STEP)).containsExactlyElementsOf(few);
     }
 
     @Test
@@ -69,19 +71,27 @@ class ChoiceTest {
         List<Candidate> some = new ArrayList<>(HOUSE.subList(0, 9));
         some.add(candidate(900, 90, 9, Optional.empty()));
         some.addAll(HOUSE.subList(9, 12));
-        assertThat(Choice.of(some)).noneMatch(candidate -> candidate.amount().isEmpty());
+        assertThat(Choice.of(some, STEP))
+                .noneMatch(candidate -> candidate.amount().isEmpty());
+    }
+
+    /** Of 120 points 40 show less than five steps of 0.1. */
+    @Test
+    void whereTheDisplayIsTooCoarseItIsProposedLast() {
+        assertThat(Choice.of(HOUSE, 0.1))
+                .allMatch(candidate -> candidate.amount().orElseThrow() >= 0.5);
     }
 
     @Test
     void whereTooFewWereReadOthersAreProposedToo() {
         List<Candidate> some = new ArrayList<>(HOUSE.subList(0, 3));
         some.add(candidate(900, 90, 9, Optional.empty()));
-        assertThat(Choice.of(some)).hasSize(4);
+        assertThat(Choice.of(some, STEP)).hasSize(4);
     }
 
     @Test
     void nothingIsProposedOfNothing() {
-        assertThat(Choice.of(List.of())).isEmpty();
+        assertThat(Choice.of(List.of(), STEP)).isEmpty();
     }
 
     private static List<Candidate> house() {

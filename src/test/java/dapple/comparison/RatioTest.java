@@ -18,6 +18,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RatioTest {
     private static final Instant BEGUN = Instant.parse("2026-03-02T09:00:00Z");
@@ -70,9 +71,10 @@ class RatioTest {
         assertThat(Ratio.of(reads, METERS, ENCLOSURES).get(0).pairs()).isEqualTo(10);
     }
 
-    @Test
-    void darknessGivesNoRatio() {
-        List<MeterRead> dark = List.of(new MeterRead(0, 1, BEGUN, 0), new MeterRead(0, 2, BEGUN, 0));
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.2})
+    void darknessGivesNoRatio(double amount) {
+        List<MeterRead> dark = List.of(new MeterRead(0, 1, BEGUN, amount), new MeterRead(0, 2, BEGUN, amount));
         assertThat(Ratio.of(dark, METERS, ENCLOSURES)).isEmpty();
     }
 
