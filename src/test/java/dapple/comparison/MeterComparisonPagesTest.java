@@ -24,6 +24,7 @@ import dapple.testing.TestCollection.Home;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.hamcrest.Matcher;
 import org.junit.jupiter.api.BeforeEach;
@@ -243,8 +244,7 @@ class MeterComparisonPagesTest {
                 .andReturn()
                 .getResponse()
                 .getRedirectedUrl();
-        assertThat(address).isNotNull();
-        return address;
+        return Optional.ofNullable(address).orElseThrow();
     }
 
     private Map<String, String> form() {

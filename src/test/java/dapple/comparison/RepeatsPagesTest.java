@@ -17,6 +17,7 @@ import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -179,8 +180,7 @@ class RepeatsPagesTest {
                 .andReturn()
                 .getResponse()
                 .getRedirectedUrl();
-        assertThat(answer).isNotNull();
-        return answer;
+        return Optional.ofNullable(answer).orElseThrow();
     }
 
     private Map<String, String> entry(UUID key, String amount) {
