@@ -39,6 +39,7 @@ class DemoData implements SmartInitializingSingleton {
     private final Enclosures enclosures;
     private final DemoMeters meters;
     private final DemoPractice practice;
+    private final DemoComparison comparison;
     private final DemoSpecies demoSpecies;
     private final DemoAnimals animals;
     private final DemoLamps lamps;
@@ -56,6 +57,7 @@ class DemoData implements SmartInitializingSingleton {
             Enclosures enclosures,
             DemoMeters meters,
             DemoPractice practice,
+            DemoComparison comparison,
             DemoSpecies demoSpecies,
             DemoAnimals animals,
             DemoLamps lamps,
@@ -71,6 +73,7 @@ class DemoData implements SmartInitializingSingleton {
         this.enclosures = enclosures;
         this.meters = meters;
         this.practice = practice;
+        this.comparison = comparison;
         this.demoSpecies = demoSpecies;
         this.animals = animals;
         this.lamps = lamps;
@@ -118,6 +121,7 @@ class DemoData implements SmartInitializingSingleton {
         desk.accept(members, Given.of(byCode.get(ACCEPTED)), now);
         desk.give(members, Given.of(byCode.get(GIVEN)), now);
         practice.keep(members, register, now);
+        comparison.compare(members, new DemoComparison.Stock(register, byCode), now, time);
         drafts.think(members, Given.of(byCode.get(DRAFTED)), now);
         plans.plan(members, byCode, now, time);
         doors.label(members, byCode);

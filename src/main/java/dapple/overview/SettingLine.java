@@ -37,7 +37,8 @@ record SettingLine(String field, String amount, String mark) {
     static List<Switch> switches(Settings settings) {
         return List.of(
                 new Switch("onePerson", settings.onePerson(), COMMON),
-                new Switch("keepsDoses", settings.keepsDoses(), "settings.ours"));
+                new Switch("keepsDoses", settings.keepsDoses(), "settings.ours"),
+                new Switch("blindRepeats", settings.blindRepeats(), COMMON));
     }
 
     private static SettingLine line(String field, int amount) {

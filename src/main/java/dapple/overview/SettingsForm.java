@@ -35,7 +35,8 @@ record SettingsForm(
 
         boolean onePerson,
         boolean keepsDoses,
-        @NotNull @Nullable RepeatsAsked repeatsAsked) {
+        @NotNull @Nullable RepeatsAsked repeatsAsked,
+        boolean blindRepeats) {
 
     static SettingsForm of(Settings settings, long version) {
         return new SettingsForm(
@@ -51,7 +52,8 @@ record SettingsForm(
                 number(settings.baskingHours()),
                 settings.onePerson(),
                 settings.keepsDoses(),
-                settings.repeatsAsked());
+                settings.repeatsAsked(),
+                settings.blindRepeats());
     }
 
     private static BigDecimal number(double amount) {
@@ -86,6 +88,7 @@ record SettingsForm(
                 Given.number(baskingHours),
                 onePerson,
                 keepsDoses,
-                Given.of(repeatsAsked));
+                Given.of(repeatsAsked),
+                blindRepeats);
     }
 }

@@ -1,5 +1,6 @@
 package dapple.overview;
 
+import dapple.comparison.Upkeeping;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
@@ -25,13 +26,15 @@ class TodayController {
     private final Rigs rigs;
     private final Rounds rounds;
     private final MeterStandings meters;
+    private final Upkeeping upkeeping;
     private final Clock clock;
 
-    TodayController(Desks desks, Rigs rigs, Rounds rounds, MeterStandings meters, Clock clock) {
+    TodayController(Desks desks, Rigs rigs, Rounds rounds, MeterStandings meters, Upkeeping upkeeping, Clock clock) {
         this.desks = desks;
         this.rigs = rigs;
         this.rounds = rounds;
         this.meters = meters;
+        this.upkeeping = upkeeping;
         this.clock = clock;
     }
 
@@ -45,6 +48,7 @@ class TodayController {
                 "rounds",
                 MineFirst.of(rounds.now(me).stream().filter(PlanNow::isOpen).toList(), me));
         model.addAttribute("meters", me.may(Action.KEEP_METERS) ? meters.due(me.siteId(), me.zone()) : List.of());
+        model.addAttribute("upkeep", upkeeping.today(me));
         return "overview/today";
     }
 }

@@ -17,11 +17,12 @@ import org.springframework.transaction.annotation.Transactional;
 public class MeterDoubts {
     private static final String NO_LAMP = "cast(null as timestamp with time zone)";
     private static final String DROPPED =
-            " and %s.meter_id in (select d.meter_id from meter_event d where d.site_id = :siteId and d.kind = 'DROPPED')";
+            " and %s.meter_id in (select d.meter_id from meter_event d where d.site_id = :siteId and d.kind = 'DROPPED'"
+                    + " and d.withdrawn_at is null)";
     private static final String SIGNS = "select meter_id, kind, moment, lamp_since from ("
             + "select e.meter_id, 'DROPPED' as kind, e.happened_at as moment, " + NO_LAMP
             + " as lamp_since, e.recorded_at"
-            + " from meter_event e where e.site_id = :siteId and e.kind = 'DROPPED'"
+            + " from meter_event e where e.site_id = :siteId and e.kind = 'DROPPED' and e.withdrawn_at is null"
             + " union all select c.meter_id,"
             + " case when c.kind = 'DARK_ZERO' then 'DARK' else 'LAMP' end || case when c.good then '_GOOD' else '_BAD' end,"
             + " c.checked_at, l.first_at, c.recorded_at from meter_check c"

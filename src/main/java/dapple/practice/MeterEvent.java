@@ -1,5 +1,6 @@
 package dapple.practice;
 
+import dapple.meter.Withdrawal;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -7,12 +8,12 @@ import jakarta.persistence.GeneratedValue;
 import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.UUID;
-import org.hibernate.annotations.Immutable;
+import org.jspecify.annotations.Nullable;
 
-/** Something that happened to a meter. Never edited. */
+/** Something that happened to a meter. Never edited: a wrong one is withdrawn. */
 @Entity
-@Immutable
 class MeterEvent {
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
@@ -29,6 +30,9 @@ class MeterEvent {
     private Instant recordedAt;
     private long recordedBy;
     private UUID entryKey;
+    private @Nullable Instant withdrawnAt;
+    private @Nullable Long withdrawnBy;
+    private @Nullable String withdrawalReason;
 
     @SuppressWarnings("NullAway.Init")
     protected MeterEvent() {}
@@ -44,7 +48,17 @@ class MeterEvent {
         this.entryKey = entered.key();
     }
 
+    long id() {
+        return id;
+    }
+
     MeterEventFacts facts() {
-        return new MeterEventFacts(meterId, kind, happenedAt, note, recordedBy);
+        return new MeterEventFacts(id, meterId, kind, happenedAt, note, recordedBy, withdrawal());
+    }
+
+    private Optional<Withdrawal> withdrawal() {
+        return withdrawnAt == null || withdrawnBy == null || withdrawalReason == null
+                ? Optional.empty()
+                : Optional.of(new Withdrawal(withdrawnAt, withdrawnBy, withdrawalReason));
     }
 }

@@ -21,18 +21,19 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class MeterStandings {
     private static final String LATER_EVENT = "(select 1 from meter_event n where n.meter_id = e.meter_id"
-            + " and n.kind <> 'DROPPED' and (n.happened_at > e.happened_at"
+            + " and n.kind <> 'DROPPED' and n.withdrawn_at is null and (n.happened_at > e.happened_at"
             + " or (n.happened_at = e.happened_at and n.id > e.id)))";
     private static final String LATER_CHECK = "(select 1 from meter_check n where n.meter_id = c.meter_id"
             + " and n.kind = c.kind and (n.checked_at > c.checked_at or (n.checked_at = c.checked_at and n.id > c.id)))";
-    private static final String NEWEST = "select 'EVENT' as what, e.meter_id, e.kind, e.happened_at as moment,"
+    private static final String NEWEST = "select 'EVENT' as what, e.id, e.meter_id, e.kind, e.happened_at as moment,"
             + " 0.0e0 as amount, 0.0e0 as lowest, 0.0e0 as highest, true as good, cast(null as bigint) as lamp_id,"
             + " e.note as words, '' as set_up, e.recorded_by from meter_event e"
-            + " where e.site_id = :siteId and e.kind <> 'DROPPED' and not exists " + LATER_EVENT
-            + " union all select 'CHECK', c.meter_id, c.kind, c.checked_at, c.amount, c.lowest, c.highest, c.good,"
+            + " where e.site_id = :siteId and e.kind <> 'DROPPED' and e.withdrawn_at is null and not exists "
+            + LATER_EVENT
+            + " union all select 'CHECK', c.id, c.meter_id, c.kind, c.checked_at, c.amount, c.lowest, c.highest, c.good,"
             + " c.reference_lamp_id, c.note, '', c.recorded_by from meter_check c"
             + " where c.site_id = :siteId and not exists " + LATER_CHECK
-            + " union all select 'LAMP', l.meter_id, '', l.first_at, l.first_amount, 0.0e0, 0.0e0, true, l.id, l.name,"
+            + " union all select 'LAMP', l.id, l.meter_id, '', l.first_at, l.first_amount, 0.0e0, 0.0e0, true, l.id, l.name,"
             + " l.set_up, l.recorded_by from reference_lamp l where l.site_id = :siteId and l.open_meter_id is not null";
 
     private final Meters meters;
@@ -78,11 +79,13 @@ public class MeterStandings {
 
         private static MeterEventFacts event(ResultSet row) throws SQLException {
             return new MeterEventFacts(
+                    row.getLong("id"),
                     row.getLong("meter_id"),
                     MeterEventKind.valueOf(row.getString("kind")),
                     moment(row),
                     row.getString("words"),
-                    row.getLong("recorded_by"));
+                    row.getLong("recorded_by"),
+                    Optional.empty());
         }
 
         private static MeterCheckFacts check(ResultSet row) throws SQLException {

@@ -2,6 +2,8 @@ package dapple.practice;
 
 import dapple.meter.MeterDetails;
 import dapple.meter.MeterRegister;
+import dapple.meter.Withdrawal;
+import dapple.site.ConflictException;
 import dapple.site.NotFoundException;
 import dapple.site.TakenException;
 import java.time.Instant;
@@ -34,6 +36,20 @@ public class PracticeLogging {
         meters.get(entered.siteId(), entered.meterId());
         if (!events.existsByEntryKey(entered.key())) {
             store(() -> events.saveAndFlush(new MeterEvent(entered, kind, at, note)));
+        }
+    }
+
+    /**
+     * Withdraws a wrong event: it stays on record, and nothing follows from it any more.
+     *
+     * @throws ConflictException if it is withdrawn already
+     */
+    @Transactional
+    public void withdraw(long siteId, MeterEventFacts event, Withdrawal withdrawal) {
+        MeterEvent wrong =
+                events.findOfMeter(siteId, event.meterId(), event.id()).orElseThrow(NotFoundException::new);
+        if (events.withdraw(wrong.id(), withdrawal.at(), withdrawal.personId(), withdrawal.reason()) == 0) {
+            throw new ConflictException("the event is withdrawn already");
         }
     }
 

@@ -1,5 +1,6 @@
 package dapple.practice;
 
+import dapple.site.NotFoundException;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.data.domain.Limit;
@@ -22,12 +23,19 @@ class PracticeRecord {
         this.lamps = lamps;
     }
 
-    /** Newest first. */
+    /** Newest first, those that were withdrawn among them. */
     @Transactional(readOnly = true)
     public List<MeterEventFacts> events(long siteId, long meterId) {
         return events.ofMeter(siteId, meterId, SHOWN).stream()
                 .map(MeterEvent::facts)
                 .toList();
+    }
+
+    @Transactional(readOnly = true)
+    public MeterEventFacts event(long siteId, long meterId, long eventId) {
+        return events.findOfMeter(siteId, meterId, eventId)
+                .map(MeterEvent::facts)
+                .orElseThrow(NotFoundException::new);
     }
 
     /** Newest first. */

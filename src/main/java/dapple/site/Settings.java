@@ -22,6 +22,7 @@ import java.time.Duration;
  * @param onePerson whether one person alone reads and reviews
  * @param keepsDoses whether what light fell on who read meters is kept by person
  * @param repeatsAsked where three readings one after the other are asked for
+ * @param blindRepeats whether one reading in ten is read again by somebody else
  */
 @Embeddable
 public record Settings(
@@ -36,10 +37,12 @@ public record Settings(
         double baskingHours,
         boolean onePerson,
         boolean keepsDoses,
-        @Enumerated(EnumType.STRING) RepeatsAsked repeatsAsked)
+        @Enumerated(EnumType.STRING) RepeatsAsked repeatsAsked,
+        boolean blindRepeats)
         implements Serializable {
 
-    public static final Settings USUAL = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, false, RepeatsAsked.NOWHERE);
+    public static final Settings USUAL =
+            new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, false, RepeatsAsked.NOWHERE, false);
 
     public Settings withRepeatsAsked(RepeatsAsked where) {
         return new Settings(
@@ -54,7 +57,25 @@ public record Settings(
                 baskingHours,
                 onePerson,
                 keepsDoses,
-                where);
+                where,
+                blindRepeats);
+    }
+
+    public Settings withBlindRepeats() {
+        return new Settings(
+                overdueAfterDays,
+                staleAfterDays,
+                weakAfterDays,
+                weakAfterDaysInZone1,
+                warmUpMinutes,
+                lowestRatio,
+                highestRatio,
+                carryDays,
+                baskingHours,
+                onePerson,
+                keepsDoses,
+                repeatsAsked,
+                true);
     }
 
     /** Whether a reading over its prediction needs a notice. */

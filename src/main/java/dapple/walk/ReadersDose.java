@@ -11,7 +11,6 @@ import dapple.reading.ReadingView;
 import dapple.rig.Rig;
 import dapple.rig.Rigs;
 import dapple.site.Given;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.springframework.stereotype.Component;
@@ -20,7 +19,7 @@ import org.springframework.stereotype.Component;
 @Component
 class ReadersDose {
     /** Who stood longer at a point has put the phone away: as on the phone. */
-    private static final Duration LONGEST = Duration.ofMinutes(10);
+    private static final double LONGEST_SECONDS = 600;
 
     private static final double SECONDS_PER_MINUTE = 60;
 
@@ -39,7 +38,7 @@ class ReadersDose {
             return;
         }
         Instant at = stored.reading().takenAt();
-        double seconds = Math.min(Math.max(0, typed.secondsAtPoint()), LONGEST.toSeconds());
+        double seconds = Math.min(Math.max(0, typed.secondsAtPoint()), LONGEST_SECONDS);
         double uvIndex = Math.max(0, stored.reading().amount());
         KeeperDose dose = KeeperDose.NONE.with(uvIndex, seconds / SECONDS_PER_MINUTE, hazard(me, typed, at));
         doses.keep(new Taken(me.siteId(), me.personId(), Given.of(typed.key()), at), dose);

@@ -50,6 +50,16 @@ class DemoIds {
         return id("select max(id) from calibration where meter_id = ?", meter(meter));
     }
 
+    /** The newest event of a meter. */
+    long meterEvent(String meter) {
+        return id("select max(id) from meter_event where meter_id = ?", meter(meter));
+    }
+
+    /** The first comparison of the demo. */
+    long comparison() {
+        return id("select min(id) from comparison");
+    }
+
     long animal(String name) {
         return id("select id from animal where name = ?", name);
     }

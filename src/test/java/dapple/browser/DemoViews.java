@@ -149,6 +149,14 @@ final class DemoViews {
                 View.of("/meters/{meterId}/practice", "keeper", meter() + "/practice"),
                 View.of("/meters/{meterId}/events/new", "keeper", meter() + "/events/new"),
                 View.of("/meters/{meterId}/dark-zero", "keeper", meter() + "/dark-zero"),
+                View.of(
+                        "/meters/{meterId}/events/{eventId}/withdrawal",
+                        "keeper",
+                        "/meters/" + ids.meter("M3") + "/events/" + ids.meterEvent("M3") + "/withdrawal"),
+                View.of("/meters/comparisons", "supervisor", "/meters/comparisons"),
+                View.of("/meters/comparisons/new", "supervisor", "/meters/comparisons/new?quantity=UV_INDEX"),
+                View.of("/meters/comparisons/{comparisonId}", "keeper", "/meters/comparisons/" + ids.comparison()),
+                View.of("/repeats", "supervisor", "/repeats"),
                 View.of("/meters/{meterId}/lamp-check", "keeper", meter() + "/lamp-check"),
                 View.of("/meters/{meterId}/reference-lamp", "supervisor", meter() + "/reference-lamp"),
                 View.of(
@@ -333,6 +341,8 @@ final class DemoViews {
                         .then(browser -> browser.press("Store the decision")),
                 View.of("no code of a meter", "admin", "/meters/new").then(browser -> browser.press("Add")),
                 View.of("nothing happened", "keeper", meter() + "/events/new").then(browser -> browser.press("Keep")),
+                View.of("no points to compare at", "supervisor", "/meters/comparisons/new?quantity=UVA")
+                        .then(browser -> browser.press("Begin")),
                 View.of("no calibration", "admin", meter() + "/calibrations/new")
                         .then(browser -> browser.press("Enter")),
                 View.of("a person without roles", "admin", person("keeper")).then(browser -> {

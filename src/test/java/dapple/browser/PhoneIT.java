@@ -111,7 +111,7 @@ class PhoneIT {
         try {
             door("E06");
             browser.offline(true);
-            String likely = String.valueOf(browser.run(LIKELY));
+            String likely = String.valueOf(browser.run(PhoneWalk.LIKELY));
             log(likely);
             new PhoneWalk(browser).await(1, "OPEN");
             browser.await("Reading 2 of 3.");

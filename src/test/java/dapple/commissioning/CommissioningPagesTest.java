@@ -461,7 +461,8 @@ class CommissioningPagesTest {
                 usual.baskingHours(),
                 true,
                 usual.keepsDoses(),
-                usual.repeatsAsked());
+                usual.repeatsAsked(),
+                false);
         sites.settle(site.id(), 0, settings);
         return new SignedIn(
                 lead.personId(),

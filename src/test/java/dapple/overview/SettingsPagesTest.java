@@ -32,7 +32,7 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 @PagesTest
 class SettingsPagesTest {
     private static final Settings OTHERS =
-            new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4.5, true, true, RepeatsAsked.BASKING);
+            new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4.5, true, true, RepeatsAsked.BASKING, true);
 
     @Autowired
     private TestCollection collection;
@@ -154,6 +154,7 @@ class SettingsPagesTest {
         form.put("onePerson", "true");
         form.put("keepsDoses", "true");
         form.put("repeatsAsked", "BASKING");
+        form.put("blindRepeats", "true");
         return form;
     }
 

@@ -138,6 +138,8 @@ class RoutesPagesTest {
                 "circuitId",
                 String.valueOf(circuits.add(site.id(), Optional.empty(), "A1").id()));
         values.put("alarmId", "999");
+        values.put("eventId", "999");
+        values.put("comparisonId", "999");
         values.putAll(round(home));
         values.put("doorCode", door(keeper, home));
         values.put("photoId", "999");

@@ -40,6 +40,7 @@ import org.springframework.test.web.servlet.ResultActions;
 /** What is done with meters, on their page, and what it means where readings are shown and entered. */
 @PagesTest
 class PracticePagesTest {
+    private static final Map<String, String> WRONG = Map.of("reason", "it was another meter");
     private static final String IN_DOUBT = "In doubt: the meter was dropped";
 
     @Autowired
@@ -47,6 +48,9 @@ class PracticePagesTest {
 
     @Autowired
     private MeterRegister register;
+
+    @Autowired
+    private PracticeRecord record;
 
     @Autowired
     private MockMvc pages;
@@ -277,6 +281,73 @@ class PracticePagesTest {
         range(0, 20);
         asking.send(point(), entry("43", Map.of("sure", "34")))
                 .andExpect(content().string(containsString("by the register")));
+    }
+
+    @Test
+    void aWithdrawnEventStaysOnRecordWithItsReason() throws Exception {
+        happened("LOST", "2026-03-01T10:00");
+        asking.send(withdrawal(), WRONG).andExpect(redirectedUrl(page + "/practice"));
+        asking.see(page + "/practice")
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("<strong>lost</strong>, by the door"),
+                                containsString("it was another meter"),
+                                not(containsString("lost since 1 Mar 2026")))));
+    }
+
+    @Test
+    void aReadingIsInDoubtNoMoreWhenItsDropIsWithdrawn() throws Exception {
+        String reading = read("3.4", Map.of());
+        happened("DROPPED", now());
+        asking.send(withdrawal(), WRONG);
+        asking.see(reading).andExpect(content().string(not(containsString(IN_DOUBT))));
+    }
+
+    @Test
+    void anEventIsNotWithdrawnTwice() throws Exception {
+        happened("LOST", "2026-03-01T10:00");
+        String withdrawal = withdrawal();
+        asking.send(withdrawal, WRONG);
+        asking.send(withdrawal, Map.of("reason", "once more"))
+                .andExpect(status().isConflict())
+                .andExpect(content()
+                        .string(allOf(
+                                containsString("It was withdrawn already"), containsString("it was another meter"))));
+    }
+
+    @Test
+    void nobodyWithdrawsWithoutAReason() throws Exception {
+        happened("LOST", "2026-03-01T10:00");
+        asking.send(withdrawal(), Map.of("reason", " "))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("id=\"reason-wrong\"")));
+    }
+
+    @Test
+    void whoLogsNoReadingsWithdrawsNothing() throws Exception {
+        happened("LOST", "2026-03-01T10:00");
+        String withdrawal = withdrawal();
+        Asking vet = new Asking(pages, collection.as(collection.person(site, Role.VET)));
+        vet.send(withdrawal, WRONG).andExpect(status().isForbidden());
+    }
+
+    @Test
+    void anEventOfAnotherSiteIsNotFound() throws Exception {
+        happened("LOST", "2026-03-01T10:00");
+        String withdrawal = withdrawal();
+        SignedIn stranger = collection.person(collection.site(), Role.SUPERVISOR);
+        new Asking(pages, collection.as(stranger)).see(withdrawal).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void anEventOfAnotherMeterIsNotFound() throws Exception {
+        happened("LOST", "2026-03-01T10:00");
+        String elsewhere = "/meters/" + collection.meter(site).id();
+        asking.see(withdrawal().replace(page, elsewhere)).andExpect(status().isNotFound());
+    }
+
+    private String withdrawal() {
+        return page + "/events/" + record.events(site.id(), meter.id()).get(0).id() + "/withdrawal";
     }
 
     private void range(double low, double high) {

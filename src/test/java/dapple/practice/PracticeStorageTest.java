@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.meter.NewCalibration;
+import dapple.meter.Withdrawal;
 import dapple.people.Role;
 import dapple.people.SignedIn;
+import dapple.site.ConflictException;
 import dapple.site.SiteFacts;
 import dapple.testing.StorageTest;
 import dapple.testing.TestCollection;
@@ -106,6 +108,38 @@ class PracticeStorageTest {
         logging.happened(entered(), MeterEventKind.FOUND, day(4), "");
         drop(5);
         assertThat(standings.at(site.id(), site.timeZone()).isAway(meter)).isFalse();
+    }
+
+    @Test
+    void theEventBeforeAWithdrawnOneSaysWhereAMeterIs() {
+        logging.happened(entered(), MeterEventKind.LOST, day(3), "");
+        logging.happened(entered(), MeterEventKind.FOUND, day(4), "");
+        withdrawNewest("first");
+        assertThat(standings.at(site.id(), site.timeZone()).isAway(meter)).isTrue();
+    }
+
+    @Test
+    void aWithdrawnDropLeavesNothingInDoubt() {
+        drop(9);
+        withdrawNewest("first");
+        assertThat(doubts.at(site.id()).of(meter.id(), day(8))).isEmpty();
+    }
+
+    @Test
+    void ofTwoWhoWithdrawInTheSameMomentOneDoes() {
+        drop(9);
+        MeterEventFacts event = record.events(site.id(), meter.id()).get(0);
+        assertThat(Together.run(() -> withdraw(event, "first"), () -> withdraw(event, "second")))
+                .singleElement()
+                .isInstanceOf(ConflictException.class);
+    }
+
+    private void withdrawNewest(String reason) {
+        withdraw(record.events(site.id(), meter.id()).get(0), reason);
+    }
+
+    private void withdraw(MeterEventFacts event, String reason) {
+        logging.withdraw(site.id(), event, new Withdrawal(day(10), keeper.personId(), reason));
     }
 
     private void drop(int day) {

@@ -252,7 +252,8 @@ class FindingPagesTest {
                 usual.baskingHours(),
                 true,
                 usual.keepsDoses(),
-                usual.repeatsAsked());
+                usual.repeatsAsked(),
+                false);
     }
 
     private ResultActions see(SignedIn person, String path) throws Exception {

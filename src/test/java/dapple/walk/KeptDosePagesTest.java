@@ -39,7 +39,8 @@ import tools.jackson.databind.json.JsonMapper;
 /** What fell on the reader, kept for that person alone and only where the site has settled so. */
 @PagesTest
 class KeptDosePagesTest {
-    private static final Settings KEEPING = new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, true, RepeatsAsked.NOWHERE);
+    private static final Settings KEEPING =
+            new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, true, RepeatsAsked.NOWHERE, false);
 
     @Autowired
     private TestCollection collection;
