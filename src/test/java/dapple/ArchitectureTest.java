@@ -41,6 +41,7 @@ class ArchitectureTest {
             List.of("draft", "check"),
             List.of("reading"),
             List.of("expectation", "round", "photo"),
+            List.of("agreement"),
             List.of("review", "exposure", "walk"),
             List.of("desk"),
             List.of("commissioning"),
