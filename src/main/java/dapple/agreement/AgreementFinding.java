@@ -79,7 +79,9 @@ class AgreementFinding {
         this.foundAt = told.foundAt();
         this.toldAt = now;
         this.openKey = siteId + "/" + quantity + "/"
-                + told.meter().map(MeterKey::text).orElse("all since " + told.weekFrom().getEpochSecond());
+                + told.meter()
+                        .map(MeterKey::text)
+                        .orElse("all since " + told.weekFrom().getEpochSecond());
         become(told);
     }
 

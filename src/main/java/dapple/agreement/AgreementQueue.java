@@ -11,6 +11,7 @@ import jakarta.annotation.PreDestroy;
 import java.time.Clock;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -80,7 +81,7 @@ class AgreementQueue {
     @EventListener(ApplicationReadyEvent.class)
     void begin() {
         if (isWanted) {
-            behind.scheduleWithFixedDelay(this::look, MINUTE, MINUTE, TimeUnit.MINUTES);
+            ScheduledFuture<?> unused = behind.scheduleWithFixedDelay(this::look, MINUTE, MINUTE, TimeUnit.MINUTES);
         }
     }
 

@@ -51,9 +51,8 @@ class AgreementRecord {
     }
 
     private void write(Computed computed, long run) {
-        List<String> keys = computed.drift().findings().stream()
-                .map(MeterFinding::meter)
-                .toList();
+        List<String> keys =
+                computed.drift().findings().stream().map(MeterFinding::meter).toList();
         database.batchUpdate(
                 "insert into agreement_meter (run_id, meter_id, place, calibration_id, is_current, standing,"
                         + " ln_low_per_year, ln_high_per_year) values (?, ?, ?, ?, ?, ?, ?, ?)",

@@ -13,12 +13,12 @@ import dapple.rig.Rigs;
 import dapple.site.Given;
 import dapple.site.SiteFacts;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.ArrayList;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -57,8 +57,7 @@ class Gathering {
     }
 
     private LampSets lamps(SiteFacts site, List<StandingReading> read, Instant from, Instant now) {
-        Set<Long> enclosures =
-                read.stream().map(StandingReading::enclosureId).collect(Collectors.toSet());
+        Set<Long> enclosures = read.stream().map(StandingReading::enclosureId).collect(Collectors.toSet());
         return new LampSets(
                 rigs.changes(site.id(), enclosures, Instant.EPOCH, now),
                 rigs.lamps(site.id(), enclosures, from, now),

@@ -75,7 +75,8 @@ final class LampSets {
     }
 
     private static boolean hung(FittedLamp lamp, Instant at) {
-        return !lamp.from().isAfter(at) && lamp.to().filter(end -> !at.isBefore(end)).isEmpty();
+        return !lamp.from().isAfter(at)
+                && lamp.to().filter(end -> !at.isBefore(end)).isEmpty();
     }
 
     /** Each lamp taken to give as much as the others, as wide as the widest. */

@@ -37,9 +37,8 @@ final class Waiting {
     /** Whether a site is due; if so, it no longer waits. A site that was never asked for is due at once. */
     synchronized boolean take(long siteId, ZoneId zone, Instant now) {
         ZonedDateTime here = now.atZone(zone);
-        LocalDate night = here.toLocalTime().isBefore(NIGHT)
-                ? here.toLocalDate().minusDays(1)
-                : here.toLocalDate();
+        LocalDate night =
+                here.toLocalTime().isBefore(NIGHT) ? here.toLocalDate().minusDays(1) : here.toLocalDate();
         boolean isNewNight = isBefore(nights.get(siteId), night);
         boolean isDue = isNewNight
                 || Optional.ofNullable(noted.get(siteId))

@@ -86,8 +86,14 @@ public enum LampClass {
         return switch (this) {
             case COMPACT_FLUORESCENT -> 1.0;
             case MERCURY_VAPOUR, METAL_HALIDE -> 0.9;
-            case TUBE_T8, TUBE_T5, TUNGSTEN_HALOGEN, CARBON_FILAMENT, INFRARED_EMITTER, LED_BAR, LED_SPOT, ULTRAVIOLET_LED ->
-                0.8;
+            case TUBE_T8,
+                    TUBE_T5,
+                    TUNGSTEN_HALOGEN,
+                    CARBON_FILAMENT,
+                    INFRARED_EMITTER,
+                    LED_BAR,
+                    LED_SPOT,
+                    ULTRAVIOLET_LED -> 0.8;
         };
     }
 

@@ -11,6 +11,7 @@ interface MeterBudgetRepository extends Repository<MeterBudget, Long> {
     @Query("select b from MeterBudget b where b.siteId = :siteId and b.openMeterId = :meterId")
     Optional<MeterBudget> standing(long siteId, long meterId);
 
-    @Query("select distinct b from MeterBudget b left join fetch b.parts where b.siteId = :siteId and b.openMeterId is not null")
+    @Query(
+            "select distinct b from MeterBudget b left join fetch b.parts where b.siteId = :siteId and b.openMeterId is not null")
     List<MeterBudget> standing(long siteId);
 }

@@ -13,9 +13,7 @@ import java.util.Optional;
  * @param budget its uncertainty by parts, where that is stated
  */
 public record MeterPast(
-        MeterFacts meter,
-        NavigableMap<Instant, CalibrationInForce> calibrations,
-        Optional<UncertaintyBudget> budget) {
+        MeterFacts meter, NavigableMap<Instant, CalibrationInForce> calibrations, Optional<UncertaintyBudget> budget) {
     /** The calibration in force at an instant, if it had been calibrated before. */
     public Optional<CalibrationInForce> calibrationAt(Instant at) {
         return Optional.ofNullable(calibrations.floorEntry(at)).map(Map.Entry::getValue);

@@ -14,12 +14,13 @@ import org.springframework.transaction.annotation.Transactional;
 /** All readings of a site that are in force: neither withdrawn nor superseded, the sensor held as asked. */
 @Service
 public class StandingReadings {
-    private static final String STANDING = "select v.enclosure_id, r.point_id, r.meter_id, r.quantity, r.amount, r.taken_at"
-            + " from reading r join visit v on v.id = r.visit_id"
-            + " where r.site_id = :siteId and r.taken_at >= :from and r.held_as_asked = true"
-            + " and not exists (select 1 from reading n where n.supersedes_id = r.id)"
-            + " and not exists (select 1 from reading_withdrawal w where w.reading_id = r.id)"
-            + " order by r.taken_at, r.id";
+    private static final String STANDING =
+            "select v.enclosure_id, r.point_id, r.meter_id, r.quantity, r.amount, r.taken_at"
+                    + " from reading r join visit v on v.id = r.visit_id"
+                    + " where r.site_id = :siteId and r.taken_at >= :from and r.held_as_asked = true"
+                    + " and not exists (select 1 from reading n where n.supersedes_id = r.id)"
+                    + " and not exists (select 1 from reading_withdrawal w where w.reading_id = r.id)"
+                    + " order by r.taken_at, r.id";
 
     private final JdbcClient database;
 

@@ -150,10 +150,15 @@ class AgreementStorageTest {
 
     @Test
     void anotherLampMakesAnotherSet() {
-        long first = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5)).id();
-        long second = collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5)).id();
+        long first = collection
+                .lamp(site, collection.lampModel(site, LampClass.TUBE_T5))
+                .id();
+        long second = collection
+                .lamp(site, collection.lampModel(site, LampClass.TUBE_T5))
+                .id();
         changing.setUpFirst(
-                at(40), new FirstRig(List.of(new LampStep.Fit(first, RigExamples.hanging("tube"))), List.of(), List.of()));
+                at(40),
+                new FirstRig(List.of(new LampStep.Fit(first, RigExamples.hanging("tube"))), List.of(), List.of()));
         read(3.0, 20);
         read(3.0, 18);
         long fitting = rigs.at(site.id(), point.enclosureId(), clock.instant())
@@ -232,7 +237,8 @@ class AgreementStorageTest {
     }
 
     private void settle() {
-        findings.settle(site.id(), findings.open(site.id()).get(0).id(), supervisor.personId(), "all lamps were cleaned");
+        findings.settle(
+                site.id(), findings.open(site.id()).get(0).id(), supervisor.personId(), "all lamps were cleaned");
     }
 
     private List<Compared> gathered() {

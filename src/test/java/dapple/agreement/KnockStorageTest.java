@@ -96,7 +96,8 @@ class KnockStorageTest {
         agreements.renew(site.id());
         Instant knockedAt = simulated.knockedAt().plus(later);
         assertThat(findings.open(site.id())).singleElement().satisfies(found -> {
-            assertThat(found.meterId()).contains(meters.get(simulated.knockedMeter()).id());
+            assertThat(found.meterId())
+                    .contains(meters.get(simulated.knockedMeter()).id());
             assertThat(found.kind()).isEqualTo(FindingKind.KNOCKED);
             assertThat(found.lnInterval().contains(KNOCK)).isTrue();
             assertThat(found.foundAt()).isBefore(knockedAt.plus(IN_TIME));
@@ -109,7 +110,8 @@ class KnockStorageTest {
         long enclosure = enclosures.computeIfAbsent(door, name -> collection.emptyEnclosure(site));
         PointFacts point = points.computeIfAbsent(
                 reading.point(),
-                name -> collection.point(site, enclosure, "P" + (name.charAt(name.length() - 1) - '0'), PointRole.BASKING));
+                name -> collection.point(
+                        site, enclosure, "P" + (name.charAt(name.length() - 1) - '0'), PointRole.BASKING));
         Instant at = reading.at().plus(later);
         light(enclosure, reading.lamps().key(), at.minusSeconds(60));
         UUID visit = UUID.randomUUID();
@@ -124,7 +126,8 @@ class KnockStorageTest {
     /** As logged, without a verdict on each, which takes most of the time. */
     private void store() {
         database.batchUpdate(
-                "insert into visit (site_id, enclosure_id, person_id, entry_key, begun_at) values (?, ?, ?, ?, ?)", visits);
+                "insert into visit (site_id, enclosure_id, person_id, entry_key, begun_at) values (?, ?, ?, ?, ?)",
+                visits);
         database.batchUpdate(
                 "insert into reading (site_id, visit_id, point_id, meter_id, quantity, amount, facing, held_as_asked,"
                         + " taken_at, recorded_at, recorded_by, entry_key) values (?,"
@@ -139,8 +142,8 @@ class KnockStorageTest {
         if (key.equals(before)) {
             return;
         }
-        RigEntry entry = new RigEntry(
-                site.id(), enclosure, at, "", keeper.personId(), UUID.randomUUID(), Optional.empty());
+        RigEntry entry =
+                new RigEntry(site.id(), enclosure, at, "", keeper.personId(), UUID.randomUUID(), Optional.empty());
         long lamp = collection.lamp(site, model).id();
         if (before == null) {
             List<LampStep.Fit> first = List.of(new LampStep.Fit(lamp, RigExamples.hanging("tube")));

@@ -34,16 +34,15 @@ class LampSetsTest {
     @ParameterizedTest
     @EnumSource(names = {"LAMP_SWAPPED", "COVER_CHANGED", "MOVED", "FURNITURE_CHANGED", "GEAR_CHANGED", "REBUILT"})
     void aChangeOfTheLightMakesAnotherSet(RigChangeKind kind) {
-        LampSets sets = sets(List.of(change(1, FITTED, RigChangeKind.FIRST_SET_UP), change(2, CHANGED, kind)), List.of());
+        LampSets sets =
+                sets(List.of(change(1, FITTED, RigChangeKind.FIRST_SET_UP), change(2, CHANGED, kind)), List.of());
         assertThat(key(sets, CHANGED)).isNotEqualTo(key(sets, CHANGED.minusSeconds(1)));
     }
 
     @Test
     void aChangeOfATimerMakesNone() {
         LampSets sets = sets(
-                List.of(
-                        change(1, FITTED, RigChangeKind.FIRST_SET_UP),
-                        change(2, CHANGED, RigChangeKind.TIMER_CHANGED)),
+                List.of(change(1, FITTED, RigChangeKind.FIRST_SET_UP), change(2, CHANGED, RigChangeKind.TIMER_CHANGED)),
                 List.of());
         assertThat(key(sets, CHANGED)).isEqualTo(key(sets, CHANGED.minusSeconds(1)));
     }
@@ -56,7 +55,8 @@ class LampSetsTest {
 
     @Test
     void lampsDeclineAsIsUsualOfTheirClassByTheirTimer() {
-        LampSet set = sets(List.of(), List.of(lamp(LampClass.COMPACT_FLUORESCENT))).at(HOUSE, Quantity.UV_INDEX, CHANGED);
+        LampSet set =
+                sets(List.of(), List.of(lamp(LampClass.COMPACT_FLUORESCENT))).at(HOUSE, Quantity.UV_INDEX, CHANGED);
         assertThat(set.decline().medianPerHour()).isEqualTo(LampClass.COMPACT_FLUORESCENT.usualLossPerHour());
         assertThat(set.decline().hoursPerYear()).isCloseTo(HOURS, within(HALF_A_DAY));
     }

@@ -17,7 +17,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.springframework.boot.test.context.TestComponent;
 
@@ -72,8 +72,7 @@ public class Tellings {
                 .mapToObj(week -> new WeekOfMeter(
                         key(meter), now.minus(WEEK.multipliedBy(10L - week)), week < 2 ? 0.01 : -0.1, 0.015, 12))
                 .toList();
-        Map<String, Computed.Read> read =
-                Map.of(key(meter), new Computed.Read(now.minus(Duration.ofDays(365)), now));
+        Map<String, Computed.Read> read = Map.of(key(meter), new Computed.Read(now.minus(Duration.ofDays(365)), now));
         Computed computed = new Computed(
                 meter.quantity(),
                 now.minus(Duration.ofDays(548)),
@@ -81,7 +80,7 @@ public class Tellings {
                 new MeterDrift(found, List.of(), List.of(), weeks, 1),
                 pairs(found, now),
                 read,
-                Set.of(new MeterKey(meter.id(), Optional.empty())));
+                found.stream().map(one -> MeterKey.read(one.meter())).collect(Collectors.toSet()));
         patiently.run(() -> {
             record.replace(site.id(), computed, now);
             keeping.keep(site.id(), computed);

@@ -62,7 +62,9 @@ class WaitingTest {
     /** 3 in the night in Berlin is 2 in winter by Greenwich. */
     @Test
     void everyNightByTheSitesClockIsDue() {
-        assertThat(waiting.take(SITE, BERLIN, Instant.parse("2026-11-25T01:59:00Z"))).isFalse();
-        assertThat(waiting.take(SITE, BERLIN, Instant.parse("2026-11-25T02:00:00Z"))).isTrue();
+        assertThat(waiting.take(SITE, BERLIN, Instant.parse("2026-11-25T01:59:00Z")))
+                .isFalse();
+        assertThat(waiting.take(SITE, BERLIN, Instant.parse("2026-11-25T02:00:00Z")))
+                .isTrue();
     }
 }

@@ -23,7 +23,8 @@ public class TestDatabase implements ApplicationContextInitializer<ConfigurableA
                 .getPropertySources()
                 .addFirst(new MapPropertySource("test database", isPostgres() ? postgres() : h2()));
         TestPropertyValues.of(
-                        "spring.data.jpa.repositories.bootstrap-mode=default", "dapple.agreement.behind-the-scenes=false")
+                        "spring.data.jpa.repositories.bootstrap-mode=default",
+                        "dapple.agreement.behind-the-scenes=false")
                 .applyTo(context);
     }
 
