@@ -22,7 +22,7 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 class AgreementShown {
     private static final String RUNS =
-            "select id, quantity, computed_at, readings from agreement_run where site_id = :siteId order by quantity";
+            "select id, quantity, computed_at, readings from agreement_run where site_id = :siteId";
     private static final String METERS = "select m.run_id, m.place, m.meter_id, m.standing, m.ln_low_per_year,"
             + " m.ln_high_per_year from agreement_meter m join agreement_run r on r.id = m.run_id"
             + " where r.site_id = :siteId and m.is_current = true order by m.place";
@@ -57,6 +57,7 @@ class AgreementShown {
                         .addAll(pair(row, meters).stream().toList()));
         List<QuantityShown> shown = new ArrayList<>();
         ask(RUNS, siteId, row -> shown.add(quantity(row, meters, pairs)));
+        shown.sort(Comparator.comparing(QuantityShown::quantity));
         return shown;
     }
 

@@ -49,7 +49,7 @@ record Computed(
         }
     }
 
-    /** @param readings at least 1 */
+    /** Of a quantity that was read. */
     static Computed of(Quantity quantity, Collected collected) {
         List<Compared> readings = Given.of(collected.readings().get(quantity));
         Map<String, Read> read = new HashMap<>();

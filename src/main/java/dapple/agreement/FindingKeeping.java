@@ -27,7 +27,7 @@ class FindingKeeping {
         List<Told> told = computed.told();
         known.stream().filter(AgreementFinding::isOpen).forEach(open -> renew(open, told, computed.from()));
         told.stream()
-                .filter(one -> known.stream().noneMatch(old -> old.isOpen() && old.isAbout(one) || old.silences(one)))
+                .filter(one -> known.stream().noneMatch(old -> (old.isOpen() && old.isAbout(one)) || old.silences(one)))
                 .forEach(one -> findings.saveAndFlush(new AgreementFinding(siteId, one, clock.instant())));
     }
 

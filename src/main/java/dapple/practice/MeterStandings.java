@@ -17,7 +17,10 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** How the meters of a site stand: what was last told and checked of each, gathered in one step. */
+/**
+ * How the meters of a site stand: what was last told and checked of each, gathered in one step. What the readings say of a
+ * meter is worked out by a feature that uses this one; its table is read here, so that it is asked for in the same step.
+ */
 @Service
 public class MeterStandings {
     private static final String LATER_EVENT = "(select 1 from meter_event n where n.meter_id = e.meter_id"

@@ -17,6 +17,7 @@ import dapple.rig.RigChanging;
 import dapple.rig.RigEntry;
 import dapple.rig.RigExamples;
 import dapple.rig.Rigs;
+import dapple.site.Given;
 import dapple.site.SiteFacts;
 import dapple.testing.StorageTest;
 import dapple.testing.TestCollection;
@@ -31,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -82,22 +84,28 @@ class KnockStorageTest {
     private SignedIn keeper;
     private LampModelFacts model;
     private Duration later;
+    private SimulatedReadings simulated;
 
-    @Test
-    void aKnockIsFoundInTheReadingsOfOneMeterAlone() {
+    @BeforeEach
+    void furnish() {
         site = collection.site();
         keeper = collection.person(site, Role.SUPERVISOR);
         model = collection.lampModel(site, LampClass.TUBE_T5);
-        SimulatedReadings simulated = SimulatedReadings.of(SEED, KNOCK, WEEKS_AFTER);
+        simulated = SimulatedReadings.of(SEED, KNOCK, WEEKS_AFTER);
         List<Compared> readings = simulated.readings();
         later = Duration.between(readings.get(readings.size() - 1).at(), clock.instant());
+    }
+
+    @Test
+    void aKnockIsFoundInTheReadingsOfOneMeterAlone() {
+        List<Compared> readings = simulated.readings();
         readings.forEach(this::take);
         store();
         agreements.renew(site.id());
         Instant knockedAt = simulated.knockedAt().plus(later);
         assertThat(findings.open(site.id())).singleElement().satisfies(found -> {
             assertThat(found.meterId())
-                    .contains(meters.get(simulated.knockedMeter()).id());
+                    .contains(Given.of(meters.get(simulated.knockedMeter())).id());
             assertThat(found.kind()).isEqualTo(FindingKind.KNOCKED);
             assertThat(found.lnInterval().contains(KNOCK)).isTrue();
             assertThat(found.foundAt()).isBefore(knockedAt.plus(IN_TIME));

@@ -17,7 +17,11 @@ public record SimulatedReadings(List<Compared> readings, String knockedMeter, In
             .mapToObj(Integer::toString)
             .collect(Collectors.toSet());
 
-    /** @param lnShift what the knock did to the logarithm of the gain */
+    /**
+     * Those of a seed.
+     *
+     * @param lnShift what the knock did to the logarithm of the gain
+     */
     public static SimulatedReadings of(long seed, double lnShift, int weeksAfter) {
         SimulatedCollection simulated = new SimulatedCollection(seed, new SimulatedCollection.Knock(lnShift));
         Instant end = simulated.knockedAt().plus(Duration.ofDays(7L * weeksAfter));
