@@ -41,7 +41,7 @@ class ArchitectureTest {
             List.of("draft", "check"),
             List.of("reading"),
             List.of("expectation", "keeper", "round", "photo"),
-            List.of("comparison"),
+            List.of("agreement", "comparison"),
             List.of("review", "exposure", "walk"),
             List.of("desk"),
             List.of("commissioning"),

@@ -1,5 +1,6 @@
 package dapple.demo;
 
+import dapple.agreement.Agreements;
 import dapple.demo.DemoRows.Kind;
 import dapple.demo.DemoRows.Space;
 import dapple.enclosure.EnclosureChange;
@@ -49,6 +50,7 @@ class DemoData implements SmartInitializingSingleton {
     private final DemoPlans plans;
     private final DemoDoors doors;
     private final DemoPhotos photos;
+    private final Agreements agreements;
 
     DemoData(
             DemoClock clock,
@@ -66,7 +68,8 @@ class DemoData implements SmartInitializingSingleton {
             DemoDrafts drafts,
             DemoPlans plans,
             DemoDoors doors,
-            DemoPhotos photos) {
+            DemoPhotos photos,
+            Agreements agreements) {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
@@ -83,6 +86,7 @@ class DemoData implements SmartInitializingSingleton {
         this.plans = plans;
         this.doors = doors;
         this.photos = photos;
+        this.agreements = agreements;
     }
 
     @Override
@@ -126,6 +130,7 @@ class DemoData implements SmartInitializingSingleton {
         plans.plan(members, byCode, now, time);
         doors.label(members, byCode);
         photos.take(members, DemoRounds.lastVisit(DRAFTED), Given.of(byCode.get(DRAFTED)));
+        agreements.renew(members.siteId());
     }
 
     private Map<String, SpeciesFacts> species(DemoTeam.Members members, DemoRows rows) {

@@ -78,6 +78,25 @@ public enum LampClass {
         };
     }
 
+    /**
+     * How much that differs from lamp to lamp of one class: standard deviation of its natural logarithm (ours, no source:
+     * as wide as the lamps by which the search for drifting meters was tried).
+     */
+    public double lossScatter() {
+        return switch (this) {
+            case COMPACT_FLUORESCENT -> 1.0;
+            case MERCURY_VAPOUR, METAL_HALIDE -> 0.9;
+            case TUBE_T8,
+                    TUBE_T5,
+                    TUNGSTEN_HALOGEN,
+                    CARBON_FILAMENT,
+                    INFRARED_EMITTER,
+                    LED_BAR,
+                    LED_SPOT,
+                    ULTRAVIOLET_LED -> 0.8;
+        };
+    }
+
     /** Whether its surface burns. */
     public boolean isHot() {
         return HOT.contains(this);

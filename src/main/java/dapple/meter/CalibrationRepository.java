@@ -21,6 +21,10 @@ interface CalibrationRepository extends JpaRepository<Calibration, Long> {
             order by c.id desc""")
     List<Calibration> inForceAt(long siteId, Instant at);
 
+    /** All of a site's meters that hold. */
+    @Query("select c from Calibration c where c.siteId = :siteId and c.openCalibratedAt is not null order by c.id")
+    List<Calibration> holding(long siteId);
+
     /** With those that were withdrawn. */
     @Query("""
             select c from Calibration c where c.siteId = :siteId and c.meterId = :meterId

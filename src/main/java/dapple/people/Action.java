@@ -43,6 +43,8 @@ public enum Action {
     CHANGE_RIGS,
     /** Meters and their calibrations. */
     KEEP_METERS,
+    /** Says why what the readings tell of a meter is dealt with. */
+    SETTLE_METERS,
     /** What species need. */
     SET_TARGETS,
     /** Accepts a finding, gives it to somebody, asks for another reading. */
@@ -74,6 +76,7 @@ public enum Action {
         allow(KEEP_LAMPS, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE, ADMINISTRATOR);
         allow(CHANGE_RIGS, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE);
         allow(KEEP_METERS, SUPERVISOR, LIGHTING_LEAD, ADMINISTRATOR);
+        allow(SETTLE_METERS, SUPERVISOR, LIGHTING_LEAD);
         allow(SET_TARGETS, SUPERVISOR, VET);
         allow(DECIDE_FINDINGS, SUPERVISOR);
         allow(AUDIT, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR, ADMINISTRATOR);

@@ -16,6 +16,7 @@ public record MeterStanding(
         Map<Long, MeterEventFacts> whereabouts,
         Map<Long, List<MeterCheckFacts>> newestChecks,
         Map<Long, ReferenceLampFacts> lamps,
+        Map<Long, SeemsChanged> changes,
         Doubts doubts,
         Instant now,
         ZoneId zone) {
@@ -28,6 +29,9 @@ public record MeterStanding(
         away(meter.id()).ifPresent(found::add);
         doubts.open(meter.id()).map(this::dropped).ifPresent(found::add);
         failed(meter.id()).ifPresent(found::add);
+        Optional.ofNullable(changes.get(meter.id()))
+                .map(change -> change.notice(zone))
+                .ifPresent(found::add);
         calibration(meter).ifPresent(found::add);
         if (meter.borrowed()) {
             found.add(new MeterNotice(MeterNotice.Kind.ON_LOAN, meter.borrowedUntil()));
@@ -85,6 +89,8 @@ public record MeterStanding(
         }
         doubts.open(meter.id())
                 .ifPresent(doubt -> found.add(due(meter, PracticeDue.Kind.CHECK_AFTER_DROP, day(doubt.droppedAt()))));
+        Optional.ofNullable(changes.get(meter.id()))
+                .ifPresent(change -> found.add(due(meter, PracticeDue.Kind.AGREEMENT, day(change.since()))));
         CalibrationDue calibration = meter.due(now, zone);
         if (calibration != CalibrationDue.LATER) {
             found.add(due(meter, PracticeDue.Kind.CALIBRATION, meter.calibrationDue()));

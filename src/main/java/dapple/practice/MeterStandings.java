@@ -17,7 +17,10 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
-/** How the meters of a site stand: what was last told and checked of each, gathered in one step. */
+/**
+ * How the meters of a site stand: what was last told and checked of each, gathered in one step. What the readings say of a
+ * meter is worked out by a feature that uses this one; its table is read here, so that it is asked for in the same step.
+ */
 @Service
 public class MeterStandings {
     private static final String LATER_EVENT = "(select 1 from meter_event n where n.meter_id = e.meter_id"
@@ -34,7 +37,11 @@ public class MeterStandings {
             + " c.reference_lamp_id, c.note, '', c.recorded_by from meter_check c"
             + " where c.site_id = :siteId and not exists " + LATER_CHECK
             + " union all select 'LAMP', l.id, l.meter_id, '', l.first_at, l.first_amount, 0.0e0, 0.0e0, true, l.id, l.name,"
-            + " l.set_up, l.recorded_by from reference_lamp l where l.site_id = :siteId and l.open_meter_id is not null";
+            + " l.set_up, l.recorded_by from reference_lamp l where l.site_id = :siteId and l.open_meter_id is not null"
+            + " union all select 'CHANGE', f.id, f.meter_id, f.kind, f.week_from, f.ln_now, 0.0e0, 0.0e0,"
+            + " case when f.is_maybe_lamps = true or exists (select 1 from agreement_doubt d where d.finding_id = f.id)"
+            + " then false else true end, cast(null as bigint), '', '', cast(null as bigint) from agreement_finding f"
+            + " where f.site_id = :siteId and f.open_key is not null and f.meter_id is not null";
 
     private final Meters meters;
     private final JdbcClient database;
@@ -50,10 +57,16 @@ public class MeterStandings {
 
     @Transactional(readOnly = true)
     public MeterStanding at(long siteId, ZoneId zone) {
-        Gathered gathered = new Gathered(new HashMap<>(), new HashMap<>(), new HashMap<>());
+        Gathered gathered = new Gathered(new HashMap<>(), new HashMap<>(), new HashMap<>(), new HashMap<>());
         database.sql(NEWEST).param("siteId", siteId).query(gathered::take);
         return new MeterStanding(
-                gathered.events(), gathered.checks(), gathered.lamps(), doubts.at(siteId), clock.instant(), zone);
+                gathered.events(),
+                gathered.checks(),
+                gathered.lamps(),
+                gathered.changes(),
+                doubts.at(siteId),
+                clock.instant(),
+                zone);
     }
 
     /** What is due with the meters in use. */
@@ -66,13 +79,16 @@ public class MeterStandings {
     private record Gathered(
             Map<Long, MeterEventFacts> events,
             Map<Long, List<MeterCheckFacts>> checks,
-            Map<Long, ReferenceLampFacts> lamps) {
+            Map<Long, ReferenceLampFacts> lamps,
+            Map<Long, SeemsChanged> changes) {
         void take(ResultSet row) throws SQLException {
             long meter = row.getLong("meter_id");
             switch (row.getString("what")) {
                 case "EVENT" -> events.put(meter, event(row));
                 case "CHECK" ->
                     checks.computeIfAbsent(meter, id -> new ArrayList<>()).add(check(row));
+                case "CHANGE" ->
+                    changes.put(meter, new SeemsChanged(moment(row), row.getDouble("amount"), row.getBoolean("good")));
                 default -> lamps.put(meter, lamp(row));
             }
         }

@@ -13,6 +13,8 @@ public record PracticeDue(long meterId, String code, Kind kind, Optional<LocalDa
     public enum Kind {
         /** A drop that no check has answered. */
         CHECK_AFTER_DROP,
+        /** Its readings say that it has changed. */
+        AGREEMENT,
         CALIBRATION,
         REFERENCE_LAMP
     }

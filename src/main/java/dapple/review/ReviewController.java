@@ -1,5 +1,9 @@
 package dapple.review;
 
+import dapple.agreement.FindingFacts;
+import dapple.agreement.MeterFindings;
+import dapple.meter.MeterFacts;
+import dapple.meter.Meters;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
@@ -12,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -26,12 +31,16 @@ class ReviewController {
     private final Desks desks;
     private final Rounds rounds;
     private final Rigs rigs;
+    private final MeterFindings findings;
+    private final Meters meters;
     private final Clock clock;
 
-    ReviewController(Desks desks, Rounds rounds, Rigs rigs, Clock clock) {
+    ReviewController(Desks desks, Rounds rounds, Rigs rigs, MeterFindings findings, Meters meters, Clock clock) {
         this.desks = desks;
         this.rounds = rounds;
         this.rigs = rigs;
+        this.findings = findings;
+        this.meters = meters;
         this.clock = clock;
     }
 
@@ -58,10 +67,17 @@ class ReviewController {
         Map<Long, String> names = new HashMap<>(whole.names());
         names.putAll(overdue.names());
         model.addAttribute("names", names);
+        List<FindingFacts> told = findings.open(me.siteId());
+        model.addAttribute("told", told);
+        model.addAttribute("codes", told.isEmpty() ? Map.of() : codes(me));
         model.addAttribute("changes", rigs.lastChanges(me.siteId()));
         model.addAttribute("kinds", Urgency.values());
         model.addAttribute("rooms", rooms(all));
         model.addAttribute("species", species(all));
+    }
+
+    private Map<Long, String> codes(SignedIn me) {
+        return meters.byId(me.siteId()).values().stream().collect(Collectors.toMap(MeterFacts::id, MeterFacts::code));
     }
 
     private LocalDate today(SignedIn me) {

@@ -16,7 +16,7 @@ public record RigChangeFacts(
     private static final Duration AT_ONCE = Duration.ofDays(1);
 
     /** Whether a reading can tell it: of a timer it cannot. */
-    boolean isOfLight() {
+    public boolean isOfLight() {
         return kind != RigChangeKind.TIMER_CHANGED;
     }
 

@@ -1,6 +1,7 @@
 package dapple.site;
 
 import java.time.ZoneId;
+import java.util.List;
 import java.util.Optional;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.orm.ObjectOptimisticLockingFailureException;
@@ -28,6 +29,11 @@ public class Sites {
     @Transactional(readOnly = true)
     public SiteFacts get(long siteId) {
         return sites.findById(siteId).map(Site::facts).orElseThrow(NotFoundException::new);
+    }
+
+    @Transactional(readOnly = true)
+    public List<SiteFacts> all() {
+        return sites.findAll().stream().map(Site::facts).toList();
     }
 
     /** What a site has settled, or the usual values. */

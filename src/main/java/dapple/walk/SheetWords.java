@@ -141,7 +141,9 @@ class SheetWords {
     }
 
     private String words(MeterNotice notice) {
-        return notice.day().map(day -> say(notice.key(), formats.day(day))).orElseGet(() -> say(notice.key()));
+        return notice.day()
+                .map(day -> say(notice.key(), formats.day(day), notice.percent().orElse(0)))
+                .orElseGet(() -> say(notice.key()));
     }
 
     static Sheet.Plan plan(PlanFacts plan, LocalDate dueOn) {

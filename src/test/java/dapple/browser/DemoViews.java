@@ -146,6 +146,8 @@ final class DemoViews {
                 View.of("/meters/{meterId}/edit", "supervisor", meter() + "/edit"),
                 View.of("/meters/{meterId}/history", "supervisor", meter() + "/history"),
                 View.of("/meters/{meterId}/uncertainty", "supervisor", meter() + "/uncertainty"),
+                View.of("/meters/agreement", "supervisor", "/meters/agreement"),
+                View.of("/meters/{meterId}/agreement", "keeper", meter() + "/agreement"),
                 View.of("/meters/{meterId}/practice", "keeper", meter() + "/practice"),
                 View.of("/meters/{meterId}/events/new", "keeper", meter() + "/events/new"),
                 View.of("/meters/{meterId}/dark-zero", "keeper", meter() + "/dark-zero"),

@@ -26,15 +26,17 @@ class EveryPageIT {
     private static final String TURN = "document.documentElement.dataset.scheme = arguments[0];";
 
     /** Routes that are tried elsewhere, and where. */
-    private static final Map<String, String> ELSEWHERE = Map.of(
-            "/first-run", "FirstRunIT, on an empty installation",
-            "/doors/labels.pdf", "no page but a document; DoorPagesTest",
-            "/photos/{photoId}", "no page but a picture; PhotoPagesTest",
-            "/photos/{photoId}/small", "no page but a picture; PhotoPagesTest",
-            "/enclosures/{enclosureId}/scene.json", "no page but a document; RigPagesTest",
-            "/meters/{meterId}/calibrations/{calibrationId}/file", "no page but a file; CertificatesPagesTest",
-            "/walk/ticket", "no page but a document; EntriesPagesTest",
-            "/review/standing", "a part of /review; SliceIT, which has it renew itself");
+    private static final Map<String, String> ELSEWHERE = Map.ofEntries(
+            Map.entry("/first-run", "FirstRunIT, on an empty installation"),
+            Map.entry("/doors/labels.pdf", "no page but a document; DoorPagesTest"),
+            Map.entry("/photos/{photoId}", "no page but a picture; PhotoPagesTest"),
+            Map.entry("/photos/{photoId}/small", "no page but a picture; PhotoPagesTest"),
+            Map.entry("/enclosures/{enclosureId}/scene.json", "no page but a document; RigPagesTest"),
+            Map.entry(
+                    "/meters/{meterId}/calibrations/{calibrationId}/file", "no page but a file; CertificatesPagesTest"),
+            Map.entry("/walk/ticket", "no page but a document; EntriesPagesTest"),
+            Map.entry("/review/standing", "a part of /review; SliceIT, which has it renew itself"),
+            Map.entry("/meters/agreement/{findingId}", "nothing is wrong with the demo's meters; AgreementPagesTest"));
 
     @Autowired
     private Browser browser;

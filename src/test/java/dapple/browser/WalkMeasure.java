@@ -82,9 +82,10 @@ class WalkMeasure {
                                 + " stored %.2f s after the last%n",
                         ready,
                         taps(),
+                        likely,
                         typed,
-                        seconds(from) - typed);
-        assertThat(taps()).isEqualTo("1.7".length() + 1);
+                        stored);
+        assertThat(taps()).isEqualTo(likely.length() + 1);
     }
 
     @Test
@@ -145,7 +146,7 @@ class WalkMeasure {
             POINTS.forEach(role -> enclosures.addPoint(
                     ids.site(),
                     enclosure,
-                    new NewPoint("P" + role.ordinal(), "", role, Facing.STRONGEST, Optional.empty())));
+                    new NewPoint("P" + (1 + POINTS.indexOf(role)), "", role, Facing.STRONGEST, Optional.empty())));
             added.add(enclosure);
         }
         doors.coded(ids.site(), added, ids.person("supervisor"));

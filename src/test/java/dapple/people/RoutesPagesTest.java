@@ -143,6 +143,7 @@ class RoutesPagesTest {
         values.putAll(round(home));
         values.put("doorCode", door(keeper, home));
         values.put("photoId", "999");
+        values.put("findingId", "999");
         values.putAll(stock(keeper));
         values.putAll(partsOfRig());
         DraftPlace desk = new DraftPlace(site.id(), home.enclosureId());

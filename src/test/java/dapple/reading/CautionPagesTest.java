@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
+import dapple.agreement.MeterFindings;
+import dapple.agreement.Tellings;
 import dapple.draft.DraftPlace;
 import dapple.draft.DraftRig;
 import dapple.draft.Drafts;
@@ -46,6 +48,12 @@ class CautionPagesTest {
 
     @Autowired
     private ReadingLogging logging;
+
+    @Autowired
+    private Tellings tellings;
+
+    @Autowired
+    private MeterFindings findings;
 
     @Autowired
     private MessageSource messages;
@@ -92,6 +100,13 @@ class CautionPagesTest {
     void whoCalibratesAtALampIsWarnedOfItsLightAndHeat() throws Exception {
         assertThat(cautions("/meters/" + meter.id() + "/calibrations/new"))
                 .isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT));
+    }
+
+    @Test
+    void whatToDoAboutAMeterThatHasChanged() throws Exception {
+        tellings.knocked(site, meter, -0.1);
+        long finding = findings.open(site.id()).get(0).id();
+        assertThat(cautions("/meters/agreement/" + finding)).isEqualTo(EnumSet.of(Caution.ULTRAVIOLET, Caution.HEAT));
     }
 
     @Test

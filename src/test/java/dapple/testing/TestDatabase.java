@@ -22,7 +22,9 @@ public class TestDatabase implements ApplicationContextInitializer<ConfigurableA
         context.getEnvironment()
                 .getPropertySources()
                 .addFirst(new MapPropertySource("test database", isPostgres() ? postgres() : h2()));
-        TestPropertyValues.of("spring.data.jpa.repositories.bootstrap-mode=default")
+        TestPropertyValues.of(
+                        "spring.data.jpa.repositories.bootstrap-mode=default",
+                        "dapple.agreement.behind-the-scenes=false")
                 .applyTo(context);
     }
 
