@@ -7,11 +7,11 @@ import java.util.Map;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
-/** Labels at a few doors; the others have none yet. */
+/** Labels at some doors of every round; the others have none yet. */
 @Component
 @Profile("demo")
 class DemoDoors {
-    private static final List<String> LABELLED = List.of("E01", "E02", "E04", "E07");
+    private static final List<String> LABELLED = List.of("E01", "E02", "E04", "E07", "E09", "E11", "E12", "E16");
 
     private final Doors doors;
 
