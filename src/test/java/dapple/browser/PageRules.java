@@ -28,6 +28,11 @@ final class PageRules {
         return Stream.concat(own(browser).stream(), axe(browser, TAGS).stream()).toList();
     }
 
+    /** Our own rules, and the colours: all that another size of a page of which all has been asked can break. */
+    static List<String> brokenByAnotherSize(Browser browser) {
+        return Stream.concat(own(browser).stream(), paleIn(browser).stream()).toList();
+    }
+
     private static List<String> own(Browser browser) {
         return words(browser.run(OWN));
     }
