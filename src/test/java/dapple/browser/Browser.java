@@ -40,6 +40,7 @@ import org.springframework.util.FileSystemUtils;
 @Lazy
 class Browser implements DisposableBean {
     private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration GLANCE = Duration.ofMillis(50);
     private static final int WIDEST_PHONE = 640;
     private static final String SESSION = "dapple";
 
@@ -291,7 +292,7 @@ class Browser implements DisposableBean {
 
     private WebDriverWait patience() {
         WebDriverWait wait = new WebDriverWait(driver, PATIENCE);
-        wait.ignoring(StaleElementReferenceException.class);
+        wait.pollingEvery(GLANCE).ignoring(StaleElementReferenceException.class);
         return wait;
     }
 

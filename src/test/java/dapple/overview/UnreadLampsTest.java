@@ -13,7 +13,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** A lamp that burns from 8 to 18 London time, fitted at noon on 4 May 2026, and must burn for 30 minutes to be read. */
-class CommissioningTest {
+class UnreadLampsTest {
     private static final Instant FITTED = Instant.parse("2026-05-04T11:00:00Z");
     private static final ZoneId LONDON = ZoneId.of("Europe/London");
 

@@ -12,11 +12,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * The first third of the seeded scenes, all of them with {@code -Dscenes.share=1}; what was found is written to
+ * The first half of the seeded scenes, all of them with {@code -Dscenes.share=1}; what was found is written to
  * {@code target/field-accuracy}.
  */
 class FieldAccuracySimulationIT {
-    private static final int SHARE = Integer.getInteger("scenes.share", 3);
+    private static final int SHARE = Integer.getInteger("scenes.share", 2);
     private static final Path FOUND = Path.of("target", "field-accuracy");
 
     @ParameterizedTest
