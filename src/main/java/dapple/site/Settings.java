@@ -44,24 +44,20 @@ public record Settings(
     public static final Settings USUAL =
             new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, false, RepeatsAsked.NOWHERE, false);
 
+    /** The same where one person alone reads and reviews. */
+    public Settings withOnePerson() {
+        return with(true, repeatsAsked, blindRepeats);
+    }
+
     public Settings withRepeatsAsked(RepeatsAsked where) {
-        return new Settings(
-                overdueAfterDays,
-                staleAfterDays,
-                weakAfterDays,
-                weakAfterDaysInZone1,
-                warmUpMinutes,
-                lowestRatio,
-                highestRatio,
-                carryDays,
-                baskingHours,
-                onePerson,
-                keepsDoses,
-                where,
-                blindRepeats);
+        return with(onePerson, where, blindRepeats);
     }
 
     public Settings withBlindRepeats() {
+        return with(onePerson, repeatsAsked, true);
+    }
+
+    private Settings with(boolean alone, RepeatsAsked where, boolean blind) {
         return new Settings(
                 overdueAfterDays,
                 staleAfterDays,
@@ -72,10 +68,10 @@ public record Settings(
                 highestRatio,
                 carryDays,
                 baskingHours,
-                onePerson,
+                alone,
                 keepsDoses,
-                repeatsAsked,
-                true);
+                where,
+                blind);
     }
 
     /** Whether a reading over its prediction needs a notice. */

@@ -448,21 +448,7 @@ class CommissioningPagesTest {
     }
 
     private SignedIn alone() {
-        Settings usual = Settings.USUAL;
-        Settings settings = new Settings(
-                usual.overdueAfterDays(),
-                usual.staleAfterDays(),
-                usual.weakAfterDays(),
-                usual.weakAfterDaysInZone1(),
-                usual.warmUpMinutes(),
-                usual.lowestRatio(),
-                usual.highestRatio(),
-                usual.carryDays(),
-                usual.baskingHours(),
-                true,
-                usual.keepsDoses(),
-                usual.repeatsAsked(),
-                false);
+        Settings settings = Settings.USUAL.withOnePerson();
         sites.settle(site.id(), 0, settings);
         return new SignedIn(
                 lead.personId(),

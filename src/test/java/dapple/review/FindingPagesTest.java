@@ -111,7 +111,7 @@ class FindingPagesTest {
 
     @Test
     void atASiteOfOnePersonItIsMarked() throws Exception {
-        sites.settle(site.id(), 0, onePerson());
+        sites.settle(site.id(), 0, Settings.USUAL.withOnePerson());
         read(supervisor, home.basking(), WEAK);
         decide(supervisor, "ACCEPTED").andExpect(redirectedUrl(page));
         see(supervisor, page).andExpect(content().string(containsString("accepted by who took the reading")));
@@ -236,24 +236,6 @@ class FindingPagesTest {
     @Test
     void aReasonIsNeeded() throws Exception {
         decide(supervisor, "ACCEPTED", "text", " ").andExpect(content().string(containsString("text-wrong")));
-    }
-
-    private static Settings onePerson() {
-        Settings usual = Settings.USUAL;
-        return new Settings(
-                usual.overdueAfterDays(),
-                usual.staleAfterDays(),
-                usual.weakAfterDays(),
-                usual.weakAfterDaysInZone1(),
-                usual.warmUpMinutes(),
-                usual.lowestRatio(),
-                usual.highestRatio(),
-                usual.carryDays(),
-                usual.baskingHours(),
-                true,
-                usual.keepsDoses(),
-                usual.repeatsAsked(),
-                false);
     }
 
     private ResultActions see(SignedIn person, String path) throws Exception {
