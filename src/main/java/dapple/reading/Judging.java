@@ -20,9 +20,11 @@ import dapple.rig.Rigs;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Service;
 
 /**
@@ -59,20 +61,43 @@ class Judging {
         this.clock = clock;
     }
 
-    /** Judges every reading of a visit that nothing supersedes and nobody has withdrawn. */
+    /**
+     * Judges every reading of a visit that nothing supersedes and nobody has withdrawn.
+     *
+     * @return those of which something else is said than before
+     */
     List<Reading> judge(Visit visit) {
         Instant now = clock.instant();
-        Map<Long, RepeatsTaken> repeated = repeats.ofVisit(visit.id());
-        List<Calibrated> visited = readings.currentOfVisit(visit.id()).stream()
-                .map(reading -> calibrated(reading, Optional.ofNullable(repeated.get(reading.id()))))
-                .toList();
-        visited.forEach(one -> record(one.reading(), verdictsOn(one, visited, now), now));
-        return visited.stream().map(Calibrated::reading).toList();
+        List<Calibrated> visited = calibrated(visit);
+        Map<Long, List<Verdict>> standing =
+                verdicts.currentOfVisit(visit.id()).stream().collect(Collectors.groupingBy(Verdict::readingId));
+        List<Reading> changed = new ArrayList<>();
+        for (Calibrated one : visited) {
+            List<Verdict> before = standing.getOrDefault(one.reading().id(), List.of());
+            if (record(verdictsOn(one, visited, now), before, now)) {
+                changed.add(one.reading());
+            }
+        }
+        verdicts.flush();
+        return changed;
     }
 
-    private Calibrated calibrated(Reading reading, Optional<RepeatsTaken> repeated) {
-        PointFacts point = enclosures.point(reading.siteId(), reading.pointId());
-        MeterFacts meter = meters.get(reading.siteId(), reading.meterId());
+    /** What was read at one point or with one meter asks for it once. */
+    private List<Calibrated> calibrated(Visit visit) {
+        Map<Long, RepeatsTaken> repeated = repeats.ofVisit(visit.id());
+        Map<Long, PointFacts> points = new HashMap<>();
+        Map<Long, MeterFacts> used = new HashMap<>();
+        return readings.currentOfVisit(visit.id()).stream()
+                .map(reading -> calibrated(
+                        reading,
+                        points.computeIfAbsent(reading.pointId(), id -> enclosures.point(reading.siteId(), id)),
+                        used.computeIfAbsent(reading.meterId(), id -> meters.get(reading.siteId(), id)),
+                        Optional.ofNullable(repeated.get(reading.id()))))
+                .toList();
+    }
+
+    private Calibrated calibrated(
+            Reading reading, PointFacts point, MeterFacts meter, Optional<RepeatsTaken> repeated) {
         Optional<CalibrationInForce> calibration = meters.calibrationAt(meter.id(), reading.takenAt());
         Optional<Long> rig = rigs.idAt(reading.siteId(), reading.visit().enclosureId(), reading.takenAt());
         double factor = factor(calibration, reading).orElse(1.0);
@@ -149,15 +174,19 @@ class Judging {
         return new Verdict(one.reading(), basis, corrected, judgement, now);
     }
 
-    private void record(Reading reading, List<Verdict> found, Instant now) {
-        List<Verdict> standing = new ArrayList<>(verdicts.current(reading.id()));
-        for (Verdict verdict : found) {
-            Optional<Verdict> same =
-                    standing.stream().filter(verdict::saysTheSameAs).findFirst();
-            same.ifPresentOrElse(standing::remove, () -> verdicts.save(verdict));
-        }
-        standing.forEach(outdated -> outdated.replace(now));
-        verdicts.flush();
+    /** Leaves what says the same as what stands; whether there was anything else. */
+    private boolean record(List<Verdict> found, List<Verdict> standing, Instant now) {
+        List<Verdict> outdated = new ArrayList<>(standing);
+        List<Verdict> unsaid = found.stream()
+                .filter(verdict -> outdated.stream()
+                        .filter(verdict::saysTheSameAs)
+                        .findFirst()
+                        .map(outdated::remove)
+                        .isEmpty())
+                .toList();
+        verdicts.saveAll(unsaid);
+        outdated.forEach(verdict -> verdict.replace(now));
+        return !unsaid.isEmpty() || !outdated.isEmpty();
     }
 
     private record Calibrated(

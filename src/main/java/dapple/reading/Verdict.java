@@ -66,6 +66,10 @@ class Verdict {
         this.judgedAt = judgedAt;
     }
 
+    long readingId() {
+        return readingId;
+    }
+
     void replace(Instant at) {
         this.replacedAt = at;
     }

@@ -1,5 +1,6 @@
 package dapple.reading;
 
+import dapple.light.quantity.Quantity;
 import org.springframework.stereotype.Component;
 
 /** Renews what the readings of a visit are judged to be, and the table of newest readings with it. */
@@ -15,13 +16,23 @@ class Verdicts {
 
     /** In the transaction that holds the visit's lock. */
     void renew(Visit visit) {
-        judging.judge(visit)
-                .forEach(reading -> latest.refresh(reading.siteId(), reading.pointId(), reading.quantity()));
+        judging.judge(visit).stream().map(Read::of).distinct().forEach(this::refresh);
     }
 
     /** The same after a reading of the visit has gone. */
     void renewWithout(Reading gone) {
         renew(gone.visit());
-        latest.refresh(gone.siteId(), gone.pointId(), gone.quantity());
+        refresh(Read.of(gone));
+    }
+
+    private void refresh(Read read) {
+        latest.refresh(read.siteId(), read.pointId(), read.quantity());
+    }
+
+    /** What one row of newest readings is of. */
+    private record Read(long siteId, long pointId, Quantity quantity) {
+        static Read of(Reading reading) {
+            return new Read(reading.siteId(), reading.pointId(), reading.quantity());
+        }
     }
 }
