@@ -1,7 +1,9 @@
 // The pictures of photos that were taken on this phone and are not stored yet. They have a database of their own, so that
 // what is typed is never read or written together with them.
 const NAME = 'dapple-walk-photos';
-const ROOM_BYTES = 20_000_000; // stays free for what is typed
+const ROOM = 'room';
+const ROOM_BYTES = 2_000_000; // stays free: some thousand readings
+const CHANCE_BYTES = 65_536; // the most that a browser gives at once
 const BEGUN_MILLISECONDS = 3_600_000;
 
 const done = (request) => new Promise((resolve, reject) => {
@@ -15,17 +17,24 @@ const open = () => {
   return done(request);
 };
 
-export class Pictures {
-  /** Kept when this returns; throws, and keeps nothing, where there is no room. */
-  async put(key, bytes) {
-    if (!await this.hasRoom(bytes.byteLength)) throw new Error('no room');
-    await this.change((pictures) => pictures.put({ key, bytes, at: Date.now() }));
-  }
+/** By chance, so that no browser can fold it. */
+function filled(length) {
+  const bytes = new Uint8Array(length);
+  for (let at = 0; at < length; at += CHANCE_BYTES) crypto.getRandomValues(bytes.subarray(at, at + CHANCE_BYTES));
+  return bytes.buffer;
+}
 
-  /** Over plain HTTP a browser does not say. */
-  async hasRoom(bytes) {
-    const found = await navigator.storage?.estimate?.();
-    return !found || found.quota - found.usage >= bytes + ROOM_BYTES;
+export class Pictures {
+  /**
+   * Kept when this returns; throws, and keeps nothing, unless there is room for it and for what is typed after it. Not every
+   * browser says what room there is: therefore it is tried.
+   */
+  async put(key, bytes) {
+    await this.change((pictures) => {
+      pictures.put({ key, bytes, at: Date.now() });
+      pictures.put({ key: ROOM, bytes: filled(ROOM_BYTES), at: 0 });
+    });
+    await this.delete(ROOM);
   }
 
   /** The bytes of a JPEG, or null. */
