@@ -50,6 +50,7 @@ class PhoneTexts {
             "phone.visit.of",
             "phone.note",
             "phone.photo.kept",
+            "phone.photo.count",
             "phone.photo.many",
             "phone.photo.unread",
             "phone.photo.full",

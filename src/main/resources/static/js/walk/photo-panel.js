@@ -16,6 +16,7 @@ export class PhotoPanel {
   show(stop) {
     if (this.stop?.visitKey !== stop.visitKey) this.say('photo-wrong', '');
     this.stop = stop;
+    this.count();
     this.view.slot('photos').href = `/enclosures/${stop.enclosureId}/visits/${stop.visitKey}/photos`;
   }
 
@@ -28,9 +29,14 @@ export class PhotoPanel {
 
   async takeOne(file, stop) {
     this.say('photo-wrong', '');
-    this.say('photo-busy', this.view.say('photos.busy'));
+    this.view.put('photo-count', this.view.say('photos.busy'));
     this.say('photo-wrong', await this.wrongWith(file, stop));
-    this.say('photo-busy', '');
+    this.count();
+  }
+
+  count() {
+    const count = this.countOf(this.stop);
+    this.view.put('photo-count', count ? this.view.say('phone.photo.count', count) : '');
   }
 
   /** What hinders that a photo is kept; empty: it is kept. */
