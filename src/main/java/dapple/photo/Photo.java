@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
 @Entity
 @Table(name = "visit_photo")
 class Photo {
+    /** When it was taken, and when it was stored. */
+    record Times(Instant takenAt, Instant recordedAt) {}
+
     @Id
     @GeneratedValue(strategy = GenerationType.IDENTITY)
     private long id;
@@ -26,6 +29,7 @@ class Photo {
     private UUID entryKey;
     private int widthPixels;
     private int heightPixels;
+    private Instant takenAt;
     private Instant recordedAt;
     private long recordedBy;
     private @Nullable Instant removedAt;
@@ -35,14 +39,15 @@ class Photo {
     @SuppressWarnings("NullAway.Init")
     protected Photo() {}
 
-    Photo(NewPhoto added, VisitFacts visit, Prepared prepared, Instant recordedAt) {
+    Photo(NewPhoto added, VisitFacts visit, Prepared prepared, Times times) {
         this.siteId = added.visitor().siteId();
         this.visitId = visit.id();
         this.enclosureId = visit.enclosureId();
         this.entryKey = added.key();
         this.widthPixels = prepared.widthPixels();
         this.heightPixels = prepared.heightPixels();
-        this.recordedAt = recordedAt;
+        this.takenAt = times.takenAt();
+        this.recordedAt = times.recordedAt();
         this.recordedBy = added.visitor().personId();
     }
 
@@ -57,7 +62,7 @@ class Photo {
     }
 
     PhotoFacts facts() {
-        return new PhotoFacts(id, visitId, enclosureId, widthPixels, heightPixels, recordedAt, recordedBy, removal());
+        return new PhotoFacts(id, visitId, enclosureId, widthPixels, heightPixels, takenAt, recordedBy, removal());
     }
 
     private Optional<Removal> removal() {

@@ -7,6 +7,7 @@ import java.util.Optional;
 /**
  * A photo of a visit, without its pictures.
  *
+ * @param at when it was taken
  * @param removal that its pictures were deleted
  */
 public record PhotoFacts(

@@ -1,5 +1,6 @@
 package dapple.photo;
 
+import dapple.photo.Photo.Times;
 import dapple.photo.PhotoFacts.Removal;
 import dapple.reading.Patiently;
 import dapple.reading.VisitFacts;
@@ -8,6 +9,7 @@ import dapple.reading.Visits;
 import dapple.site.ConflictException;
 import dapple.site.NotFoundException;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -51,20 +53,32 @@ public class Photos {
      * @param file a picture as it comes from a camera
      * @return its id
      * @throws PhotoRefusedException if it is none, too large, or one too many
+     * @throws ConflictException if the visit, or the photo of this key, is another one
      */
     public long add(NewPhoto added, byte[] file) {
         Prepared prepared = preparing.prepare(file);
         return patiently.run(() -> {
-            VisitFacts visit = visits.open(added.visitor(), added.visitKey(), added.enclosureId());
-            return photos.findByEntryKey(added.key()).map(Photo::id).orElseGet(() -> store(added, visit, prepared));
+            Instant now = clock.instant();
+            Instant takenAt = added.takenAt().orElse(now);
+            VisitFacts visit = visits.open(added.visitor(), added.visitKey(), added.enclosureId(), takenAt);
+            return photos.findByEntryKey(added.key())
+                    .map(kept -> kept(kept.facts(), visit))
+                    .orElseGet(() -> store(new Photo(added, visit, prepared, new Times(takenAt, now)), prepared));
         });
     }
 
-    private long store(NewPhoto added, VisitFacts visit, Prepared prepared) {
-        if (photos.countOf(visit.id()) >= MOST_OF_A_VISIT) {
+    private static long kept(PhotoFacts photo, VisitFacts visit) {
+        if (photo.visitId() != visit.id()) {
+            throw new ConflictException("the key belongs to a photo of another visit");
+        }
+        return photo.id();
+    }
+
+    private long store(Photo taken, Prepared prepared) {
+        if (photos.countOf(taken.facts().visitId()) >= MOST_OF_A_VISIT) {
             throw new PhotoRefusedException(PhotoFault.TOO_MANY_PHOTOS);
         }
-        Photo photo = photos.saveAndFlush(new Photo(added, visit, prepared, clock.instant()));
+        Photo photo = photos.saveAndFlush(taken);
         for (Scale scale : Scale.values()) {
             pictures.saveAndFlush(new Picture(photo, scale, prepared.in(scale)));
         }

@@ -6,8 +6,6 @@ import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
 import dapple.reading.Visitor;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -65,26 +63,11 @@ class VisitPhotosController {
             Model model) {
         enclosures.get(me.siteId(), enclosureId);
         try {
-            photos.add(new NewPhoto(Visitor.of(me), visitKey, enclosureId, key), bytes(photo));
+            photos.add(new NewPhoto(Visitor.of(me), visitKey, enclosureId, key), new PhotoFile(photo).bytes());
             return "redirect:/enclosures/" + enclosureId + "/visits/" + visitKey;
         } catch (PhotoRefusedException refused) {
             model.addAttribute("fault", refused.fault());
             return page(me, enclosureId, visitKey, model);
-        }
-    }
-
-    /** A file that is too large is not read into memory. */
-    private static byte[] bytes(Optional<MultipartFile> photo) {
-        if (photo.isEmpty()) {
-            throw new PhotoRefusedException(PhotoFault.NONE_CHOSEN);
-        }
-        if (photo.get().getSize() > PicturePreparing.MOST_BYTES) {
-            throw new PhotoRefusedException(PhotoFault.TOO_LARGE);
-        }
-        try {
-            return photo.get().getBytes();
-        } catch (IOException cause) {
-            throw new UncheckedIOException("cannot read a photo that was sent", cause);
         }
     }
 }

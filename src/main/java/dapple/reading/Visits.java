@@ -2,7 +2,7 @@ package dapple.reading;
 
 import dapple.enclosure.Enclosures;
 import dapple.site.NotFoundException;
-import java.time.Clock;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
@@ -15,20 +15,18 @@ public class Visits {
     private final VisitRepository visits;
     private final VisitOpening opening;
     private final Enclosures enclosures;
-    private final Clock clock;
 
-    Visits(VisitRepository visits, VisitOpening opening, Enclosures enclosures, Clock clock) {
+    Visits(VisitRepository visits, VisitOpening opening, Enclosures enclosures) {
         this.visits = visits;
         this.opening = opening;
         this.enclosures = enclosures;
-        this.clock = clock;
     }
 
-    /** The visit of an entry, begun by it if it is the first; held until the end of the transaction. */
+    /** The visit of an entry that was made at an instant, begun by it if it is the first; held until the end of the transaction. */
     @Transactional(propagation = Propagation.MANDATORY)
-    public VisitFacts open(Visitor visitor, UUID visitKey, long enclosureId) {
+    public VisitFacts open(Visitor visitor, UUID visitKey, long enclosureId, Instant at) {
         enclosures.get(visitor.siteId(), enclosureId);
-        return opening.at(visitor, visitKey, enclosureId, clock.instant()).facts();
+        return opening.at(visitor, visitKey, enclosureId, at).facts();
     }
 
     /** A visit that has begun. */

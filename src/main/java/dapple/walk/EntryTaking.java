@@ -13,11 +13,7 @@ import dapple.reading.TypedAmount;
 import dapple.reading.Unread;
 import dapple.reading.VisitPlace;
 import dapple.reading.Visitor;
-import dapple.site.ConflictException;
 import dapple.site.Given;
-import dapple.site.NotFoundException;
-import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
@@ -28,9 +24,7 @@ import org.springframework.stereotype.Service;
 /** Stores what phones send, each entry by itself and once; what cannot be stored is refused in words. */
 @Service
 class EntryTaking {
-    /** What has waited longer than this is no reading of a walk any more (ours, no source). */
-    private static final Duration OLDEST = Duration.ofDays(90);
-
+    private final Admission admission;
     private final ReadingLogging logging;
     private final VisitTaking visits;
     private final Readings readings;
@@ -38,17 +32,17 @@ class EntryTaking {
     private final ReadersDose dose;
     private final Sentences sentences;
     private final MessageSource messages;
-    private final Clock clock;
 
     EntryTaking(
+            Admission admission,
             ReadingLogging logging,
             VisitTaking visits,
             Readings readings,
             Meters meters,
             ReadersDose dose,
             Sentences sentences,
-            MessageSource messages,
-            Clock clock) {
+            MessageSource messages) {
+        this.admission = admission;
         this.logging = logging;
         this.visits = visits;
         this.readings = readings;
@@ -56,7 +50,6 @@ class EntryTaking {
         this.dose = dose;
         this.sentences = sentences;
         this.messages = messages;
-        this.clock = clock;
     }
 
     /**
@@ -69,27 +62,7 @@ class EntryTaking {
             throw new IllegalArgumentException(
                     "an entry must name its place, person, times, and an amount or an outcome");
         }
-        UUID key = Given.of(typed.key());
-        if (Given.of(typed.personId()) != me.personId()) {
-            return Answer.refused(key, say("phone.refused.person"));
-        }
-        Instant takenAt = takenAt(typed);
-        if (takenAt.isBefore(clock.instant().minus(OLDEST))) {
-            return Answer.refused(key, say("phone.refused.old"));
-        }
-        try {
-            return stored(me, typed, takenAt);
-        } catch (NotFoundException gone) {
-            return Answer.refused(key, say("phone.refused.gone"));
-        } catch (ConflictException taken) {
-            return Answer.refused(key, say("phone.refused.conflict"));
-        }
-    }
-
-    /** By the server's clock: the phone's may be wrong, yet knows how long ago it was. */
-    private Instant takenAt(TypedEntry typed) {
-        Duration ago = Duration.between(Given.of(typed.takenAt()), Given.of(typed.sentAt()));
-        return clock.instant().minus(ago.isNegative() ? Duration.ZERO : ago);
+        return admission.admit(me, typed, takenAt -> stored(me, typed, takenAt));
     }
 
     private Answer stored(SignedIn me, TypedEntry typed, Instant takenAt) {

@@ -14,7 +14,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a phone sends: a reading of a step, why there is none, a note on the visit, or how its cover was. Nothing in it is trusted; anything may be missing.
+ * What a phone sends: a reading of a step, why there is none, a note on the visit, how its cover was, or where a photo is from. Nothing in it is
+ * trusted; anything may be missing.
  *
  * @param personId who typed it
  * @param repeats the amounts typed one after the other, where repeats were asked for
@@ -43,14 +44,18 @@ record TypedEntry(
         @Nullable Double secondsAtPoint) {
 
     boolean isWhole() {
+        return isPlaced() && (isOfVisit() || isOfStep());
+    }
+
+    /** Whether it names its place, person and times. */
+    boolean isPlaced() {
         return key != null
                 && visitKey != null
                 && personId != null
                 && enclosureId != null
                 && takenAt != null
                 && sentAt != null
-                && (secondsAtPoint == null || Double.isFinite(secondsAtPoint))
-                && (isOfVisit() || isOfStep());
+                && (secondsAtPoint == null || Double.isFinite(secondsAtPoint));
     }
 
     /** Whether it speaks of the visit as a whole. */

@@ -2,7 +2,8 @@
 const LONGEST_EDGE = 1600;
 const QUALITY = 0.8;
 
-async function small(file) {
+/** A JPEG of a picture, turned upright, no larger than is kept, and with nothing in it but the picture. */
+export async function small(file) {
   const picture = await createImageBitmap(file, { imageOrientation: 'from-image' });
   const scale = Math.min(1, LONGEST_EDGE / Math.max(picture.width, picture.height));
   const canvas = document.createElement('canvas');
@@ -14,6 +15,7 @@ async function small(file) {
   pen.drawImage(picture, 0, 0, canvas.width, canvas.height);
   picture.close();
   const drawn = await new Promise((done) => canvas.toBlob(done, 'image/jpeg', QUALITY));
+  if (!drawn) throw new Error('nothing was drawn');
   return new File([drawn], 'photo.jpg', { type: 'image/jpeg' });
 }
 

@@ -236,6 +236,12 @@ class Browser implements DisposableBean {
         return this;
     }
 
+    /** Chooses a file in the field with this id, as from the camera. */
+    Browser attach(String field, Path file) {
+        driver.findElement(By.id(field)).sendKeys(file.toString());
+        return this;
+    }
+
     /** Chooses what has these words in the list with this id. */
     Browser choose(String list, String words) {
         new Select(driver.findElement(By.id(list))).selectByVisibleText(words);

@@ -2,18 +2,26 @@ package dapple.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dapple.photo.Camera;
 import dapple.site.RepeatsAsked;
 import dapple.site.Sites;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Timestamp;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.UUID;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.core.env.Environment;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -56,6 +64,26 @@ class PhoneIT {
               const typed = amounts.split(';').map(Number);
               return nextOf(typed, Number(resolution)) !== next || amountOf(typed) !== Number(amount);
             })));
+            """;
+
+    /** As a browser whose storage is full gives up what it began to write. */
+    private static final String NO_ROOM = """
+            const put = IDBObjectStore.prototype.put;
+            IDBObjectStore.prototype.put = function (record) {
+              const request = put.call(this, record);
+              if (record.bytes?.byteLength > 1000000) this.transaction.abort();
+              return request;
+            };
+            """;
+
+    /** The keys of all pictures that this phone keeps. */
+    private static final String PICTURES = """
+            const done = arguments[0];
+            const request = indexedDB.open('dapple-walk-photos');
+            request.onsuccess = () => {
+              const all = request.result.transaction('pictures').objectStore('pictures').getAllKeys();
+              all.onsuccess = () => done(all.result);
+            };
             """;
 
     @Autowired
@@ -142,6 +170,53 @@ class PhoneIT {
                         ids.enclosure("E06"),
                         "Mesh is dusty"))
                 .hasSize(1);
+    }
+
+    /** Taken without signal, the tab closed; the reading typed after it goes first. */
+    @Test
+    void aPhotoWithoutSignalOutlastsItsTabAndIsStoredOnce(@TempDir Path camera) throws IOException {
+        door("E06");
+        browser.offline(true).press("Note, cover, photo");
+        browser.attach("photo", Files.write(camera.resolve("large.jpg"), Camera.jpegWithExif(3000, 2000, 1)));
+        PhoneWalk phone = new PhoneWalk(browser).await(1, "WAITING");
+        browser.await("Photos among them: 1");
+        log(String.valueOf(browser.run(PhoneWalk.LIKELY)));
+        List<String> typed = phone.await(2, "WAITING").keys();
+        browser.offline(false).anotherTab().at(390, 844);
+        door("E06");
+        phone.await(2, "STORED");
+        assertThat(storedAt(typed.get(0), "visit_photo"))
+                .singleElement(InstanceOfAssertFactories.INSTANT)
+                .isAfter(storedAt(typed.get(1), "reading").get(0));
+        assertThat(database.queryForList(
+                        "select width_pixels from visit_photo where entry_key = ?",
+                        Integer.class,
+                        UUID.fromString(typed.get(0))))
+                .containsExactly(1600);
+    }
+
+    /** A photo never takes the room that readings need. */
+    @Test
+    void whereThereIsNoRoomForAPhotoNothingIsKeptOfItAndReadingsAre(@TempDir Path camera) throws IOException {
+        door("E06");
+        browser.offline(true).run(NO_ROOM);
+        browser.press("Note, cover, photo");
+        browser.attach("photo", Files.write(camera.resolve("photo.jpg"), Camera.jpeg(640, 480)));
+        browser.await("No room on this phone");
+        log(String.valueOf(browser.run(PhoneWalk.LIKELY)));
+        assertThat(new PhoneWalk(browser).await(1, "WAITING").keys()).hasSize(1);
+        assertThat(browser.runAsync(PICTURES)).isEqualTo(List.of());
+    }
+
+    private List<Instant> storedAt(String key, String table) {
+        return database
+                .queryForList(
+                        "select recorded_at from " + table + " where entry_key = ?",
+                        Timestamp.class,
+                        UUID.fromString(key))
+                .stream()
+                .map(Timestamp::toInstant)
+                .toList();
     }
 
     /** From the opened page to a stored reading and the next point: a tap a digit, and one. */
@@ -252,8 +327,9 @@ class PhoneIT {
     @Test
     void whatIsPressedIsLargeEnoughForGloves() {
         door("E01");
+        browser.press("Note, cover, photo");
         assertThat(browser.run(
-                        "return [...document.querySelectorAll('#phone button, #phone a, #phone select, #phone summary')]"
+                        "return [...document.querySelectorAll('#phone button, #phone a, #phone select, #phone summary, #phone label.button')]"
                                 + ".filter(one => one.checkVisibility()).filter(one => one.getBoundingClientRect().height < 48)"
                                 + ".map(one => one.textContent);"))
                 .isEqualTo(List.of());

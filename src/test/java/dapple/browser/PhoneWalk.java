@@ -8,6 +8,7 @@ final class PhoneWalk {
     /** Nothing is left of what another test has typed. */
     static final String FORGET = """
             const done = arguments[0];
+            indexedDB.deleteDatabase('dapple-walk-photos');
             const request = indexedDB.deleteDatabase('dapple-walk');
             request.onsuccess = () => done(true);
             """;

@@ -13,9 +13,9 @@ import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 
 /** Takes pictures for tests. */
-final class Camera {
+public final class Camera {
     /** What the camera says of the place; it must not be kept. */
-    static final String PLACE = "behind the third house";
+    public static final String PLACE = "behind the third house";
 
     private Camera() {}
 
@@ -40,7 +40,7 @@ final class Camera {
         }
     }
 
-    static byte[] jpeg(int width, int height) {
+    public static byte[] jpeg(int width, int height) {
         return file(scene(width, height), "jpeg");
     }
 
@@ -48,7 +48,7 @@ final class Camera {
      * A JPEG as phones write them, by the layout of Exif 2.3 (CIPA DC-008, from memory): an orientation, and a GPS directory
      * with a latitude and the name of a place.
      */
-    static byte[] jpegWithExif(int width, int height, int orientation) {
+    public static byte[] jpegWithExif(int width, int height, int orientation) {
         byte[] plain = jpeg(width, height);
         byte[] exif = exif(orientation);
         return ByteBuffer.allocate(plain.length + exif.length + 4)

@@ -5,15 +5,17 @@ const root = document.querySelector('[data-walk]');
 const load = (name) => import(root.dataset[`${name}Script`]);
 const read = (id) => JSON.parse(document.getElementById(id).textContent);
 
-const [{ Walk }, { Store, newKey }, { Sender }, { View }, { Standing }, { slipsOf }, { keeperDose }, { keepPage }, rule, { Repeating }, { VisitPanel }] = await Promise.all(
-  ['walk', 'store', 'sender', 'view', 'standing', 'plausible', 'dose', 'worker', 'repeats', 'repeating', 'visit'].map(load));
+const [{ Walk }, { Store, newKey }, { Sender }, { View }, { Standing }, { slipsOf }, { keeperDose }, { keepPage }, rule, { Repeating }, { VisitPanel }, { small },
+  { Pictures }, { PhotoPanel }, { PhotoSender }, { RefusedPhotos }] = await Promise.all(['walk', 'store', 'sender', 'view', 'standing', 'plausible', 'dose', 'worker', 'repeats',
+  'repeating', 'visit', 'small', 'pictures', 'photoPanel', 'photoSender', 'refusedPhotos'].map(load));
 
 const sheet = read('sheet');
 const walk = new Walk(sheet, { slipsOf, keeperDose });
 const view = new View(root, read('texts'));
 const standing = new Standing(view, walk, goTo);
 const repeating = new Repeating(walk, rule);
-const visit = new VisitPanel(view, walk, (stop, what) => keep({ stop }, what));
+const pictures = new Pictures();
+const visit = new VisitPanel(view, walk, (stop, what) => keep({ stop }, what), new PhotoPanel(view, walk, { pictures, small, keep, newKey }));
 const chosen = new Map(); // the meter of the last entry of each quantity
 let at = null;
 let since = 0;
@@ -25,7 +27,8 @@ const sender = store && new Sender(store, (entries, told) => {
   walk.entries = entries;
   how = told;
   standing.show(how);
-});
+}, () => photoSender.send());
+const photoSender = store && new PhotoSender(store, pictures, sender, view.say('phone.photo.lost'));
 
 function goTo(next) {
   at = next;
@@ -138,6 +141,8 @@ if (store) {
   goTo(walk.atDoor(location.hash) ?? walk.next());
   addEventListener('hashchange', () => goTo(walk.atDoor(location.hash) ?? at));
   sender.send();
+  new RefusedPhotos(view, { store, pictures, changed: () => sender.send() });
+  pictures.keepOnly(walk.entries.filter((entry) => entry.photo && entry.state !== 'STORED').map((entry) => entry.key));
   keepPage();
 } else {
   root.querySelector('#no-store').hidden = false;

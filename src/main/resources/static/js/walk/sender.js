@@ -1,16 +1,22 @@
-// Sends what waits, one entry after another in the order of typing, until the site says that it is stored.
+// Sends what waits, one entry after another in the order of typing, until the site says that it is stored. Photos come after.
 const AGAIN_MILLISECONDS = 15_000;
 const PATIENCE_MILLISECONDS = 20_000;
 const SENT_FIELDS = ['key', 'visitKey', 'personId', 'enclosureId', 'pointId', 'quantity', 'meterId', 'amount', 'held', 'outcome',
   'repeats', 'stopped', 'note', 'cover', 'takenAt', 'secondsAtPoint'];
 
-const waits = (entry) => entry.state === 'WAITING' || entry.state === 'SENT';
+const REFUSALS = [400, 413, 422];
+
+const waits = (entry) => (entry.state === 'WAITING' || entry.state === 'SENT') && !entry.photo;
 
 export class Sender {
-  /** @param told called with (entries, {signedOut, otherPerson}) whenever something has changed */
-  constructor(store, told) {
+  /**
+   * @param told called with (entries, {signedOut, otherPerson}) whenever something has changed
+   * @param afterwards called whenever nothing more can be sent
+   */
+  constructor(store, told, afterwards) {
     this.store = store;
     this.told = told;
+    this.afterwards = afterwards;
     this.busy = false;
     this.again = false;
     addEventListener('online', () => this.send());
@@ -31,6 +37,7 @@ export class Sender {
     } finally {
       this.busy = false;
     }
+    this.afterwards();
   }
 
   async round() {
@@ -58,26 +65,33 @@ export class Sender {
 
   /** Whether the next may follow: what is refused is out of the way, what was not answered is not. */
   async sendOne(entry, ticket) {
+    const settled = await this.settled(entry, () => this.fetch('/walk/entries', {
+      method: 'POST',
+      redirect: 'manual',
+      headers: { 'Content-Type': 'application/json', [ticket.header]: ticket.token },
+      body: JSON.stringify({ ...Object.fromEntries(SENT_FIELDS.map((field) => [field, entry[field] ?? null])), sentAt: new Date().toISOString() }),
+    }));
+    return settled.state !== 'WAITING';
+  }
+
+  /** What became of an entry by the answer to what it is sent with. */
+  async settled(entry, post) {
     await this.store.put({ ...entry, state: 'SENT' });
     this.tell({});
+    const settled = { ...entry, ...await this.became(post) };
+    await this.store.put(settled);
+    return settled;
+  }
+
+  async became(post) {
     try {
-      const answer = await this.fetch('/walk/entries', {
-        method: 'POST',
-        redirect: 'manual',
-        headers: { 'Content-Type': 'application/json', [ticket.header]: ticket.token },
-        body: JSON.stringify({ ...Object.fromEntries(SENT_FIELDS.map((field) => [field, entry[field] ?? null])), sentAt: new Date().toISOString() }),
-      });
-      if (answer.status === 422 || answer.status === 400) {
-        await this.store.put({ ...entry, state: 'REFUSED', words: '' });
-        return true;
-      }
+      const answer = await post();
+      if (REFUSALS.includes(answer.status)) return { state: 'REFUSED', words: '' };
       if (!answer.ok) throw new Error(`answered ${answer.status}`);
       const said = await answer.json();
-      await this.store.put({ ...entry, state: said.kind, words: said.words, judged: said.state, readingId: said.readingId });
-      return true;
+      return { state: said.kind, words: said.words, judged: said.state, readingId: said.readingId };
     } catch {
-      await this.store.put({ ...entry, state: 'WAITING' });
-      return false;
+      return { state: 'WAITING' };
     }
   }
 

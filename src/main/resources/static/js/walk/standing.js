@@ -34,6 +34,7 @@ export class Standing {
   what(entry) {
     if (entry.outcome) return this.view.say(`outcome.${entry.outcome}`);
     if (entry.cover) return this.view.say(`visit.cover.${entry.cover}`);
+    if (entry.photo) return this.view.say('phone.photo.kept', Math.ceil(entry.photo / 1000));
     if (entry.note) return this.view.say('phone.note', entry.note);
     if (entry.state === 'OPEN') return this.view.say('phone.repeats.kept', entry.repeats.length, entry.repeats.length < 3 ? 3 : 6);
     return `${entry.typed} ${entry.unit}`;
@@ -47,6 +48,8 @@ export class Standing {
     const age = Math.max(0, Date.now() - Math.min(...waiting.map((entry) => Date.parse(entry.takenAt))));
     this.view.put('waiting', waiting.length === 1
       ? this.view.say('phone.waiting.one', this.age(age)) : this.view.say('phone.waiting.many', waiting.length, this.age(age)));
+    const photos = waiting.filter((entry) => entry.photo).length;
+    this.view.put('waiting-photos', photos ? this.view.say('phone.waiting.photos', photos) : '');
     this.view.slot('waiting-old').hidden = age < AGED_MILLISECONDS;
     const others = waiting.filter((entry) => entry.personId !== this.walk.sheet.person.id);
     this.view.put('other-person', otherPerson && others.length ? this.view.say('phone.other-person', others.length, others[0].personName) : '');
@@ -87,9 +90,27 @@ export class Standing {
       const item = this.view.item(this.words(entry));
       item.dataset.state = entry.state;
       if (entry.words) item.append(`. ${entry.words}`);
+      if (entry.photo && entry.state === 'REFUSED') item.append(this.choices(entry));
       return item;
     });
+    const { refused, key } = document.activeElement.dataset;
     this.view.slot('entries').replaceChildren(...items);
+    if (refused) this.view.slot('entries').querySelector(`[data-refused="${refused}"][data-key="${key}"]`)?.focus();
     this.view.slot('none').hidden = items.length > 0;
+  }
+
+  /** A picture that is still on this phone may be sent again, or go. */
+  choices(entry) {
+    const row = document.createElement('div');
+    row.className = 'row';
+    row.append(...['again', 'forget'].map((choice) => {
+      const button = document.createElement('button');
+      button.type = 'button';
+      button.dataset.refused = choice;
+      button.dataset.key = entry.key;
+      button.textContent = this.view.say(`phone.photo.${choice}`);
+      return button;
+    }));
+    return row;
   }
 }

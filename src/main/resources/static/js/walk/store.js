@@ -28,8 +28,16 @@ export class Store {
 
   /** Kept when this returns, a dead battery later. */
   async put(entry) {
+    await this.change((entries) => entries.put(entry));
+  }
+
+  async delete(key) {
+    await this.change((entries) => entries.delete(key));
+  }
+
+  async change(work) {
     const transaction = this.database.transaction('entries', 'readwrite', { durability: 'strict' });
-    transaction.objectStore('entries').put(entry);
+    work(transaction.objectStore('entries'));
     await new Promise((resolve, reject) => {
       transaction.oncomplete = resolve;
       transaction.onabort = () => reject(transaction.error);

@@ -1,10 +1,11 @@
-// What is said of the visit at a stop as a whole: how the cover was, a note. A photo needs the network and has its own page.
+// What is said of the visit at a stop as a whole: how the cover was, a note, photos.
 export class VisitPanel {
   /** @param keep called with (stop, what) for what is to be kept */
-  constructor(view, walk, keep) {
+  constructor(view, walk, keep, photos) {
     this.view = view;
     this.walk = walk;
     this.keep = keep;
+    this.photos = photos;
     this.drafts = new Map(); // what was typed and not kept, by visit
     this.panel = view.root.querySelector('#visit');
     this.button = view.root.querySelector('[data-do="visit"]');
@@ -33,7 +34,7 @@ export class VisitPanel {
     this.stop = stop;
     this.button.hidden = false;
     this.view.put('visit-of', this.view.say('phone.visit.of', stop.code));
-    this.panel.querySelector('[data-slot="photo"]').href = `/enclosures/${stop.enclosureId}/visits/${stop.visitKey}/photos`;
+    this.photos.show(stop);
     this.covers();
   }
 
