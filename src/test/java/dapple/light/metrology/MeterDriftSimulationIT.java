@@ -137,7 +137,7 @@ class MeterDriftSimulationIT {
         assertThat(pairsCovered()).as("pairs").isBetween(0.92, 0.98);
     }
 
-    /** What is told first is told where chance helped, so that a little more of it is too large. */
+    /** What is told first is told where chance helped: it is told with room for that. */
     @Test
     void intervalsHoldTheTruthAtOnce(TestReporter reporter) {
         double first =
@@ -145,7 +145,7 @@ class MeterDriftSimulationIT {
                         .parallel()
                         .flatMap(one -> one.whenFound().map(finding -> new Said(one, finding)).stream()));
         reporter.publishEntry("covered when found", "" + first);
-        assertThat(first).isBetween(0.90, 0.98);
+        assertThat(first).isBetween(0.92, 0.98);
     }
 
     @Test
