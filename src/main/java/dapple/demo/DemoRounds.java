@@ -1,6 +1,7 @@
 package dapple.demo;
 
 import dapple.demo.DemoRows.Further;
+import dapple.demo.DemoRows.Instead;
 import dapple.demo.DemoRows.Space;
 import dapple.demo.DemoRows.Spot;
 import dapple.enclosure.Enclosures;
@@ -71,12 +72,16 @@ class DemoRounds {
                 double scatter = week == WEEKS ? 0 : SCATTER * chance.nextGaussian();
                 VisitPlace where = new VisitPlace(
                         visit, enclosure, stops.get(place).point().id());
-                stops.get(place).readings().forEach(read -> {
-                    UUID key = key(where + " with " + read.meter().code());
-                    double amount = read.amount(share, scatter);
-                    logging.log(
-                            story.visitor(), new Entry(key, where, read.meter().id(), amount, taken));
-                });
+                Optional<Instead> instead = story.rows().insteadAt(space, week);
+                stops.get(place).readings().stream()
+                        .map(read -> story.by(instead, read))
+                        .forEach(read -> {
+                            UUID key = key(where + " with " + read.meter().code());
+                            double amount = read.amount(share, scatter);
+                            logging.log(
+                                    story.visitor(),
+                                    new Entry(key, where, read.meter().id(), amount, taken));
+                        });
             }
         }
     }
@@ -142,6 +147,14 @@ class DemoRounds {
 
         long speciesId(String scientificName) {
             return Given.of(species.get(scientificName)).id();
+        }
+
+        /** The same by the meter that was at hand, where it reads the same quantity. */
+        private Read by(Optional<Instead> instead, Read read) {
+            return instead.filter(
+                            one -> meter(one.meter()).quantity() == read.meter().quantity())
+                    .map(one -> new Read(meter(one.meter()), one.times() * read.first(), one.times() * read.last()))
+                    .orElse(read);
         }
 
         private Read read(Further further) {

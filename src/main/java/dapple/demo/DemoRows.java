@@ -19,7 +19,12 @@ import java.util.Optional;
 
 /** The invented collection, from the tables of {@code demo}. */
 record DemoRows(
-        List<Kind> species, List<Space> enclosures, List<Tenant> animals, List<Spot> points, List<Further> further) {
+        List<Kind> species,
+        List<Space> enclosures,
+        List<Tenant> animals,
+        List<Spot> points,
+        List<Further> further,
+        List<Instead> instead) {
 
     static DemoRows read() {
         return new DemoRows(
@@ -27,7 +32,8 @@ record DemoRows(
                 ReferenceTable.rows("demo/enclosures.csv", Space::of),
                 ReferenceTable.rows("demo/animals.csv", Tenant::of),
                 ReferenceTable.rows("demo/points.csv", Spot::of),
-                ReferenceTable.rows("demo/further-readings.csv", Further::of));
+                ReferenceTable.rows("demo/further-readings.csv", Further::of),
+                ReferenceTable.rows("demo/other-meter.csv", Instead::of));
     }
 
     List<Spot> pointsOf(Space space) {
@@ -47,6 +53,13 @@ record DemoRows(
                 .filter(one ->
                         one.enclosure().equals(spot.enclosure()) && one.point().equals(spot.code()))
                 .toList();
+    }
+
+    /** By which other meter an enclosure was read in a week. */
+    Optional<Instead> insteadAt(Space space, int week) {
+        return instead.stream()
+                .filter(one -> one.enclosure().equals(space.code()) && one.week() == week)
+                .findFirst();
     }
 
     /** A species, with the zone that the site has approved for it, if it has. */
@@ -137,6 +150,21 @@ record DemoRows(
                     row.getField("meter"),
                     number(row, "first"),
                     number(row, "last"));
+        }
+    }
+
+    /**
+     * A week in which an enclosure was read by another meter than usual.
+     *
+     * @param times what it shows over what it should: below 1 since it fell, of which nobody made a note
+     */
+    record Instead(String enclosure, int week, String meter, double times) {
+        static Instead of(NamedCsvRecord row) {
+            return new Instead(
+                    row.getField("enclosure"),
+                    Integer.parseInt(row.getField("week")),
+                    row.getField("meter"),
+                    number(row, "shows_times"));
         }
     }
 

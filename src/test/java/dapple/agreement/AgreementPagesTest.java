@@ -31,7 +31,7 @@ class AgreementPagesTest {
     private static final double TENTH_LESS = Math.log(0.9);
 
     /** 10 % less; the intervals of the telling are ± 0.02 in ln: 8.2 to 11.8 %. */
-    private static final String WORDS = "−10.0 % (−11.8 to −8.2 %, 95 %)";
+    private static final String WORDS = "−10.0\u00a0% (−11.8 to −8.2\u00a0%, 95\u00a0%)";
 
     @Autowired
     private TestCollection collection;

@@ -60,6 +60,11 @@ class DemoIds {
         return id("select min(id) from comparison");
     }
 
+    /** What the demo's readings say of a meter; it is there before the first page is served. */
+    long meterFinding() {
+        return id("select id from agreement_finding");
+    }
+
     long animal(String name) {
         return id("select id from animal where name = ?", name);
     }

@@ -147,6 +147,7 @@ final class DemoViews {
                 View.of("/meters/{meterId}/history", "supervisor", meter() + "/history"),
                 View.of("/meters/{meterId}/uncertainty", "supervisor", meter() + "/uncertainty"),
                 View.of("/meters/agreement", "supervisor", "/meters/agreement"),
+                View.of("/meters/agreement/{findingId}", "supervisor", finding()),
                 View.of("/meters/{meterId}/agreement", "keeper", meter() + "/agreement"),
                 View.of("/meters/{meterId}/practice", "keeper", meter() + "/practice"),
                 View.of("/meters/{meterId}/events/new", "keeper", meter() + "/events/new"),
@@ -248,6 +249,8 @@ final class DemoViews {
                 View.of("a borrowed meter", "keeper", "/meters/" + ids.meter("M5")),
                 View.of("a dropped meter", "keeper", "/meters/" + ids.meter("M3") + "/practice"),
                 View.of("a meter past due", "supervisor", "/meters/" + ids.meter("M2")),
+                View.of("a meter that fell unnoticed", "keeper", "/meters/" + ids.meter("M7") + "/agreement"),
+                View.of("what is said of it to a keeper", "keeper", finding()),
                 View.of("a lamp model without spectrum", "supervisor", "/lamp-models/" + ids.lampModel("L31")),
                 View.of("a hot lamp model", "keeper", "/lamp-models/" + ids.lampModel("L12")),
                 View.of("two species together", "keeper", "/enclosures/" + ids.enclosure("E13")),
@@ -422,6 +425,10 @@ final class DemoViews {
 
     private String meter() {
         return "/meters/" + ids.meter("M1");
+    }
+
+    private String finding() {
+        return "/meters/agreement/" + ids.meterFinding();
     }
 
     private String species() {

@@ -35,8 +35,7 @@ class EveryPageIT {
             Map.entry(
                     "/meters/{meterId}/calibrations/{calibrationId}/file", "no page but a file; CertificatesPagesTest"),
             Map.entry("/walk/ticket", "no page but a document; EntriesPagesTest"),
-            Map.entry("/review/standing", "a part of /review; SliceIT, which has it renew itself"),
-            Map.entry("/meters/agreement/{findingId}", "nothing is wrong with the demo's meters; AgreementPagesTest"));
+            Map.entry("/review/standing", "a part of /review; SliceIT, which has it renew itself"));
 
     @Autowired
     private Browser browser;

@@ -3,6 +3,8 @@ package dapple.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import dapple.agreement.FindingKind;
+import dapple.agreement.MeterFindings;
 import dapple.animal.Animals;
 import dapple.demo.DemoRows.Spot;
 import dapple.enclosure.EnclosureFacts;
@@ -52,6 +54,12 @@ class DemoStoryIT {
     private static final Duration BEFORE_THE_CHANGES = Duration.ofDays(60);
 
     private static final String ON_RECORD_ALONE = "E09";
+
+    /** What M7 shows over what it should, since it fell: as the demo's table of readings has it. */
+    private static final double SINCE_IT_FELL = 0.88;
+
+    @Autowired
+    private MeterFindings findings;
 
     @Autowired
     private Rigs rigs;
@@ -164,6 +172,19 @@ class DemoStoryIT {
                 .containsExactly("M2");
     }
 
+    /** It fell between the fourth and the fifth week, and nobody made a note of it: M7 shows 12 % less since. */
+    @Test
+    void theReadingsTellOfOneMeterThatFell() {
+        assertThat(findings.all(site())).singleElement().satisfies(finding -> {
+            assertThat(finding.meterId()).hasValue(meter("M7"));
+            assertThat(finding.kind()).isEqualTo(FindingKind.KNOCKED);
+            assertThat(finding.isOpen()).isTrue();
+            assertThat(finding.lnInterval().contains(Math.log(SINCE_IT_FELL))).isTrue();
+            assertThat(finding.weekFrom()).isBetween(daysAgo(38), daysAgo(17));
+            assertThat(finding.doubts()).isEmpty();
+        });
+    }
+
     @Test
     void twoSpeciesShareAnEnclosureEachWithPointsOfItsOwn() {
         List<PointFacts> points = enclosures.pointsOf(site(), enclosure("E13"));
@@ -179,6 +200,18 @@ class DemoStoryIT {
 
     private long site() {
         return database.sql("select id from site").query(Long.class).single();
+    }
+
+    private long meter(String code) {
+        return meters.inUse(site()).stream()
+                .filter(meter -> meter.code().equals(code))
+                .map(MeterFacts::id)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static Instant daysAgo(int days) {
+        return Instant.now().minus(Duration.ofDays(days));
     }
 
     private long enclosure(String code) {

@@ -62,7 +62,7 @@ public record MeterDrift(
                 .map(suspicion -> new SharedShift(
                         watch.end(suspicion.week()),
                         watch.start(suspicion.best().shape().week()),
-                        Change.of(suspicion.best())))
+                        Change.ofTold(suspicion.best())))
                 .toList();
     }
 
@@ -104,12 +104,12 @@ public record MeterDrift(
         String meter = watch.meters().get(change.shape().meter());
         Doubt doubt = doubt(watch, change.shape().meter(), suspicion);
         return change.shape().kind() == Shape.Kind.DRIFT
-                ? new Drifting(meter, watch.end(suspicion.week()), Change.of(change), doubt)
+                ? new Drifting(meter, watch.end(suspicion.week()), Change.ofTold(change), doubt)
                 : new Knocked(
                         meter,
                         watch.end(suspicion.week()),
                         watch.start(change.shape().week()),
-                        Change.of(change),
+                        Change.ofTold(change),
                         doubt);
     }
 

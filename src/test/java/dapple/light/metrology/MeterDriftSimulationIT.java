@@ -137,15 +137,15 @@ class MeterDriftSimulationIT {
         assertThat(pairsCovered()).as("pairs").isBetween(0.92, 0.98);
     }
 
-    /** What is told first is told where chance helped, so that a little more of it is too large. */
+    /** What is told first is told where chance helped: it is told with room for that. No collection counts twice. */
     @Test
     void intervalsHoldTheTruthAtOnce(TestReporter reporter) {
-        double first =
-                covered(Stream.concat(knocked.subList(0, SEEDS / 2).stream(), drifting.subList(0, SEEDS / 2).stream())
-                        .parallel()
-                        .flatMap(one -> one.whenFound().map(finding -> new Said(one, finding)).stream()));
+        double first = covered(Stream.concat(
+                        knocked.subList(0, SEEDS / 2).stream(), drifting.subList(SEEDS / 2, SEEDS).stream())
+                .parallel()
+                .flatMap(one -> one.whenFound().map(finding -> new Said(one, finding)).stream()));
         reporter.publishEntry("covered when found", "" + first);
-        assertThat(first).isBetween(0.90, 0.98);
+        assertThat(first).isBetween(0.92, 0.98);
     }
 
     @Test
