@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Properties;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Every word of the program's own that a user sees stands in {@code docs/words.md}, in the table of its kind. */
 class WordsTest {
     private static final Path WORDS = Path.of("docs/words.md");
+    private static final Pattern ARGUMENT = Pattern.compile("[{][0-9]");
     private static final Path MESSAGES = Path.of("src/main/resources/messages.properties");
 
     @ParameterizedTest
@@ -41,6 +43,15 @@ class WordsTest {
     @Test
     void everyTitleHasARow() throws IOException {
         assertThat(firstCells("Pages")).containsAll(messages(key -> key.endsWith(".title")));
+    }
+
+    /** The formatter of messages reads them only where there is something to fill in; elsewhere two would be shown as two. */
+    @Test
+    void anApostropheIsDoubledWhereThereAreArgumentsAlone() throws IOException {
+        assertThat(messages(key -> true)).allSatisfy(message -> {
+            boolean isFilledIn = ARGUMENT.matcher(message).find();
+            assertThat(isFilledIn ? message.replace("''", "") : message).doesNotContain(isFilledIn ? "'" : "''");
+        });
     }
 
     private static List<String> messages(Predicate<String> isWanted) throws IOException {
