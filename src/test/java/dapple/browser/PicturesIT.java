@@ -60,6 +60,12 @@ class PicturesIT {
                 page -> page.open(ask("E07")).press("3").press(".").press("1"));
         picture("visit-reply-" + device, width, page -> page.open("/readings/" + ids.reading("E07", "P1")));
         picture("visit-stop-" + device, width, page -> page.open("/readings/" + ids.reading("E05", "P1")));
+        picture("rounds-" + device, width, page -> page.open("/rounds"));
+        picture(
+                "on-phone-" + device,
+                width,
+                page -> page.open("/enclosures/" + ids.enclosure("E07") + "/on-phone")
+                        .await("Typed on this phone"));
         picture("account-" + device, width, page -> page.open("/account"));
         picture("keys-" + device, width, page -> page.open("/account/keys").type("keyName", "planning sheet"));
         picture("review-" + device, width, page -> page.signInAs("supervisor").open("/review"));
@@ -84,6 +90,9 @@ class PicturesIT {
         picture("bench-" + device, width, this::fitOnTheBench);
         picture("timers-" + device, width, page -> page.open("/enclosures/" + ids.enclosure("E02") + "/timers"));
         picture("lamp-model-" + device, width, page -> page.open("/lamp-models/" + ids.lampModel("L01")));
+        picture("meters-" + device, width, page -> page.open("/meters"));
+        picture("agreement-" + device, width, page -> page.open("/meters/agreement"));
+        picture("meter-finding-" + device, width, page -> page.open("/meters/agreement/" + ids.meterFinding()));
         picture("targets-" + device, width, page -> page.open("/targets/confirmation"));
         picture("animal-" + device, width, page -> page.signInAs("vet").open("/animals/" + ids.animal("Thistle")));
         picture("audit-" + device, width, page -> page.signInAs("inspector").open(audit("E07")));
