@@ -54,6 +54,12 @@ public enum Action {
     /** What the site settles where no source does. */
     SETTLE,
     MANAGE_PEOPLE,
+    /** Takes a collection in from sheets: rooms, animals, lamps, readings. */
+    IMPORT,
+    /** Takes lists and a year's record out. */
+    EXPORT,
+    /** Backups of everything, passwords' hashes too, and what is done with them. */
+    BACK_UP,
     /** Through a program with a key of one's own. */
     USE_ENGINE;
 
@@ -82,6 +88,9 @@ public enum Action {
         allow(AUDIT, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR, ADMINISTRATOR);
         allow(SETTLE, SUPERVISOR, ADMINISTRATOR);
         allow(MANAGE_PEOPLE, ADMINISTRATOR);
+        allow(IMPORT, SUPERVISOR, LIGHTING_LEAD, ADMINISTRATOR);
+        allow(EXPORT, SUPERVISOR, VET, LIGHTING_LEAD, INSPECTOR, ADMINISTRATOR);
+        allow(BACK_UP, ADMINISTRATOR);
         allow(USE_ENGINE, Role.values());
     }
 
