@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param amount as the meter showed it
  * @param takenBy whose visit it was
+ * @param nameOnSheet whom the sheet names from which it was imported, where that is nobody known here
+ * @param dayOnly whether that sheet knew the day alone
  * @param corrects why it stands in place of another, if it does
  * @param correctedBy the reading that stands in its place
  * @param correctedAt when that was recorded
@@ -29,6 +31,8 @@ public record RecordedReading(
         boolean heldAsAsked,
         Instant takenAt,
         Instant recordedAt,
+        Optional<String> nameOnSheet,
+        boolean dayOnly,
         Optional<String> corrects,
         Optional<Long> correctedBy,
         Optional<Instant> correctedAt,
@@ -36,7 +40,7 @@ public record RecordedReading(
 
     static final String SELECT =
             "select new dapple.reading.RecordedReading(r.id, r.pointId, r.meterId, v.personId, r.recordedBy, "
-                    + "r.quantity, r.amount, r.facing, r.heldAsAsked, r.takenAt, r.recordedAt, r.reason, n.id, "
+                    + "r.quantity, r.amount, r.facing, r.heldAsAsked, r.takenAt, r.recordedAt, v.takenBy, v.dayOnly, r.reason, n.id, "
                     + "n.recordedAt, w.reason, w.recordedAt, w.recordedBy) from Reading r join r.visit v "
                     + "left join Reading n on n.supersedesId = r.id "
                     + "left join ReadingWithdrawal w on w.readingId = r.id ";
@@ -54,6 +58,8 @@ public record RecordedReading(
             boolean heldAsAsked,
             Instant takenAt,
             Instant recordedAt,
+            @Nullable String nameOnSheet,
+            boolean dayOnly,
             @Nullable String corrects,
             @Nullable Long correctedBy,
             @Nullable Instant correctedAt,
@@ -72,6 +78,8 @@ public record RecordedReading(
                 heldAsAsked,
                 takenAt,
                 recordedAt,
+                Optional.ofNullable(nameOnSheet),
+                dayOnly,
                 Optional.ofNullable(corrects),
                 Optional.ofNullable(correctedBy),
                 Optional.ofNullable(correctedAt),

@@ -6,6 +6,7 @@ import jakarta.persistence.GenerationType;
 import jakarta.persistence.Id;
 import java.time.Instant;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 
 /** One person at one enclosure at one time. */
 @Entity
@@ -19,6 +20,12 @@ class Visit {
     private long personId;
     private UUID entryKey;
     private Instant begunAt;
+
+    /** Whom a sheet names, where it is nobody known here. */
+    private @Nullable String takenBy;
+
+    /** Whether a sheet knew the day alone: then it is begun at noon. */
+    private boolean dayOnly;
 
     @SuppressWarnings("NullAway.Init")
     protected Visit() {}

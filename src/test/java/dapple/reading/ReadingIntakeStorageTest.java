@@ -177,6 +177,17 @@ class ReadingIntakeStorageTest {
     }
 
     @Test
+    void marksWhatIsKnownToTheDayAlone() {
+        SheetReading said = new SheetReading(
+                home.enclosureId(), home.basking().id(), meter.id(), 4.5, at(1), true, Optional.of("Odile"));
+        take(List.of(said));
+        long id = newest(home.basking()).orElseThrow().reading().readingId();
+        assertThat(readings.recorded(site.id(), id))
+                .returns(true, RecordedReading::dayOnly)
+                .returns(Optional.of("Odile"), RecordedReading::nameOnSheet);
+    }
+
+    @Test
     void knowsAPersonByName() {
         SignedIn other = collection.person(site, Role.KEEPER);
         take(List.of(said(home.basking(), 4.5, at(1), other.fullName().toUpperCase(Locale.ROOT))));
