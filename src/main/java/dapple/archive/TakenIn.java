@@ -1,0 +1,4 @@
+package dapple.archive;
+
+/** What was taken in. */
+record TakenIn(Manifest manifest, long rows) {}
