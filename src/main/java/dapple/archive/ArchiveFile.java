@@ -1,5 +1,6 @@
 package dapple.archive;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -104,7 +105,7 @@ final class ArchiveFile implements AutoCloseable {
         MessageDigest digest = Sha256.begun();
         try (InputStream content = new DigestInputStream(content(name), digest)) {
             content.transferTo(OutputStream.nullOutputStream());
-        } catch (ZipException broken) {
+        } catch (ZipException | EOFException broken) {
             throw new ArchiveRefusedException(ArchiveFault.ALTERED, broken);
         }
         if (!Sha256.text(digest).equals(sum)) {
