@@ -3,6 +3,7 @@ package dapple.archive;
 import dapple.site.SiteFacts;
 import dapple.site.Sites;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -72,8 +73,8 @@ public class Archives {
         try {
             return snapshot.execute(status -> {
                 Connection connection = DataSourceUtils.getConnection(database);
-                try (SummedZip zip = new SummedZip(to)) {
-                    return write(scope, madeBy, connection, zip);
+                try {
+                    return write(scope, madeBy, connection, new SummedZip(to));
                 } catch (IOException cause) {
                     throw new UncheckedIOException(cause);
                 } catch (SQLException cause) {
@@ -91,22 +92,48 @@ public class Archives {
             throws IOException, SQLException {
         Instant begun = clock.instant();
         List<StoredTable> tables = StoredTables.of(connection);
-        Map<String, Long> rows = new TreeMap<>();
-        try (Streaming unused = new Streaming(connection)) {
-            TableWriting writing = new TableWriting(connection, zip, scope);
-            zip.entry(README, to -> new ClassPathResource("archive/README.txt").getInputStream().transferTo(to));
-            zip.flush();
-            for (StoredTable table : tables) {
-                rows.put(table.name(), writing.write(table));
-            }
-        }
+        zip.entry(README, Archives::writeReadme);
+        zip.flush();
+        Map<String, Long> rows = writeTables(tables, scope, connection, zip);
         if (scope instanceof ArchiveScope.Year year) {
             writeSheets(year.span(), zip);
         }
         Manifest manifest = manifest(scope, madeBy, begun, rows, zip.sums());
         zip.entry(Manifest.ENTRY, to -> to.write(manifest.json()));
         zip.entry(SUMS, to -> to.write(lines(zip.sums())));
+        zip.finish();
         return manifest;
+    }
+
+    private static void writeReadme(OutputStream to) throws IOException {
+        try (InputStream text = new ClassPathResource("archive/README.txt").getInputStream()) {
+            text.transferTo(to);
+        }
+    }
+
+    private static Map<String, Long> writeTables(
+            List<StoredTable> tables, ArchiveScope scope, Connection connection, SummedZip zip)
+            throws IOException, SQLException {
+        TableWriting writing = new TableWriting(connection, zip, scope);
+        Map<String, Long> rows = new TreeMap<>();
+        streamRows(connection, true);
+        try {
+            for (StoredTable table : tables) {
+                rows.put(table.name(), writing.write(table));
+            }
+        } finally {
+            streamRows(connection, false);
+        }
+        return rows;
+    }
+
+    /** Has the embedded database hand out rows as it finds them; it would gather a whole table first. */
+    private static void streamRows(Connection connection, boolean isWanted) throws SQLException {
+        if (connection.getMetaData().getDatabaseProductName().equals(EMBEDDED)) {
+            try (Statement statement = connection.createStatement()) {
+                statement.execute("set lazy_query_execution " + isWanted);
+            }
+        }
     }
 
     private void writeSheets(RecordSpan span, SummedZip zip) throws IOException {
@@ -143,30 +170,5 @@ public class Archives {
                         .map(entry -> entry.getValue() + "  " + entry.getKey() + "\n")
                         .collect(Collectors.joining())
                         .getBytes(StandardCharsets.UTF_8);
-    }
-
-    /** Has the embedded database hand out rows as it finds them; it would gather a whole table first. */
-    private static final class Streaming implements AutoCloseable {
-        private final Connection connection;
-        private final boolean isEmbedded;
-
-        Streaming(Connection connection) throws SQLException {
-            this.connection = connection;
-            this.isEmbedded = connection.getMetaData().getDatabaseProductName().equals(EMBEDDED);
-            set(true);
-        }
-
-        private void set(boolean isWanted) throws SQLException {
-            if (isEmbedded) {
-                try (Statement statement = connection.createStatement()) {
-                    statement.execute("set lazy_query_execution " + isWanted);
-                }
-            }
-        }
-
-        @Override
-        public void close() throws SQLException {
-            set(false);
-        }
     }
 }

@@ -13,7 +13,6 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicReference;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Value;
@@ -32,8 +31,8 @@ class BackupQueue {
     private final Clock clock;
     private final boolean isWanted;
     private final AtomicBoolean isWaiting = new AtomicBoolean();
-    private final AtomicReference<Optional<Instant>> tried = new AtomicReference<>(Optional.empty());
-    private final AtomicReference<Optional<Instant>> failed = new AtomicReference<>(Optional.empty());
+    private volatile Optional<Instant> tried = Optional.empty();
+    private volatile Optional<Instant> failed = Optional.empty();
     private final ScheduledExecutorService behind = Executors.newSingleThreadScheduledExecutor(run -> {
         Thread thread = new Thread(run, "backup");
         thread.setDaemon(true);
@@ -72,7 +71,7 @@ class BackupQueue {
     private boolean isDue() throws IOException {
         Optional<Instant> newest =
                 backups.newest().flatMap(BackupFile::manifest).map(Manifest::madeAt);
-        return Night.isDue(clock.instant(), ZoneId.systemDefault(), newest, tried.get());
+        return Night.isDue(clock.instant(), ZoneId.systemDefault(), newest, tried);
     }
 
     /** Makes one as soon as possible; whoever asks while one is waiting gets that one. */
@@ -91,18 +90,18 @@ class BackupQueue {
 
     /** When the last one that was tried since the start failed; empty if it did not. */
     Optional<Instant> failed() {
-        return failed.get();
+        return failed;
     }
 
     private void make(String madeBy) {
         Instant now = clock.instant();
-        tried.set(Optional.of(now));
+        tried = Optional.of(now);
         try {
             BackupFile made = backups.make(madeBy.isEmpty() ? "the program, at night" : madeBy);
-            failed.set(Optional.empty());
+            failed = Optional.empty();
             LOG.info("Backup {} in {}, {} bytes", BackupFile.name(made.day()), backups.folder(), made.bytes());
         } catch (IOException | RuntimeException broken) {
-            failed.set(Optional.of(now));
+            failed = Optional.of(now);
             LOG.error("The backup has failed; the last one stays", broken);
         }
     }

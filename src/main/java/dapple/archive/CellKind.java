@@ -9,7 +9,6 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -17,7 +16,8 @@ import org.jspecify.annotations.Nullable;
 enum CellKind {
     WHOLE("bigint", "int8", "bigserial", "integer", "int4", "serial", "smallint", "int2") {
         @Override
-        @Nullable String read(ResultSet row, int place) throws SQLException {
+        @Nullable
+        String read(ResultSet row, int place) throws SQLException {
             long whole = row.getLong(place);
             return row.wasNull() ? null : Long.toString(whole);
         }
@@ -30,7 +30,8 @@ enum CellKind {
     /** As the shortest decimals that give the same number again. */
     NUMBER("double precision", "float8") {
         @Override
-        @Nullable String read(ResultSet row, int place) throws SQLException {
+        @Nullable
+        String read(ResultSet row, int place) throws SQLException {
             double number = row.getDouble(place);
             return row.wasNull() ? null : Double.toString(number);
         }
@@ -42,7 +43,8 @@ enum CellKind {
     },
     TRUTH("boolean", "bool") {
         @Override
-        @Nullable String read(ResultSet row, int place) throws SQLException {
+        @Nullable
+        String read(ResultSet row, int place) throws SQLException {
             boolean holds = row.getBoolean(place);
             return row.wasNull() ? null : Boolean.toString(holds);
         }
@@ -54,7 +56,8 @@ enum CellKind {
     },
     TEXT("character varying", "varchar", "character", "bpchar", "text") {
         @Override
-        @Nullable String read(ResultSet row, int place) throws SQLException {
+        @Nullable
+        String read(ResultSet row, int place) throws SQLException {
             return row.getString(place);
         }
 
@@ -66,7 +69,8 @@ enum CellKind {
     /** UTC, with microseconds. */
     INSTANT("timestamp with time zone", "timestamptz") {
         @Override
-        @Nullable String read(ResultSet row, int place) throws SQLException {
+        @Nullable
+        String read(ResultSet row, int place) throws SQLException {
             OffsetDateTime at = row.getObject(place, OffsetDateTime.class);
             return at == null ? null : MICROSECONDS.format(at.withOffsetSameInstant(ZoneOffset.UTC));
         }
@@ -78,7 +82,8 @@ enum CellKind {
     },
     DAY("date") {
         @Override
-        @Nullable String read(ResultSet row, int place) throws SQLException {
+        @Nullable
+        String read(ResultSet row, int place) throws SQLException {
             LocalDate day = row.getObject(place, LocalDate.class);
             return day == null ? null : day.toString();
         }
@@ -90,7 +95,8 @@ enum CellKind {
     },
     KEY("uuid") {
         @Override
-        @Nullable String read(ResultSet row, int place) throws SQLException {
+        @Nullable
+        String read(ResultSet row, int place) throws SQLException {
             UUID key = row.getObject(place, UUID.class);
             return key == null ? null : key.toString();
         }
@@ -103,7 +109,8 @@ enum CellKind {
     /** Kept beside the table: its cell names the entry. */
     FILE("binary varying", "bytea") {
         @Override
-        @Nullable String read(ResultSet row, int place) {
+        @Nullable
+        String read(ResultSet row, int place) {
             throw new IllegalStateException("files are not written into cells");
         }
 
@@ -116,10 +123,10 @@ enum CellKind {
     private static final DateTimeFormatter MICROSECONDS =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSSSSSX", Locale.ROOT);
 
-    private final Set<String> typeNames;
+    private final String typeNames;
 
     CellKind(String... typeNames) {
-        this.typeNames = Set.of(typeNames);
+        this.typeNames = "," + String.join(",", typeNames) + ",";
     }
 
     /** What the cell is written as; null, which the file tells from an empty text, where the database holds null. */
@@ -128,7 +135,7 @@ enum CellKind {
     abstract void bind(PreparedStatement to, int place, String cell) throws SQLException;
 
     static CellKind ofType(String databaseType) {
-        String name = databaseType.toLowerCase(Locale.ROOT);
+        String name = "," + databaseType.toLowerCase(Locale.ROOT) + ",";
         for (CellKind kind : values()) {
             if (kind.typeNames.contains(name)) {
                 return kind;

@@ -21,7 +21,8 @@ final class Night {
      * @param tried when one was last tried since the start
      */
     static boolean isDue(Instant now, ZoneId zone, Optional<Instant> newest, Optional<Instant> tried) {
-        boolean mayTry = tried.filter(at -> at.plus(BEFORE_TRYING_AGAIN).isAfter(now)).isEmpty();
+        boolean mayTry =
+                tried.filter(at -> at.plus(BEFORE_TRYING_AGAIN).isAfter(now)).isEmpty();
         return mayTry && newest.filter(at -> !at.isBefore(lastHour(now, zone))).isEmpty();
     }
 

@@ -22,7 +22,9 @@ record RestoreForm(@NotBlank String code, Administrator administrator) {
 
     /** Who is added to a year's record; all empty for a backup. */
     record Administrator(
-            @NotBlank @Size(max = 120) String name, @SignInName String signInName, @NewPassword String password) {
+            @NotBlank @Size(max = 120) String name,
+            @SignInName String signInName,
+            @NewPassword String password) {
         boolean isNamed() {
             return Stream.of(name, signInName, password).anyMatch(typed -> typed != null && !typed.isBlank());
         }

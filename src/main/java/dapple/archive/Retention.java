@@ -25,8 +25,7 @@ record Retention(int days, int months) {
     Set<LocalDate> kept(Collection<LocalDate> all) {
         List<LocalDate> newestFirst =
                 all.stream().distinct().sorted(Comparator.reverseOrder()).toList();
-        Set<LocalDate> kept =
-                new TreeSet<>(newestFirst.stream().limit(days).toList());
+        Set<LocalDate> kept = new TreeSet<>(newestFirst.stream().limit(days).toList());
         Set<YearMonth> seen = new TreeSet<>();
         newestFirst.stream()
                 .skip(days)

@@ -60,8 +60,6 @@ class SchemaVersions {
     }
 
     private Stream<MigrationVersion> known() {
-        return Arrays.stream(flyway.info().all())
-                .map(MigrationInfo::getVersion)
-                .filter(Objects::nonNull);
+        return Arrays.stream(flyway.info().all()).map(MigrationInfo::getVersion).filter(Objects::nonNull);
     }
 }

@@ -11,7 +11,11 @@ import java.util.stream.Collectors;
  * @param ownReferences foreign keys by which its rows name one another
  */
 record StoredTable(
-        String name, List<TableColumn> columns, List<String> key, List<String> parents, List<OwnReference> ownReferences) {
+        String name,
+        List<TableColumn> columns,
+        List<String> key,
+        List<String> parents,
+        List<OwnReference> ownReferences) {
 
     /** A row of a table names another of the same table. */
     record OwnReference(String constraint, String column, String target) {}

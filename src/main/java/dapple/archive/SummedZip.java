@@ -13,7 +13,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
 /** A zip that is written entry by entry, with the sum of each. */
-final class SummedZip implements AutoCloseable {
+final class SummedZip {
     /** Tables shrink to a sixth at any level; higher ones only take longer. */
     private static final int QUICK = 3;
 
@@ -53,9 +53,8 @@ final class SummedZip implements AutoCloseable {
         return Map.copyOf(sums);
     }
 
-    /** The end of the file is written, so that it can be read; what it was written to is not closed. */
-    @Override
-    public void close() throws IOException {
+    /** Writes the end, without which the file cannot be opened; what it was written to is not closed. */
+    void finish() throws IOException {
         zip.finish();
         zip.flush();
     }

@@ -83,7 +83,8 @@ final class TableLoading {
 
     private static String insertion(StoredTable table) {
         String places = table.columns().stream().map(column -> "?").collect(Collectors.joining(", "));
-        return "insert into " + table.name() + " (" + String.join(", ", table.columnNames()) + ") values (" + places + ")";
+        return "insert into " + table.name() + " (" + String.join(", ", table.columnNames()) + ") values (" + places
+                + ")";
     }
 
     /** What counts itself up goes on after the highest number that is in use, or that a history remembers. */

@@ -29,7 +29,9 @@ final class TableRows implements AutoCloseable {
     TableRows(InputStream content) {
         this.reader = CsvReader.builder()
                 .build(
-                        StringArrayHandler.builder().fieldModifier(TELLING_NULLS).build(),
+                        StringArrayHandler.builder()
+                                .fieldModifier(TELLING_NULLS)
+                                .build(),
                         content,
                         StandardCharsets.UTF_8);
         this.rows = reader.iterator();

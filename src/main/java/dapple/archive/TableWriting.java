@@ -128,8 +128,7 @@ final class TableWriting {
         try (PreparedStatement query = query(table.keyList() + ", t." + column.name(), table);
                 ResultSet found = query.executeQuery()) {
             int last = table.key().size() + 1;
-            List<Integer> keys =
-                    IntStream.range(1, last).boxed().toList();
+            List<Integer> keys = IntStream.range(1, last).boxed().toList();
             while (found.next()) {
                 byte[] content = found.getBytes(last);
                 if (content != null) {

@@ -74,7 +74,8 @@ class TakingIn {
 
     private TakenIn load(ArchiveFile archive, Optional<NewPerson> administrator) {
         boolean isYear = archive.manifest().kind() == ArchiveKind.YEAR;
-        long rows = loading.load(archive, () -> administrator.filter(person -> isYear).ifPresent(this::add));
+        long rows = loading.load(
+                archive, () -> administrator.filter(person -> isYear).ifPresent(this::add));
         return new TakenIn(archive.manifest(), rows);
     }
 

@@ -19,15 +19,18 @@ record YearAsked(String name, RecordSpan span) {
     static Optional<YearAsked> of(String typed, SiteFacts site, Instant now) {
         ZonedDateTime here = now.atZone(site.timeZone());
         if (typed.equals(LAST_MONTHS)) {
-            Instant from =
-                    here.toLocalDate().minusYears(1).atStartOfDay(site.timeZone()).toInstant();
+            Instant from = here.toLocalDate()
+                    .minusYears(1)
+                    .atStartOfDay(site.timeZone())
+                    .toInstant();
             return Optional.of(new YearAsked(typed, new RecordSpan(site, from, now)));
         }
         return Optional.of(typed)
                 .filter(YEAR.asMatchPredicate())
                 .map(Integer::parseInt)
                 .filter(number -> number <= here.getYear())
-                .map(number -> new YearAsked(typed, new RecordSpan(site, first(number, site), first(number + 1, site))));
+                .map(number ->
+                        new YearAsked(typed, new RecordSpan(site, first(number, site), first(number + 1, site))));
     }
 
     private static Instant first(int number, SiteFacts site) {

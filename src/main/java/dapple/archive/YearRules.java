@@ -52,7 +52,9 @@ final class YearRules {
         for (String table : List.of("verdict", "reading_repeat", "reading_withdrawal")) {
             rules.put(table, ofReading("t.reading_id"));
         }
-        rules.put("blind_repeat", ofReading("t.reading_id") + " and (t.second_id is null or " + ofReading("t.second_id") + ")");
+        rules.put(
+                "blind_repeat",
+                ofReading("t.reading_id") + " and (t.second_id is null or " + ofReading("t.second_id") + ")");
         rules.put(
                 "visit_picture",
                 "exists (select 1 from visit_photo f join visit v on v.id = f.visit_id where f.id = t.photo_id and "
@@ -63,24 +65,74 @@ final class YearRules {
     }
 
     private static String ofReading(String column) {
-        return "exists (select 1 from reading r join visit v on v.id = r.visit_id where r.id = " + column + " and " + VISITS
-                + ")";
+        return "exists (select 1 from reading r join visit v on v.id = r.visit_id where r.id = " + column + " and "
+                + VISITS + ")";
     }
 
     private static Map<String, String> whole() {
         Map<String, String> rules = new HashMap<>();
         List.of(
-                        "agreement_finding", "agreement_run", "animal", "animal_event", "animal_history", "bench_series",
-                        "body_length", "calibration", "certificate_file", "circuit", "circuit_history", "commissioning",
-                        "comparison", "cover_item", "door", "draft", "enclosure", "enclosure_history", "evidence_choice",
-                        "fitting", "furniture_item", "lamp", "lamp_history", "lamp_model", "lamp_model_history",
-                        "lamp_model_output", "lamp_model_output_history", "lamp_output", "lamp_photometry",
-                        "lamp_spectrum", "latest_reading", "measuring_point", "measuring_point_history", "membership",
-                        "membership_history", "meter", "meter_check", "meter_event", "meter_history", "planned_off",
-                        "reference_lamp", "rejudging", "repeat_seed", "rig_change", "room", "room_history", "round_plan",
-                        "round_plan_history", "round_stop", "round_stop_history", "round_walk", "round_walk_history",
-                        "site_settings", "site_settings_history", "species", "species_evidence", "species_history",
-                        "stay", "target_version", "uncertainty_budget", "vet_order")
+                        "agreement_finding",
+                        "agreement_run",
+                        "animal",
+                        "animal_event",
+                        "animal_history",
+                        "bench_series",
+                        "body_length",
+                        "calibration",
+                        "certificate_file",
+                        "circuit",
+                        "circuit_history",
+                        "commissioning",
+                        "comparison",
+                        "cover_item",
+                        "door",
+                        "draft",
+                        "enclosure",
+                        "enclosure_history",
+                        "evidence_choice",
+                        "fitting",
+                        "furniture_item",
+                        "lamp",
+                        "lamp_history",
+                        "lamp_model",
+                        "lamp_model_history",
+                        "lamp_model_output",
+                        "lamp_model_output_history",
+                        "lamp_output",
+                        "lamp_photometry",
+                        "lamp_spectrum",
+                        "latest_reading",
+                        "measuring_point",
+                        "measuring_point_history",
+                        "membership",
+                        "membership_history",
+                        "meter",
+                        "meter_check",
+                        "meter_event",
+                        "meter_history",
+                        "planned_off",
+                        "reference_lamp",
+                        "rejudging",
+                        "repeat_seed",
+                        "rig_change",
+                        "room",
+                        "room_history",
+                        "round_plan",
+                        "round_plan_history",
+                        "round_stop",
+                        "round_stop_history",
+                        "round_walk",
+                        "round_walk_history",
+                        "site_settings",
+                        "site_settings_history",
+                        "species",
+                        "species_evidence",
+                        "species_history",
+                        "stay",
+                        "target_version",
+                        "uncertainty_budget",
+                        "vet_order")
                 .forEach(table -> rules.put(table, OF_SITE));
         rules.put("site", "t.id = :site");
         rules.put("site_history", "t.id = :site");

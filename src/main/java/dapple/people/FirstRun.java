@@ -30,12 +30,7 @@ public class FirstRun {
     private volatile boolean begun;
     private volatile boolean occupied;
 
-    FirstRun(
-            InstallationRepository installations,
-            Sites sites,
-            People people,
-            SignInAttempts attempts,
-            Clock clock) {
+    FirstRun(InstallationRepository installations, Sites sites, People people, SignInAttempts attempts, Clock clock) {
         this.installations = installations;
         this.sites = sites;
         this.people = people;

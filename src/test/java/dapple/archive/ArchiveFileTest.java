@@ -96,7 +96,8 @@ class ArchiveFileTest {
 
     @Test
     void aMissingEntryIsRefused() throws IOException {
-        Tampered.write(manifest(Manifest.FORMAT, Map.of()), Map.of(TABLE, bytes("abc"), "tables/room.csv", bytes("")), file);
+        Tampered.write(
+                manifest(Manifest.FORMAT, Map.of()), Map.of(TABLE, bytes("abc"), "tables/room.csv", bytes("")), file);
         copyWithout("tables/room.csv");
         assertThat(fault(file)).contains(ArchiveFault.ALTERED);
     }
@@ -187,11 +188,12 @@ class ArchiveFileTest {
     }
 
     private void write(Map<String, byte[]> entries) throws IOException {
-        try (OutputStream out = Files.newOutputStream(file);
-                SummedZip zip = new SummedZip(out)) {
+        try (OutputStream out = Files.newOutputStream(file)) {
+            SummedZip zip = new SummedZip(out);
             for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
                 zip.entry(entry.getKey(), to -> to.write(entry.getValue()));
             }
+            zip.finish();
         }
     }
 

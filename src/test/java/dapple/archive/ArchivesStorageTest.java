@@ -142,7 +142,10 @@ class ArchivesStorageTest {
     @Test
     void aSheetStandsInAYearAndIsSummed() throws Exception {
         StaticListableBeanFactory beans = new StaticListableBeanFactory();
-        beans.addBean("sheet", new RecordSheet("names.txt", (span, to) -> to.write(bytes(span.site().name()))));
+        beans.addBean(
+                "sheet",
+                new RecordSheet(
+                        "names.txt", (span, to) -> to.write(bytes(span.site().name()))));
         Archives withSheet = new Archives(
                 database,
                 new JdbcTransactionManager(database),
@@ -153,7 +156,8 @@ class ArchivesStorageTest {
 
         try (ArchiveFile archive = ArchiveFile.open(written("year.zip", withSheet, lastYear()))) {
             archive.check();
-            assertThat(archive.bytes("sheets/names.txt")).isEqualTo(bytes(kept.site().name()));
+            assertThat(archive.bytes("sheets/names.txt"))
+                    .isEqualTo(bytes(kept.site().name()));
         }
     }
 
@@ -194,7 +198,8 @@ class ArchivesStorageTest {
             Path file = written("old.zip", of(old, before), EVERYTHING);
             load(file, last);
 
-            assertThat(new SchemaVersions(last.migrations()).present()).isEqualTo(versions().present());
+            assertThat(new SchemaVersions(last.migrations()).present())
+                    .isEqualTo(versions().present());
             assertThat(Contents.of(last.pool()).get("site"))
                     .singleElement()
                     .asString()

@@ -49,7 +49,10 @@ final class Contents {
         StringBuilder row = new StringBuilder();
         for (int place = 1; place <= table.columns().size(); place++) {
             TableColumn column = table.columns().get(place - 1);
-            row.append(column.name()).append('=').append(cell(column, found, place)).append('|');
+            row.append(column.name())
+                    .append('=')
+                    .append(cell(column, found, place))
+                    .append('|');
         }
         return row.toString();
     }

@@ -37,7 +37,11 @@ class Stock {
     Kept make() throws Exception {
         SiteFacts site = collection.site();
         SignedIn keeper = collection.person(site, Role.KEEPER, Role.SUPERVISOR, Role.ADMINISTRATOR);
-        Home home = collection.home(site, keeper, collection.species(site, keeper, "Pogona vitticeps", UvZone.usual().get(0)));
+        Home home = collection.home(
+                site,
+                keeper,
+                collection.species(
+                        site, keeper, "Pogona vitticeps", UvZone.usual().get(0)));
         MeterFacts meter = collection.meter(site);
         collection.lamp(site, collection.lampModel(site, LampClass.TUBE_T5));
         long old = read(keeper, home, meter, "2.1");

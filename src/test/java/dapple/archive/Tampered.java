@@ -38,14 +38,15 @@ final class Tampered {
 
     /** Writes entries with a manifest whose sums are theirs. */
     static void write(Manifest like, Map<String, byte[]> entries, Path to) throws IOException {
-        try (OutputStream out = Files.newOutputStream(to);
-                SummedZip zip = new SummedZip(out)) {
+        try (OutputStream out = Files.newOutputStream(to)) {
+            SummedZip zip = new SummedZip(out);
             for (Map.Entry<String, byte[]> entry : entries.entrySet()) {
                 zip.entry(entry.getKey(), into -> into.write(entry.getValue()));
             }
             Manifest manifest = withSums(like, zip.sums());
             zip.entry(Manifest.ENTRY, into -> into.write(manifest.json()));
             zip.entry(Archives.SUMS, into -> into.write(new byte[0]));
+            zip.finish();
         }
     }
 

@@ -38,6 +38,8 @@ class YearAskedTest {
 
     @Test
     void theFileIsNamedForSiteAndYear() {
-        assertThat(YearAsked.of("2025", SITE, NOW)).map(YearAsked::fileName).contains("dapple-te-awa-larkmoor-2025.zip");
+        assertThat(YearAsked.of("2025", SITE, NOW))
+                .map(YearAsked::fileName)
+                .contains("dapple-te-awa-larkmoor-2025.zip");
     }
 }
