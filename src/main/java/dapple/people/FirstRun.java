@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
@@ -25,12 +26,15 @@ public class FirstRun {
     private final People people;
     private final Clock clock;
     private final OneTimeCode code = OneTimeCode.random();
+    private final SignInAttempts attempts;
     private volatile boolean begun;
+    private volatile boolean occupied;
 
-    FirstRun(InstallationRepository installations, Sites sites, People people, Clock clock) {
+    FirstRun(InstallationRepository installations, Sites sites, People people, SignInAttempts attempts, Clock clock) {
         this.installations = installations;
         this.sites = sites;
         this.people = people;
+        this.attempts = attempts;
         this.clock = clock;
     }
 
@@ -42,14 +46,33 @@ public class FirstRun {
     }
 
     public boolean isPending() {
-        if (!begun) {
+        if (!begun && !occupied) {
             begun = installations.existsById(Installation.ONLY);
         }
         return !begun;
     }
 
-    boolean isCode(String typed) {
-        return code.matches(typed);
+    /** Whether it is the code; too many guesses from an address are not looked at. */
+    public boolean isCode(String typed, String address) {
+        return attempts.mayTry(FirstRunController.PATH, address) && code.matches(typed);
+    }
+
+    /**
+     * Fills an empty installation otherwise than by beginning it anew. Until that is done or has failed, nobody begins it
+     * and it counts as empty.
+     *
+     * @return what the filling gave; empty if the installation has been begun
+     */
+    public synchronized <T> Optional<T> whilePending(Supplier<T> filling) {
+        if (!isPending()) {
+            return Optional.empty();
+        }
+        occupied = true;
+        try {
+            return Optional.of(filling.get());
+        } finally {
+            occupied = false;
+        }
     }
 
     /**
@@ -59,6 +82,9 @@ public class FirstRun {
      */
     @Transactional
     public SiteFacts begin(String siteName, ZoneId timeZone, NewPerson administrator) {
+        if (occupied) {
+            throw new ConflictException("an archive is being taken in");
+        }
         try {
             installations.saveAndFlush(new Installation(clock.instant()));
         } catch (DataIntegrityViolationException somebodyElse) {

@@ -20,11 +20,9 @@ class FirstRunController {
     static final String PATH = "/first-run";
 
     private final FirstRun firstRun;
-    private final SignInAttempts attempts;
 
-    FirstRunController(FirstRun firstRun, SignInAttempts attempts) {
+    FirstRunController(FirstRun firstRun) {
         this.firstRun = firstRun;
-        this.attempts = attempts;
     }
 
     /** Those of places, and UTC: fixed offsets and names of old systems know nothing of a site's summer time. */
@@ -47,7 +45,7 @@ class FirstRunController {
     @PostMapping(PATH)
     String begin(@Valid @ModelAttribute("form") FirstRunForm form, BindingResult errors, HttpServletRequest request) {
         requirePending();
-        if (!errors.hasErrors() && !isCode(form.code(), request.getRemoteAddr())) {
+        if (!errors.hasErrors() && !firstRun.isCode(form.code(), request.getRemoteAddr())) {
             errors.rejectValue("code", "first-run.code.wrong");
         }
         if (errors.hasErrors()) {
@@ -55,10 +53,6 @@ class FirstRunController {
         }
         firstRun.begin(form.siteName(), ZoneId.of(form.timeZone()), form.administrator());
         return "redirect:/sign-in?begun";
-    }
-
-    private boolean isCode(String typed, String address) {
-        return attempts.mayTry(PATH, address) && firstRun.isCode(typed);
     }
 
     private void requirePending() {

@@ -29,6 +29,7 @@ class FirstRunFilter extends OncePerRequestFilter {
     protected boolean shouldNotFilter(HttpServletRequest request) {
         String path = request.getRequestURI();
         return path.equals(FirstRunController.PATH)
+                || path.startsWith(FirstRunController.PATH + "/")
                 || path.equals("/scheme")
                 || path.startsWith("/actuator/")
                 || PublicPaths.isAsset(path);

@@ -17,7 +17,7 @@ import java.lang.annotation.Target;
 @Constraint(validatedBy = {})
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.FIELD, ElementType.PARAMETER})
-@interface NewPassword {
+public @interface NewPassword {
     String message() default "{people.password.invalid}";
 
     Class<?>[] groups() default {};

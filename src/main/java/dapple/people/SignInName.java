@@ -17,7 +17,7 @@ import java.lang.annotation.Target;
 @Constraint(validatedBy = {})
 @Retention(RetentionPolicy.RUNTIME)
 @Target({ElementType.FIELD, ElementType.PARAMETER})
-@interface SignInName {
+public @interface SignInName {
     String message() default "{people.sign-in-name.invalid}";
 
     Class<?>[] groups() default {};

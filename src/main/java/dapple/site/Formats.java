@@ -150,6 +150,18 @@ public class Formats {
         return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
+    /** The size of a file, of 1000 bytes a kilobyte. */
+    public String fileSize(long bytes) {
+        return bytes < 1_000_000
+                ? String.format(Locale.ROOT, "%.1f\u00a0kB", bytes / 1e3)
+                : String.format(Locale.ROOT, "%,.1f\u00a0MB", bytes / 1e6);
+    }
+
+    /** How long work took, with its unit. */
+    public String seconds(long millis) {
+        return String.format(Locale.ROOT, "%.1f\u00a0s", millis / 1e3);
+    }
+
     public String day(LocalDate day) {
         return DAY.format(day);
     }

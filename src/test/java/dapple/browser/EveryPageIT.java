@@ -28,6 +28,9 @@ class EveryPageIT {
     /** Routes that are tried elsewhere, and where. */
     private static final Map<String, String> ELSEWHERE = Map.ofEntries(
             Map.entry("/first-run", "FirstRunIT, on an empty installation"),
+            Map.entry("/backups/{day}", "no page but a file; BackupPagesTest"),
+            Map.entry("/first-run/restore", "only while empty; FirstRunIT"),
+            Map.entry("/records/year", "no page but a file; RecordsPagesTest"),
             Map.entry("/doors/labels.pdf", "no page but a document; DoorPagesTest"),
             Map.entry("/photos/{photoId}", "no page but a picture; PhotoPagesTest"),
             Map.entry("/photos/{photoId}/small", "no page but a picture; PhotoPagesTest"),

@@ -138,6 +138,7 @@ class RoutesPagesTest {
                 "circuitId",
                 String.valueOf(circuits.add(site.id(), Optional.empty(), "A1").id()));
         values.put("alarmId", "999");
+        values.put("day", "1999-12-31");
         values.put("eventId", "999");
         values.put("comparisonId", "999");
         values.putAll(round(home));

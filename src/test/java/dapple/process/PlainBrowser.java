@@ -1,5 +1,6 @@
 package dapple.process;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.CookieManager;
 import java.net.URI;
@@ -10,6 +11,8 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Map;
 import java.util.Optional;
@@ -56,6 +59,33 @@ final class PlainBrowser {
                 request(path)
                         .header("Content-Type", "application/x-www-form-urlencoded")
                         .POST(BodyPublishers.ofString(body)));
+    }
+
+    /** A form with a file. */
+    Page post(String path, Map<String, String> fields, Path file) throws IOException, InterruptedException {
+        String boundary = "boundary" + System.nanoTime();
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        for (Map.Entry<String, String> field : fields.entrySet()) {
+            body.writeBytes(("--" + boundary + "\r\nContent-Disposition: form-data; name=\"" + field.getKey()
+                            + "\"\r\n\r\n" + field.getValue() + "\r\n")
+                    .getBytes(StandardCharsets.UTF_8));
+        }
+        body.writeBytes(
+                ("--" + boundary + "\r\nContent-Disposition: form-data; name=\"file\"; filename=\"sent.zip\"\r\n"
+                                + "Content-Type: application/zip\r\n\r\n")
+                        .getBytes(StandardCharsets.UTF_8));
+        body.writeBytes(Files.readAllBytes(file));
+        body.writeBytes(("\r\n--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
+        return send(
+                path,
+                request(path)
+                        .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+                        .POST(BodyPublishers.ofByteArray(body.toByteArray())));
+    }
+
+    /** Saves what is answered. */
+    Path save(String path, Path to) throws IOException, InterruptedException {
+        return client.send(request(path).GET().build(), BodyHandlers.ofFile(to)).body();
     }
 
     /** Where the form at the sign-in page leads. */

@@ -24,6 +24,8 @@ public class TestDatabase implements ApplicationContextInitializer<ConfigurableA
                 .addFirst(new MapPropertySource("test database", isPostgres() ? postgres() : h2()));
         TestPropertyValues.of(
                         "spring.data.jpa.repositories.bootstrap-mode=default",
+                        "dapple.data=target/data/" + UUID.randomUUID(),
+                        "dapple.backup.behind-the-scenes=false",
                         "dapple.agreement.behind-the-scenes=false")
                 .applyTo(context);
     }

@@ -1,0 +1,7 @@
+package dapple.archive;
+
+/** What an archive was made of. */
+enum ArchiveKind {
+    EVERYTHING,
+    YEAR
+}

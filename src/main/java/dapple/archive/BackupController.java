@@ -1,0 +1,73 @@
+package dapple.archive;
+
+import dapple.people.Action;
+import dapple.people.Allowed;
+import dapple.people.SignedIn;
+import dapple.site.NotFoundException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import org.springframework.core.io.FileSystemResource;
+import org.springframework.core.io.Resource;
+import org.springframework.http.ContentDisposition;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.MediaType;
+import org.springframework.http.ResponseEntity;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestMapping;
+
+/** The backups of this installation: which there are, one more, one handed out. */
+@Controller
+@Allowed(Action.BACK_UP)
+@RequestMapping("/backups")
+class BackupController {
+    private final Backups backups;
+    private final BackupQueue queue;
+
+    BackupController(Backups backups, BackupQueue queue) {
+        this.backups = backups;
+        this.queue = queue;
+    }
+
+    @GetMapping
+    String page(Model model) throws IOException {
+        model.addAttribute("backups", backups.all());
+        model.addAttribute("folder", backups.folder().toString());
+        model.addAttribute("retention", backups.retention());
+        model.addAttribute("isWaiting", queue.isWaiting());
+        model.addAttribute("failed", queue.failed());
+        return "archive/backups";
+    }
+
+    @PostMapping
+    String make(@AuthenticationPrincipal SignedIn me) {
+        queue.ask(me.fullName());
+        return "redirect:/backups";
+    }
+
+    @GetMapping("/{day}")
+    ResponseEntity<Resource> file(@PathVariable String day) throws IOException {
+        Path file = backups.file(parsed(day)).orElseThrow(NotFoundException::new);
+        ContentDisposition saved = ContentDisposition.attachment()
+                .filename(file.getFileName().toString())
+                .build();
+        return ResponseEntity.ok()
+                .contentType(MediaType.valueOf("application/zip"))
+                .header(HttpHeaders.CONTENT_DISPOSITION, saved.toString())
+                .body(new FileSystemResource(file));
+    }
+
+    private static LocalDate parsed(String day) {
+        try {
+            return LocalDate.parse(day);
+        } catch (DateTimeException noDay) {
+            throw new NotFoundException();
+        }
+    }
+}

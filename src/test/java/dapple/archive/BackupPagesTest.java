@@ -1,0 +1,116 @@
+package dapple.archive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import dapple.people.Role;
+import dapple.people.SignedIn;
+import dapple.testing.Asking;
+import dapple.testing.PagesTest;
+import dapple.testing.TestCollection;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
+
+@PagesTest
+class BackupPagesTest {
+    @Autowired
+    private TestCollection collection;
+
+    @Autowired
+    private MockMvc pages;
+
+    @Autowired
+    private BackupQueue queue;
+
+    @Autowired
+    private Backups backups;
+
+    private SignedIn administrator;
+    private Asking asking;
+
+    @BeforeEach
+    void signIn() {
+        administrator = collection.person(collection.site(), Role.ADMINISTRATOR);
+        asking = new Asking(pages, collection.as(administrator));
+    }
+
+    @Test
+    void aBackupThatWasAskedForIsListedWithWhoAskedAndChecked() throws Exception {
+        asking.send("/backups", Map.of()).andExpect(redirectedUrl("/backups"));
+        queue.settled().get();
+
+        asking.see("/backups")
+                .andExpect(content().string(containsString(administrator.fullName())))
+                .andExpect(content().string(containsString("every sum compared")));
+    }
+
+    @Test
+    void thePageSaysWhereTheFilesLieAndThatACopyBelongsElsewhere() throws Exception {
+        asking.see("/backups")
+                .andExpect(content().string(containsString(backups.folder().toString())))
+                .andExpect(content().string(containsString("copy made to another machine")))
+                .andExpect(content().string(containsString("hashes of their passwords")));
+    }
+
+    @Test
+    void aBackupIsHandedOutAsItLies(@TempDir Path folder) throws Exception {
+        BackupFile made = backups.make("a test");
+        byte[] sent = asking.see("/backups/" + made.day())
+                .andExpect(status().isOk())
+                .andExpect(header().string("Content-Disposition", containsString("dapple-" + made.day() + ".zip")))
+                .andReturn()
+                .getResponse()
+                .getContentAsByteArray();
+
+        try (ArchiveFile archive = ArchiveFile.open(Files.write(folder.resolve("sent.zip"), sent))) {
+            archive.check();
+            assertThat(archive.manifest().kind()).isEqualTo(ArchiveKind.EVERYTHING);
+        }
+    }
+
+    @Test
+    void aDayWithoutABackupIsNotFound() throws Exception {
+        asking.see("/backups/1999-12-31").andExpect(status().isNotFound());
+        asking.see("/backups/x..zip").andExpect(status().isNotFound());
+    }
+
+    @Test
+    void aBackupThatCannotBeReadIsSaidToBe() throws Exception {
+        backups.make("a test");
+        Files.write(backups.folder().resolve(BackupFile.name(LocalDate.of(2026, 1, 1))), new byte[] {1, 2, 3});
+
+        asking.see("/backups").andExpect(content().string(containsString("cannot be read: make another")));
+    }
+
+    @Test
+    void nothingUnfinishedStays() throws Exception {
+        backups.make("a test");
+        try (Stream<Path> files = Files.list(backups.folder())) {
+            assertThat(files).allMatch(file -> BackupFile.dayOf(file).isPresent());
+        }
+    }
+
+    @Test
+    void whatRetentionDoesNotKeepIsDeletedAfterwards() throws Exception {
+        backups.make("a test");
+        for (int day = 1; day <= 28; day++) {
+            Files.write(backups.folder().resolve(BackupFile.name(LocalDate.of(2020, 2, day))), new byte[] {1});
+        }
+        backups.make("a test");
+
+        assertThat(backups.file(LocalDate.of(2020, 2, 1))).isEmpty();
+        assertThat(backups.file(LocalDate.of(2020, 2, 28))).isPresent();
+    }
+}

@@ -1,0 +1,172 @@
+package dapple.process;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dapple.process.PlainBrowser.Page;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The drill: everything is lost but the backup, and everybody reads on; an inspector opens a year's record. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class RestoreIT {
+    private static final Pattern CODE = Pattern.compile("First run: open /first-run and enter the code (\\S+)");
+    private static final Pattern TAKEN_IN = Pattern.compile("(Taken in from .*)");
+    private static final Pattern REFUSED = Pattern.compile("(Nothing was taken in from .*)");
+    private static final Pattern DAY = Pattern.compile("href=\"/backups/([0-9-]+)\"");
+    private static final List<String> PAGES = List.of("/review", "/rooms", "/animals", "/meters", "/lamps");
+    private static final String PASSWORD = "four plain words here";
+
+    private final Map<String, String> before = new HashMap<>();
+    private final Map<String, String> restored = new HashMap<>();
+    private final Map<String, String> ofTheRecord = new HashMap<>();
+    private String takenIn = "";
+    private String refused = "";
+    private Page withoutAdministrator = new Page("", 0, Optional.empty(), "");
+    private Page altered = withoutAdministrator;
+    private Page ofTheForm = withoutAdministrator;
+
+    @BeforeAll
+    void loseEverythingButTheBackup(@TempDir Path data, @TempDir Path saved) throws Exception {
+        try (Program program = Program.start(data, "--spring.profiles.active=demo")) {
+            see(program, "supervisor", "dapple", before);
+            takeOut(program, saved);
+            program.stop();
+        }
+        wipe(data);
+        String restore = "--dapple.restore=" + saved.resolve("backup.zip");
+        try (Program program = Program.start(data, restore)) {
+            takenIn = program.logged(TAKEN_IN);
+            see(program, "supervisor", "dapple", restored);
+            program.stop();
+        }
+        try (Program program = Program.start(data, restore)) {
+            refused = program.logged(REFUSED);
+        }
+        wipe(data);
+        try (Program program = Program.start(data)) {
+            openRecord(program, saved);
+        }
+    }
+
+    private static void see(Program program, String name, String password, Map<String, String> pages)
+            throws IOException, InterruptedException {
+        PlainBrowser browser = new PlainBrowser(program.address());
+        browser.signIn(name, password);
+        for (String path : PAGES) {
+            pages.put(path, withoutTheMoment(browser.get(path).body()));
+        }
+    }
+
+    /** Without the token of the forms and the minute of the day, which differ at each look. */
+    private static String withoutTheMoment(String body) {
+        return body.replaceAll("name=\"_csrf\" value=\"[^\"]*\"", "").replaceAll("\\d\\d:\\d\\d: ", "");
+    }
+
+    private static void takeOut(Program program, Path saved) throws IOException, InterruptedException {
+        PlainBrowser browser = new PlainBrowser(program.address());
+        browser.signIn("admin", "dapple");
+        browser.post("/backups", Map.of("_csrf", browser.get("/backups").field("_csrf")));
+        Page list = browser.get("/backups");
+        while (!DAY.matcher(list.body()).find()) {
+            Thread.onSpinWait();
+            list = browser.get("/backups");
+        }
+        browser.save("/backups/" + list.first(DAY.pattern()), saved.resolve("backup.zip"));
+        browser.save("/records/year?from=last-12-months", saved.resolve("record.zip"));
+    }
+
+    private void openRecord(Program program, Path saved) throws IOException, InterruptedException {
+        Path record = saved.resolve("record.zip");
+        String code = program.logged(CODE);
+        withoutAdministrator = restore(program, code, Map.of(), record);
+        Map<String, String> administrator = Map.of(
+                "administrator.name",
+                "Ada New",
+                "administrator.signInName",
+                "ada.new",
+                "administrator.password",
+                PASSWORD);
+        altered = restore(program, code, administrator, altered(record, saved.resolve("altered.zip")));
+        ofTheForm = restore(program, code, administrator, record);
+        see(program, "ada.new", PASSWORD, ofTheRecord);
+    }
+
+    private static Page restore(Program program, String code, Map<String, String> administrator, Path file)
+            throws IOException, InterruptedException {
+        PlainBrowser browser = new PlainBrowser(program.address());
+        Map<String, String> form = new HashMap<>(administrator);
+        form.putAll(
+                Map.of("code", code, "_csrf", browser.get("/first-run/restore").field("_csrf")));
+        return browser.post("/first-run/restore", form, file);
+    }
+
+    private static Path altered(Path file, Path to) throws IOException {
+        byte[] all = Files.readAllBytes(file);
+        all[all.length / 2] ^= 1;
+        return Files.write(to, all);
+    }
+
+    private static void wipe(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.filter(one -> !one.equals(folder))
+                    .sorted(Comparator.reverseOrder())
+                    .toList()) {
+                Files.delete(file);
+            }
+        }
+    }
+
+    @Test
+    void saysWhatItHasTakenIn() {
+        assertThat(takenIn).contains("backup.zip", "rows of");
+    }
+
+    @Test
+    void everyPageIsTheSameAgain() {
+        assertThat(before).hasSize(PAGES.size());
+        assertThat(restored).isEqualTo(before);
+    }
+
+    /** As a service keeps its options when it is started again. */
+    @Test
+    void isNotTakenInTwice() {
+        assertThat(refused).contains("This installation has been begun already. Nothing was changed.");
+    }
+
+    @Test
+    void aRecordAsksForAnAdministrator() {
+        assertThat(withoutAdministrator.body()).contains("in which nobody has a password");
+    }
+
+    @Test
+    void anAlteredRecordIsRefusedWithWords() {
+        assertThat(altered.body()).contains("Something in the file is not as it was written");
+    }
+
+    @Test
+    void aRecordIsTakenInByThePage() {
+        assertThat(ofTheForm.location()).contains("/sign-in?record");
+    }
+
+    /** An administrator may not see Review; lamps are seen by everybody. */
+    @Test
+    void aRecordShowsTheSameMeters() {
+        assertThat(main(ofTheRecord, "/meters")).contains("M1", "M2");
+    }
+
+    private static String main(Map<String, String> pages, String path) {
+        return pages.getOrDefault(path, "").replaceAll("(?s)^.*<main|</main>.*$", "");
+    }
+}
