@@ -3,8 +3,10 @@ package dapple.importing.sheet;
 import dapple.light.quantity.Quantity;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
@@ -14,6 +16,9 @@ public final class RowText {
     private static final Pattern ONE_LINE = Pattern.compile("(?U)\\P{Cntrl}*");
     private static final char LOST = '\ufffd';
     private static final int SHOWN = 60;
+
+    /** Above it a length without a unit is likelier in centimetres. */
+    private static final double LONGEST_BARE_METRES = 5;
 
     private final SheetTable table;
     private final SheetRow row;
@@ -68,6 +73,19 @@ public final class RowText {
         return read(field, cell -> TimeText.read(cell).time());
     }
 
+    /** Several words of one kind in a cell, with commas, slashes or the like between. */
+    public <E extends Enum<E>> Set<E> words(Field field, String kind, Class<E> type) {
+        Set<E> all = EnumSet.noneOf(type);
+        read(field, cell -> {
+            for (String one : line(cell, field.longest()).split("[,;/+&]")) {
+                all.add(Words.find(kind, type, one)
+                        .orElseThrow(() -> new BadCellException(Reason.WORD_UNKNOWN, shown(one.strip()))));
+            }
+            return cell;
+        });
+        return all;
+    }
+
     public <E extends Enum<E>> Optional<E> word(Field field, String kind, Class<E> type) {
         return read(
                 field,
@@ -88,12 +106,27 @@ public final class RowText {
 
     private double number(int column, String cell, Dimension dimension, double least, double most) {
         return in(column, () -> {
-            double read = dimension.read(cell, table.numbers(), Columns.unit(table.name(column), dimension));
+            Optional<Dimension.Unit> headUnit = Columns.unit(table.name(column), dimension);
+            double read = dimension.read(cell, table.numbers(), headUnit);
+            if (dimension == Dimension.LENGTH && headUnit.isEmpty() && read > LONGEST_BARE_METRES && isBare(cell)) {
+                throw new BadCellException(Reason.UNIT_NEEDED, shown(cell));
+            }
             if (!(read >= least && read <= most)) {
                 throw new BadCellException(Reason.OUT_OF_RANGE, shown(cell));
             }
             return read;
         });
+    }
+
+    private static boolean isBare(String cell) {
+        return NumberText.of(cell).filter(number -> number.unit().isEmpty()).isPresent();
+    }
+
+    /** Whether a column of amounts is for whatever quantity is said elsewhere, and which its name says. */
+    public Optional<Quantity> quantityNamed() {
+        return table.columns(Field.READ_AMOUNT).stream()
+                .flatMap(column -> table.quantityNamed(column).stream())
+                .findFirst();
     }
 
     /** The amount in a column that says neither place nor quantity, read in the unit of a quantity. */

@@ -43,6 +43,10 @@ public final class SheetTable {
         return !columns.isEmpty() || !amounts.isEmpty();
     }
 
+    public boolean hasColumn(Field field) {
+        return columns.containsKey(field);
+    }
+
     /**
      * Reads the rows below the names, one after the other.
      *

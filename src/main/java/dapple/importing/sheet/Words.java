@@ -68,7 +68,7 @@ public final class Words {
     }
 
     /** The word of a kind that a text is by its constant, or by what people call it. */
-    static <E extends Enum<E>> Optional<E> find(String kind, Class<E> type, String word) {
+    public static <E extends Enum<E>> Optional<E> find(String kind, Class<E> type, String word) {
         String plain = normalised(word);
         return ALL.find(kind, word)
                 .or(() -> Optional.of(plain.replace(' ', '_').toUpperCase(Locale.ROOT)))
