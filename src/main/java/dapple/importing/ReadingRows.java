@@ -99,7 +99,7 @@ final class ReadingRows implements Iterator<SheetReading>, AutoCloseable {
 
     private List<SaidReading> readable(RowText row) {
         try {
-            return Gathering.read(row, checking, now).readings();
+            return SheetGathering.read(row, checking, now).readings();
         } catch (BadCellException toldBefore) {
             return List.of();
         }

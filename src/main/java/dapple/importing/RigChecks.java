@@ -45,7 +45,7 @@ final class RigChecks {
     }
 
     private boolean isOnRecord(Entry entry, Optional<Instant> from) {
-        return from.map(at -> on.known().fitted().contains(OnRecord.fitted(entry.key(), at)))
+        return from.map(at -> on.known().fitted().contains(SiteRecord.fitted(entry.key(), at)))
                 .orElse(false);
     }
 

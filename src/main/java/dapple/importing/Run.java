@@ -9,7 +9,6 @@ import java.util.Optional;
  * One import: a file that was sent, what is said of it, and what came of it.
  *
  * @param state how far it is on record; what is under way only the program at hand knows
- * @param version counts what was said of it
  * @param tried what it would do; none: not tried since the sheets were last said to mean something else
  * @param done what it did
  */
@@ -38,7 +37,7 @@ record Run(
         EXPIRED
     }
 
-    boolean isOpen() {
+    public boolean isOpen() {
         return state == State.OPEN;
     }
 

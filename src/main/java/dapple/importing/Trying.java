@@ -18,10 +18,10 @@ import org.springframework.stereotype.Component;
 class Trying {
     private static final int NAMES = 20;
 
-    private final Gathering gathering;
+    private final SheetGathering gathering;
     private final Clock clock;
 
-    Trying(Gathering gathering, Clock clock) {
+    Trying(SheetGathering gathering, Clock clock) {
         this.gathering = gathering;
         this.clock = clock;
     }

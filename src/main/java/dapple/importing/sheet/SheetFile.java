@@ -113,7 +113,7 @@ public final class SheetFile implements AutoCloseable {
     }
 
     /** The last part of a name, without what no page should show. */
-    static String label(String name) {
+    public static String label(String name) {
         String last = name.replace('\\', '/').replaceFirst("/+$", "");
         last = last.substring(last.lastIndexOf('/') + 1)
                 .replaceAll("(?U)[\\p{Cntrl}\\p{Cf}]", "")

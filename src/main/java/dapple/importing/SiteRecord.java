@@ -33,7 +33,7 @@ import org.springframework.stereotype.Component;
 
 /** Looks up what a site has on record, by the keys of sheets. */
 @Component
-class OnRecord {
+class SiteRecord {
     private final Enclosures enclosures;
     private final SpeciesKeeping species;
     private final Lamps lamps;
@@ -43,7 +43,7 @@ class OnRecord {
     private final Rigs rigs;
     private final Clock clock;
 
-    OnRecord(
+    SiteRecord(
             Enclosures enclosures,
             SpeciesKeeping species,
             Lamps lamps,

@@ -19,17 +19,17 @@ import org.springframework.stereotype.Component;
 
 /** Reads all sheets of a file for the things that they speak of, and holds these against the record. */
 @Component
-class Gathering {
+class SheetGathering {
     private static final long STEP = 2048;
 
-    private final OnRecord onRecord;
+    private final SiteRecord record;
     private final People people;
     private final Library library;
     private final MessageSource messages;
     private final Clock clock;
 
-    Gathering(OnRecord onRecord, People people, Library library, MessageSource messages, Clock clock) {
-        this.onRecord = onRecord;
+    SheetGathering(SiteRecord record, People people, Library library, MessageSource messages, Clock clock) {
+        this.record = record;
         this.people = people;
         this.library = library;
         this.messages = messages;
@@ -43,7 +43,7 @@ class Gathering {
      */
     Checking gather(SignedIn me, Tables tables, Choices choices, LongConsumer progress) {
         Outcome outcome = new Outcome();
-        Checking checking = new Checking(me, new Book(outcome), onRecord.at(me.siteId()), outcome, choices);
+        Checking checking = new Checking(me, new Book(outcome), record.at(me.siteId()), outcome, choices);
         Pass pass = new Pass(checking, clock.instant(), progress);
         for (Tables.One one : tables.all()) {
             one.table().each(one.sheet(), row -> pass.take(row, one.table().label()));
