@@ -3,6 +3,7 @@ package dapple.agreement;
 import dapple.meter.CalibrationRecorded;
 import dapple.reading.ReadingLogged;
 import dapple.reading.ReadingWithdrawn;
+import dapple.reading.ReadingsImported;
 import dapple.reading.StandingReadings;
 import dapple.rig.RigChanged;
 import dapple.site.SiteFacts;
@@ -60,6 +61,11 @@ class AgreementQueue {
     @TransactionalEventListener
     void withdrawn(ReadingWithdrawn reading) {
         note(reading.readingId());
+    }
+
+    @TransactionalEventListener
+    void imported(ReadingsImported imported) {
+        waiting.note(imported.siteId(), clock.instant());
     }
 
     @TransactionalEventListener

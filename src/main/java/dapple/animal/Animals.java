@@ -203,6 +203,12 @@ public class Animals {
                 .toList();
     }
 
+    /** When somebody moved into an enclosure or out of it. */
+    @Transactional(readOnly = true)
+    public List<Instant> turns(long siteId, long enclosureId) {
+        return stays.turns(siteId, enclosureId);
+    }
+
     /** Who lives in an enclosure at an instant, with what light is planned by. */
     @Transactional(readOnly = true)
     public List<Occupant> occupants(long siteId, long enclosureId, Instant at) {

@@ -72,4 +72,10 @@ interface StayRepository extends JpaRepository<Stay, Long> {
               or exists (select 1 from AnimalEvent e where e.animalId = a.id and e.at = s.toAt and e.recordedAt > :at))
             order by a.accessionNumber, s.id""")
     List<Stay> onRecord(long siteId, long enclosureId, Instant at);
+
+    @Query("""
+            select s.fromAt from Stay s where s.siteId = :siteId and s.enclosureId = :enclosureId and s.withdrawnAt is null
+            union select s.toAt from Stay s
+            where s.siteId = :siteId and s.enclosureId = :enclosureId and s.withdrawnAt is null and s.toAt is not null""")
+    List<Instant> turns(long siteId, long enclosureId);
 }

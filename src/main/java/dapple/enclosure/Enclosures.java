@@ -160,6 +160,12 @@ public class Enclosures {
         return plannedOff.isOff(siteId, enclosureId, at);
     }
 
+    /** When lamps went off on purpose or came on again. */
+    @Transactional(readOnly = true)
+    public List<Instant> turns(long siteId, long enclosureId) {
+        return plannedOff.turns(siteId, enclosureId);
+    }
+
     /** Enclosures whose lamps are off on purpose at an instant. */
     @Transactional(readOnly = true)
     public Map<Long, PlannedOffTime> plannedOffAt(long siteId, Instant at) {

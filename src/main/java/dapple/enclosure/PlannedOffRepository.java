@@ -44,4 +44,11 @@ interface PlannedOffRepository extends JpaRepository<PlannedOff, Long> {
             and (o.calledOffAt is null or o.calledOffAt > :at)
             and o.fromAt <= :at and (o.toAt is null or o.toAt > :at) order by o.fromAt, o.id""")
     List<PlannedOff> onRecord(long siteId, long enclosureId, Instant at);
+
+    @Query("""
+            select o.fromAt from PlannedOff o
+            where o.siteId = :siteId and o.enclosureId = :enclosureId and o.calledOffAt is null
+            union select o.toAt from PlannedOff o where o.siteId = :siteId and o.enclosureId = :enclosureId
+            and o.calledOffAt is null and o.toAt is not null""")
+    List<Instant> turns(long siteId, long enclosureId);
 }

@@ -44,4 +44,8 @@ interface CalibrationRepository extends JpaRepository<Calibration, Long> {
             set c.withdrawnAt = :at, c.withdrawnBy = :personId, c.withdrawalReason = :reason, c.openCalibratedAt = null
             where c.id = :id and c.withdrawnAt is null""")
     int withdraw(long id, Instant at, long personId, String reason);
+
+    @Query(
+            "select distinct c.openCalibratedAt from Calibration c where c.siteId = :siteId and c.openCalibratedAt is not null")
+    List<Instant> turns(long siteId);
 }

@@ -79,6 +79,12 @@ public class Meters {
                 .collect(Collectors.toMap(Calibration::meterId, Calibration::inForce, (newest, older) -> newest));
     }
 
+    /** When a calibration that holds came into force. */
+    @Transactional(readOnly = true)
+    public List<Instant> turns(long siteId) {
+        return calibrations.turns(siteId);
+    }
+
     /** The calibration of a meter that is in force at an instant, if it has been calibrated before. */
     @Transactional(readOnly = true)
     public Optional<CalibrationInForce> calibrationAt(long meterId, Instant at) {

@@ -36,4 +36,9 @@ interface VetOrderRepository extends JpaRepository<VetOrder, Long> {
     List<VetOrder> findAllAtSite(long siteId, Collection<Long> ids);
 
     Optional<VetOrder> findByEntryKey(UUID entryKey);
+
+    @Query("""
+            select o.fromAt from VetOrder o where o.siteId = :siteId
+            union select o.toAt from VetOrder o where o.siteId = :siteId""")
+    List<Instant> turns(long siteId);
 }

@@ -41,6 +41,12 @@ public class VetOrders {
                 .collect(Collectors.toMap(OrderFacts::animalId, order -> order, (older, newer) -> newer));
     }
 
+    /** When an order came into force or went out of it. */
+    @Transactional(readOnly = true)
+    public List<Instant> turns(long siteId) {
+        return orders.turns(siteId);
+    }
+
     /** Orders by their ids. */
     @Transactional(readOnly = true)
     public Map<Long, OrderFacts> byId(long siteId, Collection<Long> ids) {

@@ -22,6 +22,16 @@ class DiskSync {
     /** After the commit of a reading, in its own thread: before the answer goes out. */
     @TransactionalEventListener
     void sync(ReadingLogged logged) {
+        sync();
+    }
+
+    /** The same for those of a sheet. */
+    @TransactionalEventListener
+    void sync(ReadingsImported imported) {
+        sync();
+    }
+
+    private void sync() {
         if (embedded) {
             database.execute("checkpoint sync");
         }

@@ -38,17 +38,16 @@ class Needs {
      * One need for each species that lived there and of which the point serves somebody, by the species' id, and one for each animal
      * under a vet's order in place of its species'; none at a keeper's point.
      */
-    List<Need> of(Reading reading, PointFacts point) {
+    List<Need> of(long siteId, long enclosureId, PointFacts point, Instant at) {
         if (point.role() == PointRole.KEEPER) {
             return List.of();
         }
-        Instant at = reading.takenAt();
-        Map<Long, List<AnimalFacts>> bySpecies = served(reading, point);
+        Map<Long, List<AnimalFacts>> bySpecies = served(siteId, enclosureId, point, at);
         if (bySpecies.isEmpty()) {
             return List.of();
         }
-        Map<Long, Target> inForce = targets.inForce(reading.siteId(), bySpecies.keySet(), at);
-        Map<Long, OrderFacts> ordered = orders.inForceOf(reading.siteId(), ids(bySpecies), at);
+        Map<Long, Target> inForce = targets.inForce(siteId, bySpecies.keySet(), at);
+        Map<Long, OrderFacts> ordered = orders.inForceOf(siteId, ids(bySpecies), at);
         return bySpecies.entrySet().stream()
                 .flatMap(kind -> byOrder(kind.getValue(), ordered).entrySet().stream()
                         .map(same -> need(
@@ -59,8 +58,8 @@ class Needs {
                 .toList();
     }
 
-    private Map<Long, List<AnimalFacts>> served(Reading reading, PointFacts point) {
-        return animals.inEnclosure(reading.siteId(), reading.visit().enclosureId(), reading.takenAt()).stream()
+    private Map<Long, List<AnimalFacts>> served(long siteId, long enclosureId, PointFacts point, Instant at) {
+        return animals.inEnclosure(siteId, enclosureId, at).stream()
                 .filter(animal -> point.serves(animal.speciesId(), animal.id()))
                 .collect(Collectors.groupingBy(AnimalFacts::speciesId, TreeMap::new, Collectors.toList()));
     }

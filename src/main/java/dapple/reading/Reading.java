@@ -117,13 +117,17 @@ class Reading {
         return amount;
     }
 
-    boolean supersedes(long readingId) {
-        return supersedesId != null && supersedesId == readingId;
+    Shown shown() {
+        return new Shown(id, pointId, meterId, quantity, amount, heldAsAsked, takenAt);
     }
 
     /** Whether the sensor was held as the point says; if not, the reading is context. */
     boolean isHeldAsAsked() {
         return heldAsAsked;
+    }
+
+    boolean supersedes(long readingId) {
+        return supersedesId != null && supersedesId == readingId;
     }
 
     /** Whether somebody took it, or entered it. */

@@ -46,17 +46,19 @@ class Verdict {
     @SuppressWarnings("NullAway.Init")
     protected Verdict() {}
 
-    Verdict(Reading reading, Basis basis, Corrected corrected, Judgement judgement, Instant judgedAt) {
-        this.siteId = reading.siteId();
-        this.readingId = reading.id();
+    Verdict(long siteId, Finding finding, Instant judgedAt) {
+        this.siteId = siteId;
+        this.readingId = finding.shown().id();
+        Basis basis = finding.basis();
         this.speciesId = basis.speciesId();
         this.targetVersionId = basis.targetVersionId();
         this.calibrationId = basis.calibrationId();
         this.rigId = basis.rigId();
         this.vetOrderId = basis.vetOrderId();
+        Judgement judgement = finding.judgement();
         this.state = judgement.state().orElse(null);
-        MeasuredAmount measured = corrected.measured();
-        this.factor = corrected.factor().orElse(null);
+        MeasuredAmount measured = finding.corrected().measured();
+        this.factor = finding.corrected().factor().orElse(null);
         this.amount = measured.amount();
         this.low = measured.interval().low();
         this.high = measured.interval().high();

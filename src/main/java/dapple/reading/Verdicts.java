@@ -1,6 +1,5 @@
 package dapple.reading;
 
-import dapple.light.quantity.Quantity;
 import org.springframework.stereotype.Component;
 
 /** Renews what the readings of a visit are judged to be, and the table of newest readings with it. */
@@ -27,12 +26,5 @@ class Verdicts {
 
     private void refresh(Read read) {
         latest.refresh(read.siteId(), read.pointId(), read.quantity());
-    }
-
-    /** What one row of newest readings is of. */
-    private record Read(long siteId, long pointId, Quantity quantity) {
-        static Read of(Reading reading) {
-            return new Read(reading.siteId(), reading.pointId(), reading.quantity());
-        }
     }
 }

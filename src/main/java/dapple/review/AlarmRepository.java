@@ -59,6 +59,16 @@ interface AlarmRepository extends JpaRepository<Alarm, Long> {
             and not exists (select 1 from Alarm a where a.readingId = r.id) order by r.id""")
     List<Harm> presentHarms(long visitId);
 
+    /** The same of all visits of a site. */
+    @Query("""
+            select distinct new dapple.review.AlarmRepository$Harm(r.siteId, v.enclosureId, r.pointId, r.id)
+            from LatestReading l join Reading r on r.id = l.readingId join r.visit v
+            join Verdict d on d.readingId = r.id
+            where l.siteId = :siteId and d.replacedAt is null
+            and d.state = dapple.light.judging.State.OVER_CEILING
+            and not exists (select 1 from Alarm a where a.readingId = r.id) order by r.id""")
+    List<Harm> presentHarmsAtSite(long siteId);
+
     /** What nobody had seen at an instant, corrections and withdrawals that had been recorded by then left out. */
     @Query("""
             select new dapple.review.AlarmOnRecord(a.readingId, p.code, p.place, a.raisedAt, a.seenAt, a.seenBy)

@@ -1,6 +1,7 @@
 package dapple.review;
 
 import dapple.reading.ReadingLogged;
+import dapple.reading.ReadingsImported;
 import dapple.reading.VisitRejudged;
 import dapple.site.NotFoundException;
 import java.time.Clock;
@@ -36,6 +37,13 @@ public class Alarms {
     @Transactional
     public void raise(VisitRejudged rejudged) {
         alarms.presentHarms(rejudged.visitId()).forEach(this::raise);
+    }
+
+    /** Of what was taken in from sheets, only what nobody has read again since. */
+    @EventListener
+    @Transactional
+    public void raise(ReadingsImported imported) {
+        alarms.presentHarmsAtSite(imported.siteId()).forEach(this::raise);
     }
 
     private void raise(AlarmRepository.Harm harm) {

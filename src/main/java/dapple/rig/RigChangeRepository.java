@@ -71,4 +71,7 @@ interface RigChangeRepository extends JpaRepository<RigChange, Long> {
             where d.enclosureId = c.enclosureId
             and (d.atInstant > c.atInstant or (d.atInstant = c.atInstant and d.id > c.id)))""")
     List<RigChange> newestAtSite(long siteId);
+
+    @Query("select distinct c.atInstant from RigChange c where c.siteId = :siteId and c.enclosureId = :enclosureId")
+    List<Instant> turns(long siteId, long enclosureId);
 }

@@ -161,6 +161,12 @@ public class Rigs {
                 .map(change -> change.facts().id());
     }
 
+    /** When a rig changed. */
+    @Transactional(readOnly = true)
+    public List<Instant> turns(long siteId, long enclosureId) {
+        return changes.turns(siteId, enclosureId);
+    }
+
     /** The newest change of an enclosure that a reading can tell: of a timer alone it cannot. */
     @Transactional(readOnly = true)
     public Optional<RigChangeFacts> lastLightChange(long siteId, long enclosureId) {

@@ -49,4 +49,7 @@ interface TargetVersionRepository extends JpaRepository<TargetVersion, Long> {
               (select max(n.approvedAt) from TargetVersion n where n.speciesId = t.speciesId and n.approvedAt <= :at)
             order by t.number""")
     List<Tuple> inForceInMonth(long siteId, Collection<Long> speciesIds, Instant at, int month);
+
+    @Query("select distinct t.approvedAt from TargetVersion t where t.siteId = :siteId")
+    List<Instant> turns(long siteId);
 }

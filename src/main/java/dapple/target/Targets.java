@@ -64,6 +64,12 @@ public class Targets {
                 .target();
     }
 
+    /** When a target came into force. */
+    @Transactional(readOnly = true)
+    public List<Instant> turns(long siteId) {
+        return versions.turns(siteId);
+    }
+
     /** All species of a site, by id. */
     @Transactional(readOnly = true)
     public Map<Long, SpeciesFacts> speciesById(long siteId) {

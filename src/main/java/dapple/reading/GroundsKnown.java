@@ -1,0 +1,58 @@
+package dapple.reading;
+
+import dapple.animal.Animals;
+import dapple.enclosure.Enclosures;
+import dapple.meter.Meters;
+import dapple.order.VetOrders;
+import dapple.reading.Grounds.Services;
+import dapple.rig.Rigs;
+import dapple.target.Targets;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import org.springframework.stereotype.Component;
+
+/** Finds what readings are judged by. */
+@Component
+class GroundsKnown {
+    private final Services services;
+    private final Animals animals;
+    private final Targets targets;
+    private final VetOrders orders;
+
+    GroundsKnown(
+            Needs needs,
+            Enclosures enclosures,
+            Meters meters,
+            Rigs rigs,
+            Animals animals,
+            Targets targets,
+            VetOrders orders) {
+        this.services = new Services(needs, enclosures, meters, rigs);
+        this.animals = animals;
+        this.targets = targets;
+        this.orders = orders;
+    }
+
+    /** For the few readings of a visit. */
+    Grounds ofVisit(long siteId, long enclosureId) {
+        return new Grounds(siteId, enclosureId, services, UnaryOperator.identity());
+    }
+
+    /** For the readings of years: between two changes of whatever counts in the enclosure nothing is asked for again. */
+    Grounds ofYears(long siteId, long enclosureId) {
+        TreeSet<Instant> turns = new TreeSet<>();
+        turns.addAll(animals.turns(siteId, enclosureId));
+        turns.addAll(targets.turns(siteId));
+        turns.addAll(orders.turns(siteId));
+        turns.addAll(services.meters().turns(siteId));
+        turns.addAll(services.rigs().turns(siteId, enclosureId));
+        turns.addAll(services.enclosures().turns(siteId, enclosureId));
+        return new Grounds(
+                siteId,
+                enclosureId,
+                services,
+                at -> Optional.ofNullable(turns.floor(at)).orElse(Instant.MIN));
+    }
+}
