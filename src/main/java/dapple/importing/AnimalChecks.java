@@ -1,7 +1,6 @@
 package dapple.importing;
 
 import dapple.animal.AnimalFacts;
-import dapple.enclosure.EnclosureFacts;
 import dapple.importing.sheet.Field;
 import dapple.importing.sheet.Reason;
 import dapple.importing.sheet.Subject;
@@ -35,7 +34,10 @@ final class AnimalChecks {
         if (species.isEmpty()) {
             on.missing(entry, Field.SPECIES_NAME);
         } else if (entry.text(Field.ENCLOSURE_CODE).isPresent() && enclosure.isEmpty()) {
-            on.bad(entry, Reason.ENCLOSURE_LEFT_OUT, entry.text(Field.ENCLOSURE_CODE).orElse(""));
+            on.bad(
+                    entry,
+                    Reason.ENCLOSURE_LEFT_OUT,
+                    entry.text(Field.ENCLOSURE_CODE).orElse(""));
         } else if (enclosure.filter(this::isOutOfUse).isPresent()) {
             on.bad(entry, Reason.ENCLOSURE_OUT_OF_USE, enclosure.get().name());
         } else {

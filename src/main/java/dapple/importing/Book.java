@@ -27,7 +27,9 @@ final class Book {
         Entry entry = entry(said.subject(), said.key(), said.name(), origin);
         said.facts()
                 .forEach((field, fact) -> entry.say(
-                        field, fact, other -> outcome.notice(Notice.Kind.CONTRADICTS, contradiction(entry, other), origin)));
+                        field,
+                        fact,
+                        other -> outcome.notice(Notice.Kind.CONTRADICTS, contradiction(entry, other), origin)));
     }
 
     private static String contradiction(Entry entry, Field field) {

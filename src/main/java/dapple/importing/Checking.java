@@ -33,8 +33,6 @@ record Checking(SignedIn me, Book book, Known known, Outcome outcome, Choices ch
 
     /** What a fact of an entry names, if it is there and stays. */
     Optional<Entry> named(Entry entry, Field field, Subject subject) {
-        return entry.text(field)
-                .flatMap(key -> book.find(subject, key))
-                .filter(found -> !found.isLeftOut());
+        return entry.text(field).flatMap(key -> book.find(subject, key)).filter(found -> !found.isLeftOut());
     }
 }

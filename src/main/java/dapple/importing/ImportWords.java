@@ -67,7 +67,7 @@ class ImportWords {
     }
 
     public String reason(BadRow row) {
-        Object[] parts = row.text().split(BETWEEN);
+        Object[] parts = row.text().split(BETWEEN, -1);
         if (row.reason() == Reason.MISSING) {
             return say("import.reason.MISSING", field(Field.valueOf(row.text())));
         }
@@ -78,8 +78,10 @@ class ImportWords {
 
     /** What stands behind the first part of a text. */
     static List<String> others(String text) {
-        List<String> parts = List.of(text.split(BETWEEN));
-        return parts.subList(1, parts.size());
+        return Arrays.stream(text.split(BETWEEN, -1))
+                .skip(1)
+                .filter(part -> !part.isEmpty())
+                .toList();
     }
 
     static String first(String text) {
@@ -87,7 +89,7 @@ class ImportWords {
     }
 
     public String notice(Notice notice) {
-        List<String> others = others(notice.text() + "|");
+        List<String> others = others(notice.text());
         boolean namesField = notice.kind() == Notice.Kind.DIFFERS || notice.kind() == Notice.Kind.CONTRADICTS;
         String second = others.isEmpty() ? "" : others.get(0);
         return say(

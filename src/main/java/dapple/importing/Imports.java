@@ -134,8 +134,10 @@ class Imports {
         for (int sheet = 0; sheet < mappings.size(); sheet++) {
             for (int column = 0; column < run.surveys().get(sheet).columns().size(); column++) {
                 String name = run.surveys().get(sheet).columns().get(column).name();
-                Meaning meaning = Meaning.of(mappings.get(sheet).meanings().get(column)).orElseThrow();
-                boolean isKnown = columns.find(name).orElseGet(Meaning.LeftOut::new).equals(meaning);
+                Meaning meaning =
+                        Meaning.of(mappings.get(sheet).meanings().get(column)).orElseThrow();
+                boolean isKnown =
+                        columns.find(name).orElseGet(Meaning.LeftOut::new).equals(meaning);
                 if (!isKnown && !Words.normalised(name).isEmpty()) {
                     chosen.put(Words.normalised(name), meaning);
                 }

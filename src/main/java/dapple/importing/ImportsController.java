@@ -64,10 +64,11 @@ class ImportsController {
     }
 
     private long open(SignedIn me, Optional<MultipartFile> file) {
-        MultipartFile sent = file.filter(chosen -> !chosen.isEmpty())
-                .orElseThrow(() -> new UnreadableException(Fault.EMPTY));
+        MultipartFile sent =
+                file.filter(chosen -> !chosen.isEmpty()).orElseThrow(() -> new UnreadableException(Fault.EMPTY));
         try (InputStream content = sent.getInputStream()) {
-            return imports.open(me, Optional.ofNullable(sent.getOriginalFilename()).orElse(""), content);
+            return imports.open(
+                    me, Optional.ofNullable(sent.getOriginalFilename()).orElse(""), content);
         } catch (IOException cause) {
             throw new UncheckedIOException("cannot read a file that was sent", cause);
         }

@@ -39,8 +39,10 @@ final class PlaceChecks {
     void check() {
         on.book().all(Subject.ENCLOSURE).forEach(this::enclosure);
         on.book().all(Subject.POINT).forEach(this::enter);
-        on.book().all(Subject.ROOM).forEach(room -> Known.in(on.known().rooms(), room.key())
-                .ifPresent(known -> room.isOnRecordAs(known.id())));
+        on.book()
+                .all(Subject.ROOM)
+                .forEach(room ->
+                        Known.in(on.known().rooms(), room.key()).ifPresent(known -> room.isOnRecordAs(known.id())));
         on.book().all(Subject.POINT).stream().filter(Entry::isNew).forEach(this::point);
         on.book().fresh(Subject.POINT).stream().filter(PlaceChecks::isByRole).forEach(this::join);
         nameNewPoints();
@@ -90,8 +92,7 @@ final class PlaceChecks {
     }
 
     private Entry byRole(Entry enclosure, PointRole role) {
-        Entry point = on.book()
-                .entry(Subject.POINT, Keys.role(enclosure.key(), role), role.name(), enclosure.origin());
+        Entry point = on.book().entry(Subject.POINT, Keys.role(enclosure.key(), role), role.name(), enclosure.origin());
         point.put(Field.ENCLOSURE_CODE, enclosure.key());
         point.put(Field.POINT_ROLE, role);
         return point;
@@ -149,8 +150,8 @@ final class PlaceChecks {
         });
         fresh.stream()
                 .filter(point -> !isCode(point))
-                .sorted(Comparator.comparing(
-                        (Entry point) -> point.fact(Field.POINT_ROLE, PointRole.class).orElse(PointRole.KEEPER)))
+                .sorted(Comparator.comparing((Entry point) ->
+                        point.fact(Field.POINT_ROLE, PointRole.class).orElse(PointRole.KEEPER)))
                 .forEach(point -> point.put(Field.POINT_CODE, free(used(used, point))));
     }
 
@@ -160,7 +161,8 @@ final class PlaceChecks {
 
     private Set<String> used(Map<String, Set<String>> used, Entry point) {
         String in = point.text(Field.ENCLOSURE_CODE).orElse("");
-        return used.computeIfAbsent(in, key -> new HashSet<>(on.known().pointCodes().getOrDefault(key, Set.of())));
+        return used.computeIfAbsent(
+                in, key -> new HashSet<>(on.known().pointCodes().getOrDefault(key, Set.of())));
     }
 
     private static String free(Set<String> used) {

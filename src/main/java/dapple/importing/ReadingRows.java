@@ -119,8 +119,8 @@ final class ReadingRows implements Iterator<SheetReading>, AutoCloseable {
     private Entry meter(SaidReading said) {
         return said.meter()
                 .flatMap(key -> checking.book().find(Subject.METER, key))
-                .filter(entry -> entry.fact(Field.METER_QUANTITY, Quantity.class)
-                        .equals(Optional.of(said.quantity())))
+                .filter(entry ->
+                        entry.fact(Field.METER_QUANTITY, Quantity.class).equals(Optional.of(said.quantity())))
                 .orElseGet(() -> entry(Subject.METER, Keys.noMeter(said.quantity())));
     }
 
@@ -128,8 +128,8 @@ final class ReadingRows implements Iterator<SheetReading>, AutoCloseable {
         return checking.book()
                 .find(subject, key)
                 .filter(found -> !found.isLeftOut())
-                .orElseThrow(() -> new BadCellException(
-                        Reason.ENCLOSURE_LEFT_OUT, key.substring(key.lastIndexOf('\n') + 1)));
+                .orElseThrow(() ->
+                        new BadCellException(Reason.ENCLOSURE_LEFT_OUT, key.substring(key.lastIndexOf('\n') + 1)));
     }
 
     private static long id(Entry entry) {

@@ -28,7 +28,8 @@ final class RowAmounts {
     private final Function<String, Optional<Quantity>> meters;
     private final List<SaidReading> readings = new ArrayList<>();
 
-    RowAmounts(RowText row, ZoneId zone, Instant now, Consumer<Said> things, Function<String, Optional<Quantity>> meters) {
+    RowAmounts(
+            RowText row, ZoneId zone, Instant now, Consumer<Said> things, Function<String, Optional<Quantity>> meters) {
         this.row = row;
         this.zone = zone;
         this.now = now;
@@ -76,9 +77,8 @@ final class RowAmounts {
             return;
         }
         String column = row.column(Field.READ_AMOUNT);
-        String enclosure = row.text(Field.ENCLOSURE_CODE)
-                .map(Keys::of)
-                .orElseThrow(() -> missing(Field.ENCLOSURE_CODE, column));
+        String enclosure =
+                row.text(Field.ENCLOSURE_CODE).map(Keys::of).orElseThrow(() -> missing(Field.ENCLOSURE_CODE, column));
         String point = row.text(Field.POINT_CODE)
                 .map(name -> Keys.within(enclosure, name))
                 .orElseThrow(() -> missing(Field.POINT_CODE, column));
@@ -93,14 +93,21 @@ final class RowAmounts {
         things.accept(Said.of(Subject.POINT, point, point.substring(point.lastIndexOf('\n') + 1))
                 .with(Field.ENCLOSURE_CODE, Optional.of(enclosure))
                 .with(Field.READ_QUANTITY, Optional.of(Set.of(quantity))));
-        meter.ifPresent(code -> things.accept(Said.of(Subject.METER, Keys.of(code), code)
-                .with(Field.READ_QUANTITY, Optional.of(Set.of(quantity)))));
+        meter.ifPresent(code -> things.accept(
+                Said.of(Subject.METER, Keys.of(code), code).with(Field.READ_QUANTITY, Optional.of(Set.of(quantity)))));
         if (meter.isEmpty()) {
             things.accept(Said.of(Subject.METER, Keys.noMeter(quantity), "")
                     .with(Field.METER_QUANTITY, Optional.of(quantity)));
         }
         readings.add(new SaidReading(
-                enclosure, point, quantity, amount, at, when.isDayOnly(), meter.map(Keys::of), row.text(Field.READ_BY)));
+                enclosure,
+                point,
+                quantity,
+                amount,
+                at,
+                when.isDayOnly(),
+                meter.map(Keys::of),
+                row.text(Field.READ_BY)));
     }
 
     private static BadCellException missing(Field field, String column) {

@@ -112,8 +112,8 @@ final class RowReading {
     private void animal() {
         Optional<String> common = row.text(Field.SPECIES_COMMON);
         Optional<String> species = row.text(Field.SPECIES_NAME).or(() -> common);
-        species.ifPresent(name -> things.add(
-                Said.of(Subject.SPECIES, Keys.of(name), name).with(Field.SPECIES_COMMON, common)));
+        species.ifPresent(
+                name -> things.add(Said.of(Subject.SPECIES, Keys.of(name), name).with(Field.SPECIES_COMMON, common)));
         Optional<String> accession = row.text(Field.ACCESSION_NUMBER);
         Optional<String> name = row.text(Field.ANIMAL_NAME).or(() -> accession);
         String where = enclosure.map(Keys::of).orElse("");
@@ -121,7 +121,8 @@ final class RowReading {
                         Subject.ANIMAL,
                         accession
                                 .map(Keys::of)
-                                .orElseGet(() -> Keys.animal(called, species.map(Keys::of).orElse(""), where)),
+                                .orElseGet(() -> Keys.animal(
+                                        called, species.map(Keys::of).orElse(""), where)),
                         called)
                 .with(Field.ACCESSION_NUMBER, accession)
                 .with(Field.SPECIES_NAME, species.map(Keys::of))
@@ -156,7 +157,9 @@ final class RowReading {
         row.text(Field.COVER_NAME)
                 .filter(name -> enclosure.isPresent())
                 .ifPresent(name -> things.add(Said.of(
-                                Subject.COVER, Keys.within(enclosure.map(Keys::of).orElse(""), name), name)
+                                Subject.COVER,
+                                Keys.within(enclosure.map(Keys::of).orElse(""), name),
+                                name)
                         .with(Field.ENCLOSURE_CODE, enclosure.map(Keys::of))
                         .with(Field.COVER_FROM, instant(Field.COVER_FROM))
                         .with(Field.COVER_KIND, row.word(Field.COVER_KIND, "cover", CoverKind.class))

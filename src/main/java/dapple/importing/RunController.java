@@ -95,10 +95,7 @@ class RunController {
                     ? columns.near(found.name()).stream().map(words::meaning).toList()
                     : List.of();
             rows.add(new ColumnRow(
-                    found,
-                    meaning.code(),
-                    isListed ? Optional.empty() : Optional.of(words.option(meaning)),
-                    near));
+                    found, meaning.code(), isListed ? Optional.empty() : Optional.of(words.option(meaning)), near));
         }
         return rows;
     }
@@ -121,7 +118,8 @@ class RunController {
             @RequestParam Map<String, String> typed) {
         List<Mapping> mappings = new ArrayList<>();
         for (int sheet = 0; sheet < run.surveys().size(); sheet++) {
-            mappings.add(mapping(run.surveys().get(sheet), run.choices().sheets().get(sheet), sheet, typed));
+            mappings.add(
+                    mapping(run.surveys().get(sheet), run.choices().sheets().get(sheet), sheet, typed));
         }
         imports.choose(me, run.id(), mappings);
         return attempt(me, run);
@@ -180,8 +178,9 @@ class RunController {
         model.addAttribute("tried", run.tried().orElse(null));
         model.addAttribute("done", run.done().orElse(null));
         model.addAttribute("asked", run.tried().map(RunController::asked).orElse(List.of()));
-        run.done().filter(done -> !done.conflicts().isEmpty()).ifPresent(done -> model.addAttribute(
-                "points", enclosures.pointsById(me.siteId())));
+        run.done()
+                .filter(done -> !done.conflicts().isEmpty())
+                .ifPresent(done -> model.addAttribute("points", enclosures.pointsById(me.siteId())));
         return "importing/try";
     }
 

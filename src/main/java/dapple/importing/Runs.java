@@ -42,8 +42,9 @@ class Runs {
 
     long add(NewRun run) {
         GeneratedKeyHolder key = new GeneratedKeyHolder();
-        database.sql("insert into import_run (site_id, begun_by, begun_at, file_name, sha256, size_bytes, state, surveys,"
-                        + " choices) values (:site, :person, :at, :name, :sha, :bytes, 'OPEN', :surveys, :choices)")
+        database.sql(
+                        "insert into import_run (site_id, begun_by, begun_at, file_name, sha256, size_bytes, state, surveys,"
+                                + " choices) values (:site, :person, :at, :name, :sha, :bytes, 'OPEN', :surveys, :choices)")
                 .param("site", run.siteId())
                 .param("person", run.personId())
                 .param("at", time(run.at()))
@@ -126,7 +127,8 @@ class Runs {
 
     /** Ends those of all sites that were begun before an instant and have stored nothing. */
     void expire(Instant before, Instant at) {
-        database.sql("update import_run set state = 'EXPIRED', ended_at = :at where state = 'OPEN' and begun_at < :before")
+        database.sql(
+                        "update import_run set state = 'EXPIRED', ended_at = :at where state = 'OPEN' and begun_at < :before")
                 .param("before", time(before))
                 .param("at", time(at))
                 .update();
@@ -175,8 +177,7 @@ class Runs {
     }
 
     private static Optional<Instant> instant(ResultSet row, String column) throws SQLException {
-        return Optional.ofNullable(row.getObject(column, OffsetDateTime.class))
-                .map(OffsetDateTime::toInstant);
+        return Optional.ofNullable(row.getObject(column, OffsetDateTime.class)).map(OffsetDateTime::toInstant);
     }
 
     private static OffsetDateTime time(Instant at) {

@@ -97,15 +97,17 @@ class SiteRecord {
 
     private Map<String, Long> points(long siteId, Map<Long, String> enclosureKeys) {
         Map<String, Long> found = new HashMap<>();
-        enclosures.pointsByEnclosure(siteId).forEach((enclosure, points) -> points.forEach(
-                point -> found.putIfAbsent(Keys.role(key(enclosureKeys, enclosure), point.role()), point.id())));
+        enclosures
+                .pointsByEnclosure(siteId)
+                .forEach((enclosure, points) -> points.forEach(point ->
+                        found.putIfAbsent(Keys.role(key(enclosureKeys, enclosure), point.role()), point.id())));
         List<PointFacts> all = enclosures.pointsById(siteId).values().stream()
                 .sorted(Comparator.comparingLong(PointFacts::id))
                 .toList();
-        all.forEach(point -> found.putIfAbsent(
-                Keys.within(key(enclosureKeys, point.enclosureId()), point.code()), point.id()));
-        all.forEach(point -> found.putIfAbsent(
-                Keys.within(key(enclosureKeys, point.enclosureId()), point.place()), point.id()));
+        all.forEach(point ->
+                found.putIfAbsent(Keys.within(key(enclosureKeys, point.enclosureId()), point.code()), point.id()));
+        all.forEach(point ->
+                found.putIfAbsent(Keys.within(key(enclosureKeys, point.enclosureId()), point.place()), point.id()));
         return found;
     }
 
@@ -122,12 +124,12 @@ class SiteRecord {
 
     private Map<String, AnimalFacts> animals(long siteId, Map<Long, String> enclosureKeys) {
         Map<String, AnimalFacts> found = byKey(animals.all(siteId), AnimalFacts::accessionNumber);
-        for (List<Housed> together : animals.byEnclosure(siteId, clock.instant()).values()) {
+        for (List<Housed> together :
+                animals.byEnclosure(siteId, clock.instant()).values()) {
             for (Housed one : together) {
                 String where = key(enclosureKeys, one.enclosureId());
                 String called = one.animal().name();
-                found.putIfAbsent(
-                        Keys.animal(called, Keys.of(one.species().scientificName()), where), one.animal());
+                found.putIfAbsent(Keys.animal(called, Keys.of(one.species().scientificName()), where), one.animal());
                 found.putIfAbsent(Keys.animal(called, Keys.of(one.species().commonName()), where), one.animal());
             }
         }

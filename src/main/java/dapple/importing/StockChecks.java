@@ -59,7 +59,8 @@ final class StockChecks {
         Optional<LampFacts> known = Known.in(on.known().lamps(), entry.key());
         known.ifPresent(facts -> {
             entry.isOnRecordAs(facts.id());
-            on.compare(entry, Field.MODEL_NAME, Optional.of(Keys.of(facts.model().name())));
+            on.compare(
+                    entry, Field.MODEL_NAME, Optional.of(Keys.of(facts.model().name())));
             on.compare(entry, Field.BURN_HOURS, Optional.of(facts.burnHoursAtEntry()));
         });
         if (known.isPresent()) {
@@ -97,7 +98,8 @@ final class StockChecks {
 
     private static String code(Entry entry, Optional<Quantity> measured) {
         return entry.name().isEmpty()
-                ? measured.flatMap(quantity -> Optional.ofNullable(NAMELESS.get(quantity))).orElse("")
+                ? measured.flatMap(quantity -> Optional.ofNullable(NAMELESS.get(quantity)))
+                        .orElse("")
                 : entry.name();
     }
 

@@ -86,7 +86,8 @@ class Storing {
                 .forEach(one -> one.isStoredAs(species.add(
                                 site,
                                 new SpeciesName(
-                                        one.name(), one.text(Field.SPECIES_COMMON).orElse(one.name())))
+                                        one.name(),
+                                        one.text(Field.SPECIES_COMMON).orElse(one.name())))
                         .id()));
         stock.store(site, book);
         book.fresh(Subject.PERSON).forEach(one -> one.isStoredAs(person(site, one)));
@@ -160,7 +161,8 @@ class Storing {
         AnimalState state = state(checking.book(), entry);
         Optional<Double> count = entry.number(Field.ANIMAL_COUNT).filter(number -> number > 1);
         long id = count.isPresent()
-                ? animals.addGroup(site, state, count.get().intValue(), new Happened(since, "", UUID.randomUUID(), person))
+                ? animals.addGroup(
+                        site, state, count.get().intValue(), new Happened(since, "", UUID.randomUUID(), person))
                 : animals.add(site, state, person);
         entry.isStoredAs(id);
         find(checking.book(), entry, Field.ENCLOSURE_CODE, Subject.ENCLOSURE)

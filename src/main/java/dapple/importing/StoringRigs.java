@@ -61,7 +61,9 @@ class StoringRigs {
         long enclosure = Storing.idOf(checking.book(), one, Field.ENCLOSURE_CODE, Subject.ENCLOSURE);
         String identity = String.join("\n", "import", me.siteId() + "", one.subject() + "", one.key(), at + "");
         String note = messages.getMessage(
-                "import.rig.note", new Object[] {one.origin().sheet(), one.origin().line()}, Locale.UK);
+                "import.rig.note",
+                new Object[] {one.origin().sheet(), one.origin().line()},
+                Locale.UK);
         UUID key = UUID.nameUUIDFromBytes(identity.getBytes(StandardCharsets.UTF_8));
         return new RigEntry(me.siteId(), enclosure, at, note, me.personId(), key, Optional.empty());
     }

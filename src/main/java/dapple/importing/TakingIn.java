@@ -54,16 +54,16 @@ class TakingIn {
             refuseBadRows(checking, leaveOut);
             List<Tried.Created> created = Trying.created(checking.book());
             storing.store(checking);
-            SheetsTaken taken = readings(checking, tables, done ->
-                    progress.accept(THINGS + (1 - THINGS) * Math.min(1, done / rows)));
+            SheetsTaken taken = readings(
+                    checking, tables, done -> progress.accept(THINGS + (1 - THINGS) * Math.min(1, done / rows)));
             refuseBadRows(checking, leaveOut);
             runs.done(run, done(checking, created, taken), clock.instant());
         }
     }
 
     private SheetsTaken readings(Checking checking, Tables tables, DoubleConsumer progress) {
-        try (ReadingRows rows = new ReadingRows(
-                checking, tables.all(), clock.instant(), checking.outcome()::bad, progress::accept)) {
+        try (ReadingRows rows =
+                new ReadingRows(checking, tables.all(), clock.instant(), checking.outcome()::bad, progress::accept)) {
             return intake.take(Visitor.of(checking.me()), rows);
         }
     }

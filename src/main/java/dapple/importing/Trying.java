@@ -59,7 +59,10 @@ class Trying {
             List<Entry> fresh = book.fresh(subject);
             long known = all.stream().filter(Entry::isKnown).count();
             if (!fresh.isEmpty() || known > 0) {
-                List<String> names = fresh.stream().limit(NAMES).map(entry -> name(book, entry)).toList();
+                List<String> names = fresh.stream()
+                        .limit(NAMES)
+                        .map(entry -> name(book, entry))
+                        .toList();
                 created.add(new Tried.Created(subject, fresh.size(), known, names));
             }
         });

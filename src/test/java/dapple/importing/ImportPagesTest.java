@@ -209,7 +209,10 @@ class ImportPagesTest {
     @Test
     void aNameThatWasAskedIsTakenAsSaid() throws Exception {
         long run = tried("Enclosure,Species\nE1,Pogona viticeps\n");
-        ask(post("/records/import/" + run + "/names").param("typed", "Pogona viticeps").param("meant", "Pogona vitticeps"),
+        ask(
+                post("/records/import/" + run + "/names")
+                        .param("typed", "Pogona viticeps")
+                        .param("meant", "Pogona vitticeps"),
                 supervisor);
         await(run);
         assertThat(runs.get(site.id(), run).tried().orElseThrow().bad()).isZero();

@@ -27,9 +27,7 @@ public record Columns(Map<String, Meaning> chosen, Set<String> enclosures, Set<S
     /** What a name means for sure. */
     public Optional<Meaning> find(String name) {
         String plain = Words.normalised(name);
-        return Optional.ofNullable(chosen.get(plain))
-                .or(() -> field(name))
-                .or(() -> amount(plain));
+        return Optional.ofNullable(chosen.get(plain)).or(() -> field(name)).or(() -> amount(plain));
     }
 
     /** What may be meant by a name that means nothing for sure, nearest first. */
@@ -70,7 +68,8 @@ public record Columns(Map<String, Meaning> chosen, Set<String> enclosures, Set<S
         List<String> others = Stream.of(Taken.withoutFillers(role.rest()).split(" "))
                 .filter(word -> !word.isEmpty())
                 .toList();
-        Optional<String> enclosure = others.stream().filter(enclosures::contains).findFirst();
+        Optional<String> enclosure =
+                others.stream().filter(enclosures::contains).findFirst();
         Optional<String> point = others.stream()
                 .filter(word -> points.contains(word) && !enclosure.equals(Optional.of(word)))
                 .findFirst();
@@ -92,7 +91,8 @@ public record Columns(Map<String, Meaning> chosen, Set<String> enclosures, Set<S
      * @param meaning empty: none stands there
      */
     private record Taken(Optional<String> meaning, String rest) {
-        private static final Pattern FILLERS = Pattern.compile("\\b(point|spot|place|reading|messwert|at|am|im|in|w m2|lx|uw cm2|c|max|value)\\b");
+        private static final Pattern FILLERS =
+                Pattern.compile("\\b(point|spot|place|reading|messwert|at|am|im|in|w m2|lx|uw cm2|c|max|value)\\b");
 
         static Taken first(String text, Map<String, String> words) {
             String padded = " " + text + " ";

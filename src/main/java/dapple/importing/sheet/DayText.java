@@ -9,11 +9,12 @@ import org.jspecify.annotations.Nullable;
 /** Days as people write them: 2025-11-13, 13.11.2025, 13/11/2025, 11/13/2025, 13 Nov 2025, each with or without a time. */
 final class DayText {
     private static final String REST = "(?:[T,]?\\s*(.*))?";
-    private static final Pattern YEAR_FIRST = Pattern.compile("([0-9]{4})[-/.]([0-9]{1,2})[-/.]([0-9]{1,2})(?![0-9])" + REST);
+    private static final Pattern YEAR_FIRST =
+            Pattern.compile("([0-9]{4})[-/.]([0-9]{1,2})[-/.]([0-9]{1,2})(?![0-9])" + REST);
     private static final Pattern YEAR_LAST =
             Pattern.compile("([0-9]{1,2})([-/.])\\s?([0-9]{1,2})[-/.]\\s?([0-9]{4}|[0-9]{2})(?![0-9])" + REST);
-    private static final Pattern NAMED =
-            Pattern.compile("([0-9]{1,2})\\.?[\\s-]+(?:de\\s)?(\\p{L}{3,10})\\.?,?[\\s-]+(?:de\\s)?([0-9]{4})(?![0-9])" + REST);
+    private static final Pattern NAMED = Pattern.compile(
+            "([0-9]{1,2})\\.?[\\s-]+(?:de\\s)?(\\p{L}{3,10})\\.?,?[\\s-]+(?:de\\s)?([0-9]{4})(?![0-9])" + REST);
     private static final Pattern NAME_FIRST =
             Pattern.compile("(\\p{L}{3,10})\\.?\\s+([0-9]{1,2}),?\\s+([0-9]{4})(?![0-9])" + REST);
     private static final int LONGEST = 50;
@@ -56,7 +57,8 @@ final class DayText {
     private static Optional<DayTime> numbers(String cell, DayOrder order) {
         Matcher first = YEAR_FIRST.matcher(cell);
         if (first.matches()) {
-            return Optional.of(with(first.group(4), DayTime.day(number(first, 1), number(first, 2), number(first, 3), cell)));
+            return Optional.of(
+                    with(first.group(4), DayTime.day(number(first, 1), number(first, 2), number(first, 3), cell)));
         }
         Matcher last = YEAR_LAST.matcher(cell);
         if (!last.matches()) {
@@ -87,7 +89,8 @@ final class DayText {
         Matcher first = NAME_FIRST.matcher(cell);
         return first.matches()
                 ? MonthName.number(first.group(1))
-                        .map(month -> with(first.group(4), DayTime.day(number(first, 3), month, number(first, 2), cell)))
+                        .map(month ->
+                                with(first.group(4), DayTime.day(number(first, 3), month, number(first, 2), cell)))
                 : Optional.empty();
     }
 

@@ -12,7 +12,18 @@ public enum Dimension {
     NUMBER(Map.of("", unit(1))),
     /** In metres. */
     LENGTH(Map.of(
-            "m", unit(1), "cm", unit(0.01), "mm", unit(0.001), "in", unit(0.0254), "inch", unit(0.0254), "ft", unit(0.3048))),
+            "m",
+            unit(1),
+            "cm",
+            unit(0.01),
+            "mm",
+            unit(0.001),
+            "in",
+            unit(0.0254),
+            "inch",
+            unit(0.0254),
+            "ft",
+            unit(0.3048))),
     /** In watts. */
     POWER(Map.of("w", unit(1), "watt", unit(1), "kw", unit(1000))),
     /** In hours. */
@@ -25,7 +36,16 @@ public enum Dimension {
     /** In microwatts a square centimetre, as its meters show. */
     UVB(Map.of("uw/cm2", unit(1), "mw/cm2", unit(1000), "w/m2", unit(100))),
     /** In degrees Celsius. */
-    TEMPERATURE(Map.of("°c", unit(1), "c", unit(1), "°f", new Unit(5 / 9.0, 32), "f", new Unit(5 / 9.0, 32), "k",
+    TEMPERATURE(Map.of(
+            "°c",
+            unit(1),
+            "c",
+            unit(1),
+            "°f",
+            new Unit(5 / 9.0, 32),
+            "f",
+            new Unit(5 / 9.0, 32),
+            "k",
             new Unit(1, 273.15)));
 
     private final Map<String, Unit> units;

@@ -24,7 +24,8 @@ public record Mapping(List<String> meanings, DayOrder days, NumberStyle numbers)
         DayOrder order = DayOrder.NOT_ASKED;
         for (int column = 0; column < meanings.size(); column++) {
             boolean isDay = Meaning.of(meanings.get(column))
-                    .filter(meaning -> meaning instanceof Meaning.Of of && of.field().kind() == Field.Kind.DAY)
+                    .filter(meaning ->
+                            meaning instanceof Meaning.Of of && of.field().kind() == Field.Kind.DAY)
                     .isPresent();
             order = isDay ? order.and(survey.columns().get(column).days()) : order;
         }

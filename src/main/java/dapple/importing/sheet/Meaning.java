@@ -50,11 +50,12 @@ public sealed interface Meaning {
         }
         String[] parts = code.split("\\|", -1);
         return parts.length == 4
-                ? named(Quantity.values(), parts[0]).map(quantity -> new Amount(
-                        quantity,
-                        named(PointRole.values(), parts[1]),
-                        Optional.of(parts[2]).filter(Predicate.not(String::isEmpty)),
-                        Optional.of(parts[3]).filter(Predicate.not(String::isEmpty))))
+                ? named(Quantity.values(), parts[0])
+                        .map(quantity -> new Amount(
+                                quantity,
+                                named(PointRole.values(), parts[1]),
+                                Optional.of(parts[2]).filter(Predicate.not(String::isEmpty)),
+                                Optional.of(parts[3]).filter(Predicate.not(String::isEmpty))))
                 : named(Field.values(), code).map(Of::new);
     }
 

@@ -27,7 +27,8 @@ final class MonthName {
 
     /** 1 to 12; empty if the name is none, or may be two. */
     static Optional<Integer> number(String name) {
-        String plain = Normalizer.normalize(name.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD).replaceAll("\\p{M}", "");
+        String plain = Normalizer.normalize(name.toLowerCase(Locale.ROOT), Normalizer.Form.NFKD)
+                .replaceAll("\\p{M}", "");
         List<Integer> months = IntStream.range(0, NAMES.size())
                 .filter(month -> plain.length() >= SHORTEST
                         && NAMES.get(month).stream().anyMatch(full -> full.startsWith(plain)))

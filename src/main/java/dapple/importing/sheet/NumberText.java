@@ -12,8 +12,8 @@ import java.util.regex.Pattern;
  * @param unit what stands behind; empty: nothing
  */
 record NumberText(boolean isNegative, String digits, String unit) {
-    private static final Pattern NUMBER =
-            Pattern.compile("([+\\-−]?)\\s?([0-9](?:[0-9.,]|['’ \\u00a0\\u202f](?=[0-9]{3}))*)[\\s\\u00a0\\u202f]*(.*)");
+    private static final Pattern NUMBER = Pattern.compile(
+            "([+\\-−]?)\\s?([0-9](?:[0-9.,]|['’ \\u00a0\\u202f](?=[0-9]{3}))*)[\\s\\u00a0\\u202f]*(.*)");
     private static final Pattern GROUPED = Pattern.compile("[0-9]{1,3}(?:['’ \\u00a0\\u202f][0-9]{3})+(?:[.,][0-9]+)?");
     private static final int THOUSANDS = 3;
     private static final int MOST_DIGITS = 15;

@@ -134,8 +134,7 @@ public final class RowText {
         for (int column : table.columns(Field.READ_AMOUNT)) {
             String cell = row.cell(column);
             if (!cell.isEmpty()) {
-                return Optional.of(
-                        number(column, cell, Dimension.of(quantity), quantity.lowest(), quantity.highest()));
+                return Optional.of(number(column, cell, Dimension.of(quantity), quantity.lowest(), quantity.highest()));
             }
         }
         return Optional.empty();

@@ -6,11 +6,11 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.reader.CsvRecordHandler;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.SequenceInputStream;
-import java.io.ByteArrayInputStream;
 import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.Iterator;
@@ -41,8 +41,8 @@ public final class SheetReader implements Iterator<SheetRow>, AutoCloseable {
         }
         this.encoding = Encoding.of(head, head.length < Encoding.LOOKED_AT);
         byte[] text = Arrays.copyOfRange(head, encoding.markBytes(), head.length);
-        this.separator = Separator.of(
-                new String(text, 0, Math.min(text.length, LETTERS_LOOKED_AT), encoding.charset()));
+        this.separator =
+                Separator.of(new String(text, 0, Math.min(text.length, LETTERS_LOOKED_AT), encoding.charset()));
         InputStream all = new SequenceInputStream(new ByteArrayInputStream(text), in);
         this.records = CsvReader.builder()
                 .fieldSeparator(separator)

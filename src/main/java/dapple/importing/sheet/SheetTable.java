@@ -101,7 +101,8 @@ public final class SheetTable {
 
     /** What the name of a column of amounts says of their quantity. */
     Optional<Quantity> quantityNamed(int column) {
-        return Columns.OF_NOBODY.find(name(column))
+        return Columns.OF_NOBODY
+                .find(name(column))
                 .filter(Meaning.Amount.class::isInstance)
                 .map(meaning -> ((Meaning.Amount) meaning).quantity());
     }

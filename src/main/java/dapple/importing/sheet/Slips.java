@@ -21,10 +21,7 @@ public final class Slips {
         int least = Math.min(
                 apart[row - 1][column - 1] + (mine == theirs ? 0 : 1),
                 1 + Math.min(apart[row - 1][column], apart[row][column - 1]));
-        boolean isSwap = row > 1
-                && column > 1
-                && mine == other.charAt(column - 2)
-                && theirs == one.charAt(row - 2);
+        boolean isSwap = row > 1 && column > 1 && mine == other.charAt(column - 2) && theirs == one.charAt(row - 2);
         return isSwap ? Math.min(least, apart[row - 2][column - 2] + 1) : least;
     }
 }

@@ -50,7 +50,8 @@ public record Survey(
                     progress.accept(counting.rows);
                 }
             }
-            return counting.survey(sheet.label(), reader, headAt, first.get(headAt).line());
+            return counting.survey(
+                    sheet.label(), reader, headAt, first.get(headAt).line());
         }
     }
 
@@ -61,7 +62,8 @@ public record Survey(
         for (int at = 0; at < first.size(); at++) {
             SheetRow row = first.get(at);
             long known = row.cells().stream()
-                    .filter(cell -> !Cells.plain(cell).isEmpty() && columns.find(cell).isPresent())
+                    .filter(cell ->
+                            !Cells.plain(cell).isEmpty() && columns.find(cell).isPresent())
                     .count();
             long score = known * SheetReader.MOST_COLUMNS * 2 + (row.filled() > 1 || known > 0 ? row.filled() : 0);
             if (score > most) {
@@ -107,7 +109,8 @@ public record Survey(
         private void look(int column, String cell) {
             DayOrder order = DayText.evidence(cell);
             days[column] = days[column].and(order);
-            if (order == DayOrder.NOT_ASKED && Character.isDigit(cell.charAt(cell.charAt(0) == '-' && cell.length() > 1 ? 1 : 0))) {
+            if (order == DayOrder.NOT_ASKED
+                    && Character.isDigit(cell.charAt(cell.charAt(0) == '-' && cell.length() > 1 ? 1 : 0))) {
                 numbers = numbers.and(isDay(cell) ? NumberStyle.UNDECIDED : NumberText.evidence(cell));
             }
             if (samples.get(column).size() < SAMPLES) {
@@ -126,7 +129,14 @@ public record Survey(
                 found.add(new ColumnFound(names.get(column), List.copyOf(samples.get(column)), days[column]));
             }
             return new Survey(
-                    label, reader.charset(), String.valueOf(reader.separator()), headAt, headLine, found, numbers, rows);
+                    label,
+                    reader.charset(),
+                    String.valueOf(reader.separator()),
+                    headAt,
+                    headLine,
+                    found,
+                    numbers,
+                    rows);
         }
     }
 }

@@ -38,9 +38,7 @@ public final class Words {
             if (table == null) {
                 throw new IllegalStateException(TABLE + " is missing");
             }
-            CsvReader.builder()
-                    .ofNamedCsvRecord(table, StandardCharsets.UTF_8)
-                    .forEach(row -> words.add(row));
+            CsvReader.builder().ofNamedCsvRecord(table, StandardCharsets.UTF_8).forEach(row -> words.add(row));
             return words;
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
@@ -97,6 +95,8 @@ public final class Words {
     public static String normalised(String word) {
         String cut = word.length() > LONGEST_NAME ? word.substring(0, LONGEST_NAME) : word;
         String plain = Normalizer.normalize(cut.toLowerCase(Locale.ROOT).replace("ß", "ss"), Normalizer.Form.NFKD);
-        return plain.replaceAll("\\p{M}", "").replaceAll("[^\\p{L}\\p{N}]+", " ").strip();
+        return plain.replaceAll("\\p{M}", "")
+                .replaceAll("[^\\p{L}\\p{N}]+", " ")
+                .strip();
     }
 }

@@ -54,8 +54,7 @@ class ColumnsTest {
     @Test
     void knowsAPointOfTheSite() {
         assertThat(SITE.find("P7 UVI"))
-                .contains(new Meaning.Amount(
-                        Quantity.UV_INDEX, Optional.empty(), Optional.of("p7"), Optional.empty()));
+                .contains(new Meaning.Amount(Quantity.UV_INDEX, Optional.empty(), Optional.of("p7"), Optional.empty()));
     }
 
     @Test

@@ -124,7 +124,10 @@ class DayTextTest {
 
     @Test
     void oneDayThatDecidesDecidesTheColumn() {
-        assertThat(DayOrder.NOT_ASKED.and(DayOrder.UNDECIDED).and(DayOrder.MONTH_FIRST).and(DayOrder.UNDECIDED))
+        assertThat(DayOrder.NOT_ASKED
+                        .and(DayOrder.UNDECIDED)
+                        .and(DayOrder.MONTH_FIRST)
+                        .and(DayOrder.UNDECIDED))
                 .isEqualTo(DayOrder.MONTH_FIRST);
     }
 

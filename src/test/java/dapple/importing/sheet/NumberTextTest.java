@@ -35,7 +35,9 @@ class NumberTextTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"NaN", "inf", "1e400", "1e5", "0x1F", "abc", "1.2.3", "1,23,4", "12 34", "1.", ".5", "--1", "1;2"})
+    @ValueSource(
+            strings = {"NaN", "inf", "1e400", "1e5", "0x1F", "abc", "1.2.3", "1,23,4", "12 34", "1.", ".5", "--1", "1;2"
+            })
     void refusesWhatIsNoNumber(String cell) {
         assertThatThrownBy(() -> Dimension.NUMBER.read(cell, NumberStyle.POINT, Optional.empty()))
                 .isInstanceOf(BadCellException.class);
@@ -46,8 +48,7 @@ class NumberTextTest {
     void asksWhatMayBeThousandsOrDecimals(String cell) {
         assertThatThrownBy(() -> Dimension.NUMBER.read(cell, NumberStyle.UNDECIDED, Optional.empty()))
                 .isInstanceOfSatisfying(
-                        BadCellException.class,
-                        bad -> assertThat(bad.reason()).isEqualTo(Reason.NUMBER_AMBIGUOUS));
+                        BadCellException.class, bad -> assertThat(bad.reason()).isEqualTo(Reason.NUMBER_AMBIGUOUS));
     }
 
     /** Units: the inch is 0.0254 m exactly, °F = °C · 9/5 + 32, 1 mW/cm² = 10 W/m² (SI brochure and its table of factors). */
@@ -79,8 +80,7 @@ class NumberTextTest {
     void refusesAUnitOfAnotherKind() {
         assertThatThrownBy(() -> Dimension.LENGTH.read("60 lx", NumberStyle.POINT, Optional.empty()))
                 .isInstanceOfSatisfying(
-                        BadCellException.class,
-                        bad -> assertThat(bad.reason()).isEqualTo(Reason.UNIT_UNKNOWN));
+                        BadCellException.class, bad -> assertThat(bad.reason()).isEqualTo(Reason.UNIT_UNKNOWN));
     }
 
     @ParameterizedTest

@@ -71,7 +71,8 @@ class SurveyTest {
     void namesTheLineOfAQuoteThatIsNotClosed() {
         assertThatThrownBy(() -> survey("Enclosure,By\nE1,Jo\nE2,\"Jo\nE3,Jo\n"))
                 .isInstanceOfSatisfying(
-                        UnreadableException.class, refused -> assertThat(refused.fault()).isEqualTo(Fault.QUOTES));
+                        UnreadableException.class,
+                        refused -> assertThat(refused.fault()).isEqualTo(Fault.QUOTES));
     }
 
     @Test
@@ -94,7 +95,8 @@ class SurveyTest {
     void refusesBytesThatAreNoText() {
         assertThatThrownBy(() -> survey(new byte[] {1, 2, 0, 3}))
                 .isInstanceOfSatisfying(
-                        UnreadableException.class, refused -> assertThat(refused.fault()).isEqualTo(Fault.NOT_TEXT));
+                        UnreadableException.class,
+                        refused -> assertThat(refused.fault()).isEqualTo(Fault.NOT_TEXT));
     }
 
     @Test
