@@ -31,6 +31,7 @@ final class DemoViews {
                 View.of("/animals/new", "vet", "/animals/new"),
                 View.of("/animals/{animalId}/events", "vet", thistle() + "/events"),
                 View.of("/animals/{animalId}/history", "inspector", thistle() + "/history"),
+                View.of("/records/import", "supervisor", "/records/import"),
                 View.of("/circuits", "supervisor", "/circuits"),
                 View.of("/circuits/new", "supervisor", "/circuits/new"),
                 View.of("/circuits/{circuitId}", "supervisor", circuit()),

@@ -143,6 +143,8 @@ class RoutesPagesTest {
         values.putAll(round(home));
         values.put("doorCode", door(keeper, home));
         values.put("photoId", "999");
+        values.put("runId", "999");
+        values.put("subject", "READING");
         values.put("findingId", "999");
         values.putAll(stock(keeper));
         values.putAll(partsOfRig());

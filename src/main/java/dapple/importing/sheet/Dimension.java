@@ -48,6 +48,8 @@ public enum Dimension {
             "k",
             new Unit(1, 273.15)));
 
+    /** By what people write; never changed. */
+    @SuppressWarnings("ImmutableEnumChecker")
     private final Map<String, Unit> units;
 
     Dimension(Map<String, Unit> units) {

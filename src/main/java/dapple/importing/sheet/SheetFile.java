@@ -10,7 +10,6 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 
 /** A file that was sent: one sheet, or several packed. The names in it serve as labels alone. */
@@ -71,7 +70,7 @@ public final class SheetFile implements AutoCloseable {
                 file.close();
                 throw refused;
             }
-        } catch (ZipException | IllegalArgumentException damaged) {
+        } catch (IOException | IllegalArgumentException damaged) {
             throw new UnreadableException(Fault.DAMAGED);
         }
     }
