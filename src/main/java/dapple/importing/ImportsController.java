@@ -7,9 +7,11 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.People;
 import dapple.people.SignedIn;
+import dapple.site.NotFoundException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -74,14 +76,18 @@ class ImportsController {
         }
     }
 
-    @GetMapping("/templates/{subject}")
-    ResponseEntity<String> template(@PathVariable Subject subject) {
-        String head = Template.of(subject).stream().map(words::field).collect(Collectors.joining(","));
+    @GetMapping("/templates/{subject}.csv")
+    ResponseEntity<String> template(@PathVariable String subject) {
+        Subject wanted = Arrays.stream(Subject.values())
+                .filter(one -> one.name().equalsIgnoreCase(subject))
+                .findFirst()
+                .orElseThrow(NotFoundException::new);
+        String head = Template.of(wanted).stream().map(words::field).collect(Collectors.joining(","));
         return ResponseEntity.ok()
                 .contentType(MediaType.parseMediaType("text/csv;charset=UTF-8"))
                 .header(
                         "Content-Disposition",
-                        "attachment; filename=\"" + subject.name().toLowerCase(Locale.ROOT) + ".csv\"")
+                        "attachment; filename=\"" + wanted.name().toLowerCase(Locale.ROOT) + ".csv\"")
                 .body("\ufeff" + head + "\r\n");
     }
 }

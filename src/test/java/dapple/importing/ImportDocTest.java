@@ -26,7 +26,8 @@ class ImportDocTest {
     @Test
     void saysWhatColumnsMean() throws IOException {
         String doc = Files.readString(DOC);
-        String expected = doc.substring(0, doc.indexOf(BEGIN) + BEGIN.length()) + tables() + doc.substring(doc.indexOf(END));
+        String expected =
+                doc.substring(0, doc.indexOf(BEGIN) + BEGIN.length()) + tables() + doc.substring(doc.indexOf(END));
         if (Boolean.getBoolean("write.docs")) {
             Files.writeString(DOC, expected);
         }
@@ -52,17 +53,20 @@ class ImportDocTest {
         Properties messages = messages();
         String fields = Arrays.stream(Field.values())
                 .map(field -> "| " + messages.getProperty("import.subject." + field.subject()) + " | "
-                        + messages.getProperty("import.field." + field) + " | " + names("column", field.name()) + " |\n")
+                        + messages.getProperty("import.field." + field) + " | " + names("column", field.name())
+                        + " |\n")
                 .collect(Collectors.joining());
         return "| of | column | names that are known |\n| --- | --- | --- |\n" + fields + "\n"
-                + "| part of a column's name | names that are known |\n| --- | --- |\n" + parts("role") + parts("quantity");
+                + "| part of a column's name | names that are known |\n| --- | --- |\n" + parts("role")
+                + parts("quantity");
     }
 
     private static String parts(String kind) {
         return Words.of(kind).values().stream()
                 .distinct()
                 .sorted()
-                .map(part -> "| " + part.toLowerCase(Locale.ROOT).replace('_', ' ') + " | " + names(kind, part) + " |\n")
+                .map(part ->
+                        "| " + part.toLowerCase(Locale.ROOT).replace('_', ' ') + " | " + names(kind, part) + " |\n")
                 .collect(Collectors.joining());
     }
 

@@ -264,7 +264,7 @@ class ImportPagesTest {
 
     @Test
     void emptySheetsHaveNamesThatAreKnown() throws Exception {
-        ask(get("/records/import/templates/READING"), supervisor)
+        ask(get("/records/import/templates/reading.csv"), supervisor)
                 .andExpect(content().string(containsString("Enclosure,Point,Meter,Date,Time")))
                 .andExpect(content().string(not(containsString("\nE"))));
     }

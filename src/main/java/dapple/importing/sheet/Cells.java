@@ -8,6 +8,8 @@ final class Cells {
     /** What people write where they have nothing to say. */
     private static final Set<String> NOTHING = Set.of("-", "–", "—", "n/a", "k. a.", "k.a.");
 
+    private static final int LONGEST_NOTHING = 5;
+
     private Cells() {}
 
     /** Without surrounding space, also that which does not break; nothing where nothing is said. */
@@ -21,7 +23,13 @@ final class Cells {
             to--;
         }
         String said = cell.substring(from, to);
-        return said.length() <= 5 && NOTHING.contains(said.toLowerCase(Locale.ROOT)) ? "" : said;
+        return said.length() <= LONGEST_NOTHING && mayBeNothing(said) && NOTHING.contains(said.toLowerCase(Locale.ROOT))
+                ? ""
+                : said;
+    }
+
+    private static boolean mayBeNothing(String said) {
+        return !said.isEmpty() && "-–—nNkK".indexOf(said.charAt(0)) >= 0;
     }
 
     private static boolean isSpace(char letter) {

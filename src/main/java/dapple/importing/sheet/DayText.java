@@ -26,7 +26,7 @@ final class DayText {
 
     /** What a cell shows of the order in which the days of its column are written. */
     static DayOrder evidence(String cell) {
-        if (cell.isEmpty() || cell.length() > LONGEST || !Character.isDigit(cell.charAt(0))) {
+        if (cell.isEmpty() || cell.length() > LONGEST || !mayNeedOrder(cell)) {
             return DayOrder.NOT_ASKED;
         }
         Matcher last = YEAR_LAST.matcher(cell);
@@ -42,6 +42,14 @@ final class DayText {
             return DayOrder.MONTH_FIRST;
         }
         return first == second ? DayOrder.NOT_ASKED : DayOrder.UNDECIDED;
+    }
+
+    /** Whether a stroke stands behind the first digit or two; only such days are asked about, and most cells are none. */
+    private static boolean mayNeedOrder(String cell) {
+        int second = cell.length() > 1 ? cell.charAt(1) : ' ';
+        int third = cell.length() > 2 ? cell.charAt(2) : ' ';
+        return Character.isDigit(cell.charAt(0))
+                && (second == '/' || second == '-' || (Character.isDigit(second) && (third == '/' || third == '-')));
     }
 
     /** @throws BadCellException if it is no day, or could be two */

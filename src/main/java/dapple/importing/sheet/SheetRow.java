@@ -15,7 +15,12 @@ public record SheetRow(long line, List<String> cells) {
 
     /** Whether nothing stands in any cell. */
     boolean isEmpty() {
-        return cells.stream().allMatch(cell -> Cells.plain(cell).isEmpty());
+        for (String cell : cells) {
+            if (!Cells.plain(cell).isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     long filled() {
