@@ -116,7 +116,7 @@ final class SpeciesChecks {
     }
 
     private static String twoWords(String name) {
-        String[] words = name.strip().toLowerCase(Locale.ROOT).split("\\s+");
+        String[] words = name.strip().toLowerCase(Locale.ROOT).split("\\s+", -1);
         return words.length > 1 ? words[0] + " " + words[1] : words[0];
     }
 }

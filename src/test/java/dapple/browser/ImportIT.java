@@ -24,11 +24,14 @@ class ImportIT {
     private static final String PASSWORD = "four plain words here";
 
     /** Invented: a title, semicolons, decimal commas, names of columns that no empty sheet of ours has, one lux column. */
-    private static final String SHEET = "Wochenmessung Haus Süd;;;;;;;\r\n\r\n"
-            + "Gehege;Wissenschaftlicher Name;Messdatum;Uhrzeit;UVI am Sonnenplatz;UVI Schatten;Helligkeit Sonnenplatz (klx);Tierpfleger\r\n"
-            + "Felsgehege Süd;Pogona vitticeps;13.11.2025;14:30;3,4;0,1;42,5;J. Möller\r\n"
-            + "Palmenbecken;Intellagama lesueurii;13.11.2025;14:50;2,9;0,0;18,2;J. Möller\r\n"
-            + "Felsgehege Süd;Pogona vitticeps;20.11.2025;14:10;3,1;0,1;41,0;J. Möller\r\n";
+    private static final String SHEET = """
+            Wochenmessung Haus Süd;;;;;;;
+
+            Gehege;Wissenschaftlicher Name;Messdatum;Uhrzeit;UVI am Sonnenplatz;UVI Schatten;Helligkeit Sonnenplatz (klx);Tierpfleger
+            Felsgehege Süd;Pogona vitticeps;13.11.2025;14:30;3,4;0,1;42,5;J. Möller
+            Palmenbecken;Intellagama lesueurii;13.11.2025;14:50;2,9;0,0;18,2;J. Möller
+            Felsgehege Süd;Pogona vitticeps;20.11.2025;14:10;3,1;0,1;41,0;J. Möller
+            """;
 
     @Autowired
     private Browser browser;

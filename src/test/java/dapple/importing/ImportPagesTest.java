@@ -35,9 +35,11 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 @PagesTest
 class ImportPagesTest {
     private static final Duration LONGEST = Duration.ofSeconds(30);
-    private static final String FLAT = "Enclosure,Species,Date,Basking UVI,Shade UVI,Meter,By\n"
-            + "E1,Pogona vitticeps,2025-11-13,3.4,0.1,M1,Jo\n"
-            + "E2,Pogona vitticeps,2025-11-14,4.1,0.2,M1,Jo\n";
+    private static final String FLAT = """
+            Enclosure,Species,Date,Basking UVI,Shade UVI,Meter,By
+            E1,Pogona vitticeps,2025-11-13,3.4,0.1,M1,Jo
+            E2,Pogona vitticeps,2025-11-14,4.1,0.2,M1,Jo
+            """;
 
     @Autowired
     private TestCollection collection;

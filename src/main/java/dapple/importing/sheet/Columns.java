@@ -65,7 +65,7 @@ public record Columns(Map<String, Meaning> chosen, Set<String> enclosures, Set<S
     private Optional<Meaning> amount(String plain) {
         Taken quantity = Taken.first(plain, Words.all().words("quantity"));
         Taken role = Taken.first(quantity.rest(), Words.all().words("role"));
-        List<String> others = Stream.of(Taken.withoutFillers(role.rest()).split(" "))
+        List<String> others = Stream.of(Taken.withoutFillers(role.rest()).split(" ", -1))
                 .filter(word -> !word.isEmpty())
                 .toList();
         Optional<String> enclosure =

@@ -3,6 +3,7 @@ package dapple.importing.sheet;
 import dapple.light.quantity.Quantity;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -77,10 +78,10 @@ public final class RowText {
     public <E extends Enum<E>> Set<E> words(Field field, String kind, Class<E> type) {
         Set<E> all = EnumSet.noneOf(type);
         read(field, cell -> {
-            for (String one : line(cell, field.longest()).split("[,;/+&]")) {
-                all.add(Words.find(kind, type, one)
-                        .orElseThrow(() -> new BadCellException(Reason.WORD_UNKNOWN, shown(one.strip()))));
-            }
+            Arrays.stream(line(cell, field.longest()).split("[,;/+&]", -1))
+                    .filter(one -> !one.isBlank())
+                    .forEach(one -> all.add(Words.find(kind, type, one)
+                            .orElseThrow(() -> new BadCellException(Reason.WORD_UNKNOWN, shown(one.strip())))));
             return cell;
         });
         return all;

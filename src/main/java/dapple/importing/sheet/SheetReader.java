@@ -63,7 +63,11 @@ public final class SheetReader implements Iterator<SheetRow>, AutoCloseable {
                 .build();
     }
 
-    /** @throws UnreadableException if it is no text */
+    /**
+     * Opens a sheet; the caller closes the reader.
+     *
+     * @throws UnreadableException if it is no text
+     */
     public static SheetReader of(Sheet sheet) {
         try {
             return new SheetReader(sheet, sheet.open());

@@ -47,7 +47,7 @@ public final class Words {
 
     private void add(NamedCsvRecord row) {
         Map<String, String> words = byKind.computeIfAbsent(row.getField("kind"), kind -> new TreeMap<>());
-        Arrays.stream(row.getField("words").split("\\|"))
+        Arrays.stream(row.getField("words").split("\\|", -1))
                 .map(Words::normalised)
                 .forEach(word -> words.put(word, row.getField("means")));
     }
