@@ -7,6 +7,7 @@ import dapple.reading.SheetRows.NewReading;
 import dapple.reading.SheetRows.NewVisit;
 import jakarta.persistence.EntityManager;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
@@ -17,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.UnaryOperator;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
@@ -88,8 +90,18 @@ public class ReadingIntake {
      */
     @Transactional(propagation = Propagation.MANDATORY)
     public SheetsTaken take(Visitor by, Iterator<SheetReading> readings) {
+        Instant now = clock.instant();
+        return take(new SheetRun(by, takenAt -> now, peopleByName(by.siteId())), readings);
+    }
+
+    /** The same as if each had been recorded when it was taken: for a story, not for a sheet. */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public SheetsTaken takeAsOfThen(Visitor by, Iterator<SheetReading> readings) {
+        return take(new SheetRun(by, UnaryOperator.identity(), peopleByName(by.siteId())), readings);
+    }
+
+    private SheetsTaken take(SheetRun run, Iterator<SheetReading> readings) {
         entities.flush();
-        SheetRun run = new SheetRun(by, clock.instant(), peopleByName(by.siteId()));
         try (SheetOrder order = sorted(readings)) {
             SheetBatches batches = new SheetBatches(order.sorted(), VISITS_AT_A_TIME);
             while (batches.hasNext()) {
@@ -180,8 +192,7 @@ public class ReadingIntake {
 
     /** Visits that had been imported with other readings of a quantity are judged as a whole, all others as they come. */
     private void judge(SheetRun run, OnRecord record, List<NewReading> added, Grounds grounds) {
-        List<Long> ids =
-                rows.addReadings(run.siteId(), added, run.now(), run.by().personId());
+        List<Long> ids = rows.addReadings(run, added);
         Map<Long, List<Shown>> byVisit = new LinkedHashMap<>();
         Set<Long> grown = new LinkedHashSet<>();
         for (int at = 0; at < ids.size(); at++) {
@@ -195,12 +206,11 @@ public class ReadingIntake {
             }
         }
         rows.addVerdicts(
-                run.siteId(),
+                run,
                 byVisit.entrySet().stream()
                         .filter(visit -> !grown.contains(visit.getKey()))
                         .flatMap(visit -> findings(visit.getValue(), grounds).stream())
-                        .toList(),
-                run.now());
+                        .toList());
         grown.forEach(visit -> visits.lockById(visit).ifPresent(judging::judge));
         entities.clear();
     }

@@ -74,9 +74,9 @@ class SheetRows {
     }
 
     /** The ids that they got, in their order. */
-    List<Long> addReadings(long siteId, List<NewReading> readings, Instant recordedAt, long recordedBy) {
+    List<Long> addReadings(SheetRun run, List<NewReading> readings) {
         return keyed(READING, readings, (row, reading) -> {
-            row.setLong(1, siteId);
+            row.setLong(1, run.siteId());
             row.setLong(2, reading.visitId());
             row.setLong(3, reading.said().pointId());
             row.setLong(4, reading.said().meterId());
@@ -84,16 +84,16 @@ class SheetRows {
             row.setDouble(6, reading.said().amount());
             row.setString(7, reading.facing().name());
             row.setObject(8, utc(reading.said().takenAt()));
-            row.setObject(9, utc(recordedAt));
-            row.setLong(10, recordedBy);
+            row.setObject(9, utc(run.recordedAt(reading.said().takenAt())));
+            row.setLong(10, run.by().personId());
             row.setObject(11, reading.key());
         });
     }
 
-    void addVerdicts(long siteId, List<Finding> findings, Instant judgedAt) {
+    void addVerdicts(SheetRun run, List<Finding> findings) {
         database.batchUpdate(VERDICT, findings, Math.max(1, findings.size()), (row, finding) -> {
             Basis basis = finding.basis();
-            row.setLong(1, siteId);
+            row.setLong(1, run.siteId());
             row.setLong(2, finding.shown().id());
             set(row, 3, basis.speciesId());
             set(row, 4, basis.targetVersionId());
@@ -108,7 +108,7 @@ class SheetRows {
             row.setBoolean(13, finding.judgement().mayExceed());
             row.setBoolean(14, finding.judgement().finerThanMeter());
             row.setBoolean(15, finding.judgement().noGradient());
-            row.setObject(16, utc(judgedAt));
+            row.setObject(16, utc(run.recordedAt(finding.shown().takenAt())));
         });
     }
 

@@ -7,21 +7,27 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /** One import of readings: who does it, how far it is and what is left to do at its end. */
 class SheetRun {
     private final Visitor by;
-    private final Instant now;
+    private final UnaryOperator<Instant> recorded;
     private final Map<String, Long> people;
     private final SheetCount count = new SheetCount();
     private final Set<Read> touched = new LinkedHashSet<>();
     private Optional<Grounds> grounds = Optional.empty();
     private long enclosureId;
 
-    /** @param people by their names in small letters */
-    SheetRun(Visitor by, Instant now, Map<String, Long> people) {
+    /**
+     * By somebody.
+     *
+     * @param recorded when what was taken at an instant is recorded
+     * @param people by their names in small letters
+     */
+    SheetRun(Visitor by, UnaryOperator<Instant> recorded, Map<String, Long> people) {
         this.by = by;
-        this.now = now;
+        this.recorded = recorded;
         this.people = people;
     }
 
@@ -33,8 +39,8 @@ class SheetRun {
         return by;
     }
 
-    Instant now() {
-        return now;
+    Instant recordedAt(Instant takenAt) {
+        return recorded.apply(takenAt);
     }
 
     SheetCount count() {
