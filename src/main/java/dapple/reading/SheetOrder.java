@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Iterator;
@@ -89,8 +90,7 @@ class SheetOrder implements AutoCloseable {
         out.writeLong(reading.pointId());
         out.writeLong(reading.meterId());
         out.writeDouble(reading.amount());
-        out.writeLong(reading.takenAt().getEpochSecond());
-        out.writeInt(reading.takenAt().getNano());
+        out.writeLong(ChronoUnit.MICROS.between(Instant.EPOCH, reading.takenAt()));
         out.writeBoolean(reading.dayOnly());
         out.writeBoolean(reading.takenBy().isPresent());
         out.writeUTF(reading.takenBy().orElse(""));
@@ -100,7 +100,7 @@ class SheetOrder implements AutoCloseable {
         long pointId = in.readLong();
         long meterId = in.readLong();
         double amount = in.readDouble();
-        Instant takenAt = Instant.ofEpochSecond(in.readLong(), in.readInt());
+        Instant takenAt = Instant.EPOCH.plus(in.readLong(), ChronoUnit.MICROS);
         boolean dayOnly = in.readBoolean();
         boolean named = in.readBoolean();
         String name = in.readUTF();

@@ -33,6 +33,7 @@ final class DemoViews {
                 View.of("/animals/{animalId}/history", "inspector", thistle() + "/history"),
                 View.of("/backups", "admin", "/backups"),
                 View.of("/records", "inspector", "/records"),
+                View.of("/records/import", "supervisor", "/records/import"),
                 View.of("/circuits", "supervisor", "/circuits"),
                 View.of("/circuits/new", "supervisor", "/circuits/new"),
                 View.of("/circuits/{circuitId}", "supervisor", circuit()),

@@ -37,6 +37,9 @@ class EveryPageIT {
             Map.entry("/enclosures/{enclosureId}/scene.json", "no page but a document; RigPagesTest"),
             Map.entry(
                     "/meters/{meterId}/calibrations/{calibrationId}/file", "no page but a file; CertificatesPagesTest"),
+            Map.entry("/records/import/templates/{subject}.csv", "no page but a sheet; ImportPagesTest"),
+            Map.entry("/records/import/{runId}", "ImportIT, which sends a file first"),
+            Map.entry("/records/import/{runId}/try", "ImportIT, which sends a file first"),
             Map.entry("/walk/ticket", "no page but a document; EntriesPagesTest"),
             Map.entry("/review/standing", "a part of /review; SliceIT, which has it renew itself"));
 

@@ -69,6 +69,7 @@ import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandl
 /** Walks every route with every role, signed out, and with a person of another site. */
 @PagesTest
 class RoutesPagesTest {
+    private static final Set<String> OF_NO_SITE = Set.of("/records/import/templates/{subject}.csv");
     private static final Pattern VARIABLE = Pattern.compile("\\{(\\w+)}");
 
     @Autowired
@@ -144,6 +145,8 @@ class RoutesPagesTest {
         values.putAll(round(home));
         values.put("doorCode", door(keeper, home));
         values.put("photoId", "999");
+        values.put("runId", "999");
+        values.put("subject", "READING");
         values.put("findingId", "999");
         values.putAll(stock(keeper));
         values.putAll(partsOfRig());
@@ -293,7 +296,7 @@ class RoutesPagesTest {
     void nothingOfASiteIsFoundFromAnother() throws Exception {
         SignedIn stranger = collection.person(collection.site(), Role.values());
         for (Route route : routes()) {
-            if (!route.variables().isEmpty()) {
+            if (!route.variables().isEmpty() && !OF_NO_SITE.contains(route.pattern())) {
                 assertThat(ask(route, Optional.of(stranger)).getStatus())
                         .as(route.toString())
                         .isEqualTo(404);

@@ -1,0 +1,207 @@
+package dapple.importing;
+
+import dapple.enclosure.Enclosures;
+import dapple.importing.sheet.Columns;
+import dapple.importing.sheet.Fault;
+import dapple.importing.sheet.Mapping;
+import dapple.importing.sheet.Meaning;
+import dapple.importing.sheet.Sheet;
+import dapple.importing.sheet.SheetFile;
+import dapple.importing.sheet.Survey;
+import dapple.importing.sheet.UnreadableException;
+import dapple.importing.sheet.Words;
+import dapple.people.SignedIn;
+import dapple.site.ConflictException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Files of sheets from when they are sent until they are taken in, given up or too old. */
+@Service
+class Imports {
+    static final Duration KEPT = Duration.ofDays(7);
+    private static final int MOST_COLUMNS = 900;
+
+    private final Runs runs;
+    private final Sent sent;
+    private final ImportJobs jobs;
+    private final Trying trying;
+    private final TakingIn takingIn;
+    private final Enclosures enclosures;
+    private final Clock clock;
+
+    Imports(
+            Runs runs,
+            Sent sent,
+            ImportJobs jobs,
+            Trying trying,
+            TakingIn takingIn,
+            Enclosures enclosures,
+            Clock clock) {
+        this.runs = runs;
+        this.sent = sent;
+        this.jobs = jobs;
+        this.trying = trying;
+        this.takingIn = takingIn;
+        this.enclosures = enclosures;
+        this.clock = clock;
+    }
+
+    /**
+     * Keeps a file that was sent and looks what is in it.
+     *
+     * @return the number of the import
+     * @throws UnreadableException if it cannot be read
+     */
+    long open(SignedIn me, String name, InputStream content) {
+        expire();
+        Sent.Fresh fresh = sent.keep(content);
+        try {
+            Columns columns = columns(me.siteId());
+            List<Survey> surveys = surveys(fresh.path(), name, columns);
+            List<Mapping> mappings = surveys.stream()
+                    .map(survey -> Mapping.suggested(survey, columns))
+                    .toList();
+            String label = SheetFile.label(name);
+            long id = runs.add(new Runs.NewRun(
+                    me.siteId(),
+                    me.personId(),
+                    clock.instant(),
+                    label,
+                    fresh.sha256(),
+                    fresh.bytes(),
+                    surveys,
+                    new Choices(mappings, Map.of(), false)));
+            sent.number(fresh, id);
+            return id;
+        } finally {
+            sent.delete(fresh.path());
+        }
+    }
+
+    private static List<Survey> surveys(Path path, String name, Columns columns) {
+        try (SheetFile file = SheetFile.open(path, name)) {
+            List<Survey> surveys = new ArrayList<>();
+            int count = 0;
+            for (Sheet sheet : file.sheets()) {
+                Survey survey = Survey.of(sheet, columns, rows -> {});
+                count += survey.columns().size();
+                surveys.add(survey);
+            }
+            if (count > MOST_COLUMNS) {
+                throw new UnreadableException(Fault.TOO_MANY_COLUMNS);
+            }
+            return surveys;
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** By which names of columns are told. */
+    Columns columns(long siteId) {
+        return new Columns(
+                runs.columns(siteId),
+                enclosures.all(siteId).stream()
+                        .map(one -> Words.normalised(one.code()))
+                        .collect(Collectors.toSet()),
+                enclosures.pointsById(siteId).values().stream()
+                        .map(one -> Words.normalised(one.code()))
+                        .collect(Collectors.toSet()));
+    }
+
+    /** Says what columns mean, for this file and those to come. */
+    @Transactional
+    void choose(SignedIn me, long runId, List<Mapping> mappings) {
+        Run run = requireIdle(me, runId);
+        remember(run, mappings);
+        Choices choices = new Choices(mappings, run.choices().names(), false);
+        runs.choose(run, choices);
+    }
+
+    private void remember(Run run, List<Mapping> mappings) {
+        Columns columns = columns(run.siteId());
+        Map<String, Meaning> chosen = new HashMap<>();
+        for (int sheet = 0; sheet < mappings.size(); sheet++) {
+            for (int column = 0; column < run.surveys().get(sheet).columns().size(); column++) {
+                String name = run.surveys().get(sheet).columns().get(column).name();
+                Meaning meaning =
+                        Meaning.of(mappings.get(sheet).meanings().get(column)).orElseThrow();
+                boolean isKnown =
+                        columns.find(name).orElseGet(Meaning.LeftOut::new).equals(meaning);
+                if (!isKnown && !Words.normalised(name).isEmpty()) {
+                    chosen.put(Words.normalised(name), meaning);
+                }
+            }
+        }
+        runs.remember(run.siteId(), chosen);
+    }
+
+    /** Says which species are meant by names that are near others. */
+    @Transactional
+    void name(SignedIn me, long runId, Map<String, String> names) {
+        Run run = requireIdle(me, runId);
+        Map<String, String> all = new HashMap<>(run.choices().names());
+        all.putAll(names);
+        runs.choose(run, run.choices().withNames(all));
+    }
+
+    /** Begins to find out what an import would do; false if too many wait. */
+    boolean beginTry(SignedIn me, long runId) {
+        Run run = requireIdle(me, runId);
+        return jobs.begin(me, runId, Job.Kind.TRY, progress -> {
+            try (Tables tables = Tables.open(sent.of(runId), run)) {
+                runs.tried(run, trying.attempt(me, tables, run, progress));
+            }
+        });
+    }
+
+    /**
+     * Begins to take a file in; false if too many wait.
+     *
+     * @param leaveOut whether bad rows are left out
+     * @throws ConflictException if it has not been tried, or has bad rows that are not left out
+     */
+    boolean beginImport(SignedIn me, long runId, boolean leaveOut) {
+        Run run = requireIdle(me, runId);
+        Tried tried = run.tried().orElseThrow(() -> new ConflictException("an import must be tried first"));
+        if (tried.bad() > 0 && !leaveOut) {
+            throw new ConflictException("bad rows must be left out explicitly");
+        }
+        return jobs.begin(me, runId, Job.Kind.IMPORT, progress -> {
+            takingIn.takeIn(me, runId, sent.of(runId), leaveOut, progress);
+            sent.delete(runId);
+        });
+    }
+
+    @Transactional
+    void drop(SignedIn me, long runId) {
+        Run run = requireIdle(me, runId);
+        runs.end(run, Run.State.DROPPED, clock.instant());
+        sent.delete(runId);
+        jobs.forget(runId);
+    }
+
+    private Run requireIdle(SignedIn me, long runId) {
+        Run run = runs.get(me.siteId(), runId);
+        if (!run.isOpen() || jobs.find(runId).filter(Job::isUnderWay).isPresent()) {
+            throw new ConflictException("the import is under way, done or given up");
+        }
+        return run;
+    }
+
+    /** Files are not kept for ever. */
+    void expire() {
+        sent.deleteOlderThan(clock.instant().minus(KEPT));
+        runs.expire(clock.instant().minus(KEPT), clock.instant());
+    }
+}

@@ -1,0 +1,32 @@
+package dapple.importing;
+
+import dapple.importing.sheet.Subject;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What an import would do.
+ *
+ * @param readings how many there are, whether on record already or not
+ * @param bad how many rows are bad; the first of them are listed
+ * @param dayOnly how many readings have a day and no time
+ */
+record Tried(
+        List<Created> created,
+        long readings,
+        Optional<Instant> first,
+        Optional<Instant> last,
+        long bad,
+        List<BadRow> badRows,
+        List<Notice> notices,
+        long noticesNotListed,
+        long dayOnly) {
+
+    /**
+     * What of one subject.
+     *
+     * @param names the first of those that are new
+     */
+    record Created(Subject subject, long fresh, long known, List<String> names) {}
+}

@@ -1,0 +1,7 @@
+package dapple.importing;
+
+/** Whether something is wanted. */
+enum YesNo {
+    YES,
+    NO
+}

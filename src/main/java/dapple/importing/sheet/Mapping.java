@@ -1,0 +1,40 @@
+package dapple.importing.sheet;
+
+import java.util.List;
+
+/**
+ * What a person says of a sheet.
+ *
+ * @param meanings codes of {@link Meaning}, column by column
+ * @param days which order days have that may be read either way
+ * @param numbers how numbers are written that may be read either way
+ */
+public record Mapping(List<String> meanings, DayOrder days, NumberStyle numbers) {
+    /** What the names of the columns say by themselves. */
+    public static Mapping suggested(Survey survey, Columns columns) {
+        List<String> meanings = survey.columns().stream()
+                .map(column -> columns.find(column.name())
+                        .orElseGet(Meaning.LeftOut::new)
+                        .code())
+                .toList();
+        return new Mapping(meanings, order(survey, meanings), survey.numbers());
+    }
+
+    private static DayOrder order(Survey survey, List<String> meanings) {
+        DayOrder order = DayOrder.NOT_ASKED;
+        for (int column = 0; column < meanings.size(); column++) {
+            boolean isDay = Meaning.of(meanings.get(column))
+                    .filter(meaning ->
+                            meaning instanceof Meaning.Of of && of.field().kind() == Field.Kind.DAY)
+                    .isPresent();
+            order = isDay ? order.and(survey.columns().get(column).days()) : order;
+        }
+        return order;
+    }
+
+    Meaning meaning(int column) {
+        return column < meanings.size()
+                ? Meaning.of(meanings.get(column)).orElseGet(Meaning.LeftOut::new)
+                : new Meaning.LeftOut();
+    }
+}

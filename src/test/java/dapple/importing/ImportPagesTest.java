@@ -1,0 +1,273 @@
+package dapple.importing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.multipart;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import dapple.enclosure.EnclosureFacts;
+import dapple.enclosure.Enclosures;
+import dapple.enclosure.PointFacts;
+import dapple.light.judging.PointRole;
+import dapple.people.Role;
+import dapple.people.SignedIn;
+import dapple.site.SiteFacts;
+import dapple.testing.PagesTest;
+import dapple.testing.TestCollection;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.mock.web.MockMultipartFile;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.ResultActions;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+
+@PagesTest
+class ImportPagesTest {
+    private static final Duration LONGEST = Duration.ofSeconds(30);
+    private static final String FLAT = """
+            Enclosure,Species,Date,Basking UVI,Shade UVI,Meter,By
+            E1,Pogona vitticeps,2025-11-13,3.4,0.1,M1,Jo
+            E2,Pogona vitticeps,2025-11-14,4.1,0.2,M1,Jo
+            """;
+
+    @Autowired
+    private TestCollection collection;
+
+    @Autowired
+    private Enclosures enclosures;
+
+    @Autowired
+    private ImportJobs jobs;
+
+    @Autowired
+    private Runs runs;
+
+    @Autowired
+    private MockMvc pages;
+
+    private SiteFacts site;
+    private SignedIn supervisor;
+
+    @BeforeEach
+    void furnish() {
+        site = collection.site();
+        supervisor = collection.person(site, Role.SUPERVISOR);
+    }
+
+    private ResultActions ask(MockHttpServletRequestBuilder request, SignedIn who) throws Exception {
+        return pages.perform(request.with(collection.as(who)).with(csrf()));
+    }
+
+    private long send(byte[] bytes) throws Exception {
+        String path = Optional.ofNullable(pages.perform(multipart("/records/import")
+                                .file(new MockMultipartFile("file", "weeks.csv", "text/csv", bytes))
+                                .with(collection.as(supervisor))
+                                .with(csrf()))
+                        .andExpect(status().is3xxRedirection())
+                        .andReturn()
+                        .getResponse()
+                        .getRedirectedUrl())
+                .orElseThrow();
+        return Long.parseLong(path.replaceAll("\\D", ""));
+    }
+
+    private long send(String text) throws Exception {
+        return send(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private long tried(String text) throws Exception {
+        long run = send(text);
+        attempt(run);
+        return run;
+    }
+
+    private void attempt(long run) throws Exception {
+        ask(post("/records/import/" + run + "/columns"), supervisor).andExpect(status().is3xxRedirection());
+        await(run);
+    }
+
+    private void take(long run, boolean leaveOut) throws Exception {
+        ask(post("/records/import/" + run).param("leaveOut", String.valueOf(leaveOut)), supervisor)
+                .andExpect(status().is3xxRedirection());
+        await(run);
+    }
+
+    private void await(long run) throws InterruptedException {
+        Instant latest = Instant.now().plus(LONGEST);
+        while (jobs.find(run).orElseThrow().isUnderWay()) {
+            assertThat(Instant.now()).isBefore(latest);
+            Thread.sleep(20);
+        }
+    }
+
+    private Done imported(String text) throws Exception {
+        long run = tried(text);
+        take(run, false);
+        return runs.get(site.id(), run).done().orElseThrow();
+    }
+
+    @Test
+    void sayWhatAColumnMeans() throws Exception {
+        ask(get("/records/import/" + send(FLAT)), supervisor)
+                .andExpect(content().string(containsString("UV index, basking")));
+    }
+
+    @Test
+    void tryStoresNothing() throws Exception {
+        tried(FLAT);
+        assertThat(enclosures.all(site.id())).isEmpty();
+    }
+
+    @Test
+    void tryTellsWhatWouldBeStored() throws Exception {
+        ask(get("/records/import/" + tried(FLAT) + "/try"), supervisor)
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("E1, E2")))
+                .andExpect(content().string(containsString("4 readings")));
+    }
+
+    @Test
+    void importEntersTheEnclosures() throws Exception {
+        imported(FLAT);
+        assertThat(enclosures.all(site.id())).extracting(EnclosureFacts::code).containsExactly("E1", "E2");
+    }
+
+    @Test
+    void importEntersThePointsThatColumnsName() throws Exception {
+        imported(FLAT);
+        long first = enclosures.all(site.id()).get(0).id();
+        assertThat(enclosures.pointsOf(site.id(), first))
+                .extracting(PointFacts::role)
+                .containsExactly(PointRole.BASKING, PointRole.SHADE);
+    }
+
+    @Test
+    void importStoresTheReadings() throws Exception {
+        assertThat(imported(FLAT).stored()).isEqualTo(4);
+    }
+
+    @Test
+    void whatWasDoneIsTold() throws Exception {
+        long run = tried(FLAT);
+        take(run, false);
+        ask(get("/records/import/" + run + "/try"), supervisor)
+                .andExpect(content().string(containsString("4 readings were added")));
+    }
+
+    @Test
+    void theSameSheetTwiceIsOnce() throws Exception {
+        imported(FLAT);
+        Done again = imported(FLAT);
+        assertThat(again.stored()).isZero();
+    }
+
+    @Test
+    void theSameSheetTwiceEntersNothingNew() throws Exception {
+        imported(FLAT);
+        Done again = imported(FLAT);
+        assertThat(again.created()).allSatisfy(one -> assertThat(one.fresh()).isZero());
+    }
+
+    @Test
+    void aBadRowIsToldByItsLine() throws Exception {
+        long run = tried(FLAT + "E3,Pogona vitticeps,2025-11-15,much,0.1,M1,Jo\n");
+        assertThat(runs.get(site.id(), run).tried().orElseThrow().badRows())
+                .singleElement()
+                .satisfies(bad -> assertThat(bad.line()).isEqualTo(4));
+    }
+
+    @Test
+    void withABadRowNothingIsStored() throws Exception {
+        long run = tried(FLAT + "E3,Pogona vitticeps,2025-11-15,much,0.1,M1,Jo\n");
+        ask(post("/records/import/" + run), supervisor).andExpect(status().isConflict());
+        assertThat(enclosures.all(site.id())).isEmpty();
+    }
+
+    @Test
+    void badRowsAreLeftOutWhenAsked() throws Exception {
+        long run = tried(FLAT + "E3,Pogona vitticeps,2025-11-15,much,0.1,M1,Jo\n");
+        take(run, true);
+        assertThat(enclosures.all(site.id())).hasSize(2);
+    }
+
+    @Test
+    void aNameThatIsNearlyASpeciesIsAsked() throws Exception {
+        long run = tried("Enclosure,Species\nE1,Pogona viticeps\n");
+        ask(get("/records/import/" + run + "/try"), supervisor)
+                .andExpect(content().string(containsString("<option value=\"Pogona vitticeps\">")));
+    }
+
+    @Test
+    void aNameThatWasAskedIsTakenAsSaid() throws Exception {
+        long run = tried("Enclosure,Species\nE1,Pogona viticeps\n");
+        ask(
+                post("/records/import/" + run + "/names")
+                        .param("typed", "Pogona viticeps")
+                        .param("meant", "Pogona vitticeps"),
+                supervisor);
+        await(run);
+        assertThat(runs.get(site.id(), run).tried().orElseThrow().bad()).isZero();
+    }
+
+    @Test
+    void aGermanSheetIsRead() throws Exception {
+        String german = "Messungen Süd\n\nGehege;Datum;UVI Sonnenplatz;Messgerät\nKöcher;13.11.2025;3,4;M1\n";
+        long run = send(german.getBytes(Charset.forName("windows-1252")));
+        attempt(run);
+        take(run, false);
+        assertThat(enclosures.all(site.id())).extracting(EnclosureFacts::code).containsExactly("Köcher");
+    }
+
+    @Test
+    void anotherSiteDoesNotFindIt() throws Exception {
+        long run = send(FLAT);
+        SignedIn other = collection.person(collection.site(), Role.SUPERVISOR);
+        ask(get("/records/import/" + run), other).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void aKeeperMayNotImport() throws Exception {
+        ask(get("/records/import"), collection.person(site, Role.KEEPER)).andExpect(status().isForbidden());
+    }
+
+    @Test
+    void onlyAnAdministratorBringsInPeople() throws Exception {
+        long run = tried("Sign-in name,Full name,Roles\nnew.keeper,New Keeper,keeper\n");
+        assertThat(runs.get(site.id(), run).tried().orElseThrow().bad()).isEqualTo(1);
+    }
+
+    @Test
+    void whatIsNoSheetComesBackWithAReason() throws Exception {
+        pages.perform(multipart("/records/import")
+                        .file(new MockMultipartFile("file", "photo.png", "image/png", new byte[] {1, 2, 3, 0, 5}))
+                        .with(collection.as(supervisor))
+                        .with(csrf()))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("This is no text.")));
+    }
+
+    @Test
+    void whatIsGivenUpIsNotTried() throws Exception {
+        long run = send(FLAT);
+        ask(post("/records/import/" + run + "/drop"), supervisor);
+        ask(post("/records/import/" + run + "/columns"), supervisor).andExpect(status().isConflict());
+    }
+
+    @Test
+    void emptySheetsHaveNamesThatAreKnown() throws Exception {
+        ask(get("/records/import/templates/reading.csv"), supervisor)
+                .andExpect(content().string(containsString("Enclosure,Point,Meter,Date,Time")))
+                .andExpect(content().string(not(containsString("\nE"))));
+    }
+}
