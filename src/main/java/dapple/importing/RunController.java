@@ -168,12 +168,17 @@ class RunController {
     /** A species name with what may be meant by it. */
     record NameAsked(String typed, List<String> near) {}
 
+    /** The work is looked at before what it has stored: it may end between the two. */
     @GetMapping("/try")
-    String tried(@AuthenticationPrincipal SignedIn me, @ModelAttribute("run") Run run, Model model) {
-        Optional<Job> job = jobs.find(run.id());
+    String tried(@AuthenticationPrincipal SignedIn me, @PathVariable long runId, Model model) {
+        Optional<Job> job = jobs.find(runId);
+        boolean isUnderWay = job.filter(Job::isUnderWay).isPresent();
+        Run run = runs.get(me.siteId(), runId);
         if (run.isOpen() && run.tried().isEmpty() && job.isEmpty()) {
             return "redirect:/records/import/" + run.id();
         }
+        model.addAttribute("run", run);
+        model.addAttribute("running", isUnderWay);
         model.addAttribute("job", job.orElse(null));
         model.addAttribute("tried", run.tried().orElse(null));
         model.addAttribute("done", run.done().orElse(null));
