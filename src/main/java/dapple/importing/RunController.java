@@ -168,20 +168,42 @@ class RunController {
     /** A species name with what may be meant by it. */
     record NameAsked(String typed, List<String> near) {}
 
+    /** The work is looked at before what it has stored: it may end between the two. */
     @GetMapping("/try")
-    String tried(@AuthenticationPrincipal SignedIn me, @ModelAttribute("run") Run run, Model model) {
-        Optional<Job> job = jobs.find(run.id());
+    String tried(@AuthenticationPrincipal SignedIn me, @PathVariable long runId, Model model) {
+        Optional<Job> job = jobs.find(runId);
+        boolean isUnderWay = job.filter(Job::isUnderWay).isPresent();
+        Run run = runs.get(me.siteId(), runId);
         if (run.isOpen() && run.tried().isEmpty() && job.isEmpty()) {
             return "redirect:/records/import/" + run.id();
         }
+        model.addAttribute("run", run);
+        model.addAttribute("running", isUnderWay);
         model.addAttribute("job", job.orElse(null));
         model.addAttribute("tried", run.tried().orElse(null));
         model.addAttribute("done", run.done().orElse(null));
+        model.addAttribute("unread", unread(run));
         model.addAttribute("asked", run.tried().map(RunController::asked).orElse(List.of()));
         run.done()
                 .filter(done -> !done.conflicts().isEmpty())
                 .ifPresent(done -> model.addAttribute("points", enclosures.pointsById(me.siteId())));
         return "importing/try";
+    }
+
+    /** The names of the columns that are left out. */
+    private static List<String> unread(Run run) {
+        List<String> names = new ArrayList<>();
+        for (int sheet = 0; sheet < run.surveys().size(); sheet++) {
+            List<ColumnFound> columns = run.surveys().get(sheet).columns();
+            List<String> meanings = run.choices().sheets().get(sheet).meanings();
+            for (int column = 0; column < columns.size(); column++) {
+                boolean isNamed = !columns.get(column).name().isEmpty();
+                if (isNamed && meanings.get(column).equals(new Meaning.LeftOut().code())) {
+                    names.add(columns.get(column).name());
+                }
+            }
+        }
+        return names;
     }
 
     private static List<NameAsked> asked(Tried tried) {

@@ -16,6 +16,8 @@ import java.util.EnumSet;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /** From a sheet that was made for nobody's program, at a site with nothing on record, to a review. */
@@ -63,5 +65,23 @@ class ImportIT {
                 .await("9 readings were added")
                 .open("/review");
         assertThat(browser.text()).contains("Felsgehege Süd", "Palmenbecken");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"390, 844, day", "1280, 800, night"})
+    void itsPagesKeepTheRulesForEveryPage(int width, int height, String scheme) throws IOException {
+        String bad = "Enclosure,Species,Date,Basking UVI\nE1,Pogona viticeps,2025-11-13,much\n";
+        Path sheet = Files.writeString(folder.resolve("bad.csv"), bad);
+        browser.at(width, height)
+                .scheme(scheme)
+                .signInAs("supervisor")
+                .open("/records/import")
+                .attach("file", sheet)
+                .press("Look what is in it")
+                .await("What the columns of");
+        assertThat(PageRules.brokenBy(browser)).as("columns").isEmpty();
+        browser.press("Try it: store nothing yet").await("What would be stored");
+        assertThat(PageRules.brokenBy(browser)).as("try").isEmpty();
+        browser.press("Give it up").scheme("day");
     }
 }

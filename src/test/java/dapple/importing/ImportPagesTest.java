@@ -138,6 +138,13 @@ class ImportPagesTest {
     }
 
     @Test
+    void tryNamesTheColumnsThatAreNotRead() throws Exception {
+        long run = tried("Enclosure,Favourite food\nE1,crickets\n");
+        ask(get("/records/import/" + run + "/try"), supervisor)
+                .andExpect(content().string(containsString("not read: Favourite food.")));
+    }
+
+    @Test
     void importEntersTheEnclosures() throws Exception {
         imported(FLAT);
         assertThat(enclosures.all(site.id())).extracting(EnclosureFacts::code).containsExactly("E1", "E2");

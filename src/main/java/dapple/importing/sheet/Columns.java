@@ -66,7 +66,7 @@ public record Columns(Map<String, Meaning> chosen, Set<String> enclosures, Set<S
         Taken quantity = Taken.first(plain, Words.all().words("quantity"));
         Taken role = Taken.first(quantity.rest(), Words.all().words("role"));
         List<String> others = Stream.of(Taken.withoutFillers(role.rest()).split(" ", -1))
-                .filter(word -> !word.isEmpty())
+                .filter(word -> !word.isEmpty() && !isOnlyAUnit(word))
                 .toList();
         Optional<String> enclosure =
                 others.stream().filter(enclosures::contains).findFirst();
@@ -83,6 +83,13 @@ public record Columns(Map<String, Meaning> chosen, Set<String> enclosures, Set<S
                 role.meaning().map(PointRole::valueOf),
                 point,
                 enclosure));
+    }
+
+    private boolean isOnlyAUnit(String word) {
+        return !enclosures.contains(word)
+                && !points.contains(word)
+                && Stream.of(Dimension.ILLUMINANCE, Dimension.IRRADIANCE, Dimension.TEMPERATURE)
+                        .anyMatch(dimension -> dimension.unit(word).isPresent());
     }
 
     /**

@@ -36,6 +36,7 @@ class ColumnsTest {
         "Basking UVI, UV_INDEX, BASKING",
         "Shade UVI, UV_INDEX, SHADE",
         "shade lux, ILLUMINANCE, SHADE",
+        "Helligkeit Sonnenplatz (klx), ILLUMINANCE, BASKING",
         "UV-Index Sonnenplatz, UV_INDEX, BASKING",
         "Nearest reachable (UVI), UV_INDEX, NEAREST_REACHABLE",
         "Surface temperature basking (°C), SURFACE_TEMPERATURE, BASKING"
