@@ -93,6 +93,8 @@ final class YearRules {
                         "evidence_choice",
                         "fitting",
                         "furniture_item",
+                        "import_column",
+                        "import_run",
                         "lamp",
                         "lamp_history",
                         "lamp_model",
