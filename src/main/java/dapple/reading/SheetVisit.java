@@ -45,8 +45,9 @@ record SheetVisit(
      */
     private static UUID key(long enclosureId, Instant at, String of) {
         ByteBuffer hash = ByteBuffer.wrap(sha256(of));
-        long place = (enclosureId & 0xFFFF) << 48 | (at.getEpochSecond() / 60 & 0xFFFF_FFFFL) << 16;
-        return new UUID(place | VERSION_8 | hash.getShort() & 0xFFF, hash.getLong() & ~VARIANT >>> 1 | VARIANT);
+        long place = ((enclosureId & 0xFFFF) << 48) | (((at.getEpochSecond() / 60) & 0xFFFF_FFFFL) << 16);
+        long high = place | VERSION_8 | (hash.getShort() & 0xFFF);
+        return new UUID(high, (hash.getLong() & (~VARIANT >>> 1)) | VARIANT);
     }
 
     private static byte[] sha256(String text) {

@@ -156,7 +156,7 @@ class ReadingIntakeStorageTest {
         take(List.of(said(home.basking(), 4.5, at(1)), said(home.shade(), 2.5, at(1))));
         take(List.of(said(home.gradient(), 3.0, at(1))));
         assertThat(verdicts(home))
-                .filteredOn(row -> row.get("ROLE").equals("GRADIENT"))
+                .filteredOn(row -> "GRADIENT".equals(row.get("ROLE")))
                 .extracting(row -> row.get("STATE"))
                 .containsExactly("ON_TARGET");
     }
