@@ -36,7 +36,7 @@ class Imports {
     private final Sent sent;
     private final ImportJobs jobs;
     private final Trying trying;
-    private final TakingIn takingIn;
+    private final ImportWork takingIn;
     private final Enclosures enclosures;
     private final Clock clock;
 
@@ -45,7 +45,7 @@ class Imports {
             Sent sent,
             ImportJobs jobs,
             Trying trying,
-            TakingIn takingIn,
+            ImportWork takingIn,
             Enclosures enclosures,
             Clock clock) {
         this.runs = runs;

@@ -14,7 +14,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Takes a file in: all of it, or nothing. */
 @Component
-class TakingIn {
+class ImportWork {
     private static final int CONFLICTS = 200;
 
     /** The share of the work that comes before the readings. */
@@ -26,7 +26,7 @@ class TakingIn {
     private final ReadingIntake intake;
     private final Clock clock;
 
-    TakingIn(Runs runs, SheetGathering gathering, Storing storing, ReadingIntake intake, Clock clock) {
+    ImportWork(Runs runs, SheetGathering gathering, Storing storing, ReadingIntake intake, Clock clock) {
         this.runs = runs;
         this.gathering = gathering;
         this.storing = storing;
