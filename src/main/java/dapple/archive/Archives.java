@@ -91,6 +91,7 @@ public class Archives {
     private Manifest write(ArchiveScope scope, String madeBy, Connection connection, SummedZip zip)
             throws IOException, SQLException {
         Instant begun = clock.instant();
+        takeSnapshot(connection);
         List<StoredTable> tables = StoredTables.of(connection);
         zip.entry(README, Archives::writeReadme);
         zip.flush();
@@ -103,6 +104,13 @@ public class Archives {
         zip.entry(SUMS, to -> to.write(lines(zip.sums())));
         zip.finish();
         return manifest;
+    }
+
+    /** The first statement decides what a transaction sees of all tables. */
+    private static void takeSnapshot(Connection connection) throws SQLException {
+        try (Statement first = connection.createStatement()) {
+            first.executeQuery("select count(*) from site").close();
+        }
     }
 
     private static void writeReadme(OutputStream to) throws IOException {
