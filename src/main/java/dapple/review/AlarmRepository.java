@@ -8,6 +8,13 @@ import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
 interface AlarmRepository extends JpaRepository<Alarm, Long> {
+    /** Newest readings of points that are over the ceiling and have raised no alarm yet. */
+    String PRESENT = "select distinct new dapple.review.AlarmRepository$Harm(r.siteId, v.enclosureId, r.pointId, r.id) "
+            + "from LatestReading l join Reading r on r.id = l.readingId join r.visit v "
+            + "join Verdict d on d.readingId = r.id where d.replacedAt is null "
+            + "and d.state = dapple.light.judging.State.OVER_CEILING "
+            + "and not exists (select 1 from Alarm a where a.readingId = r.id) ";
+
     @Query("select a from Alarm a where a.siteId = :siteId and a.id = :id")
     Optional<Alarm> findAtSite(long siteId, long id);
 
@@ -50,23 +57,11 @@ interface AlarmRepository extends JpaRepository<Alarm, Long> {
     Optional<Harm> harm(long readingId);
 
     /** The readings of a visit that are the newest at their points, over the ceiling, and have raised no alarm yet. */
-    @Query("""
-            select distinct new dapple.review.AlarmRepository$Harm(r.siteId, v.enclosureId, r.pointId, r.id)
-            from LatestReading l join Reading r on r.id = l.readingId join r.visit v
-            join Verdict d on d.readingId = r.id
-            where v.id = :visitId and d.replacedAt is null
-            and d.state = dapple.light.judging.State.OVER_CEILING
-            and not exists (select 1 from Alarm a where a.readingId = r.id) order by r.id""")
+    @Query(PRESENT + "and v.id = :visitId order by r.id")
     List<Harm> presentHarms(long visitId);
 
     /** The same of all visits of a site. */
-    @Query("""
-            select distinct new dapple.review.AlarmRepository$Harm(r.siteId, v.enclosureId, r.pointId, r.id)
-            from LatestReading l join Reading r on r.id = l.readingId join r.visit v
-            join Verdict d on d.readingId = r.id
-            where l.siteId = :siteId and d.replacedAt is null
-            and d.state = dapple.light.judging.State.OVER_CEILING
-            and not exists (select 1 from Alarm a where a.readingId = r.id) order by r.id""")
+    @Query(PRESENT + "and l.siteId = :siteId order by r.id")
     List<Harm> presentHarmsAtSite(long siteId);
 
     /** What nobody had seen at an instant, corrections and withdrawals that had been recorded by then left out. */
