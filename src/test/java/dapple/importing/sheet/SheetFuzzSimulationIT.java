@@ -224,7 +224,10 @@ class SheetFuzzSimulationIT {
                         refused -> assertThat(refused.fault()).isEqualTo(Fault.TOO_MANY_SHEETS));
     }
 
-    /** 100 MB of rows made while they are read; what is held meanwhile is looked at ten times. */
+    /**
+     * 100 MB of rows made while they are read; what is held meanwhile is looked at ten times. Other tests leave things
+     * behind that go at a time of their own: the middle one counts, and rows that were kept would be in most of them.
+     */
     @Test
     void aLongSheetIsReadInLittleMemory() {
         List<Long> held = new ArrayList<>();
@@ -235,9 +238,8 @@ class SheetFuzzSimulationIT {
             }
         });
         assertThat(survey.rows()).isEqualTo(ROWS);
-        assertThat(held)
-                .hasSizeGreaterThan(8)
-                .allSatisfy(bytes -> assertThat(bytes).isLessThan(MOST_HELD_BYTES));
+        assertThat(held).hasSizeGreaterThan(8);
+        assertThat(held.stream().sorted().toList().get(held.size() / 2)).isLessThan(MOST_HELD_BYTES);
     }
 
     private static long used() {
