@@ -1,6 +1,7 @@
 package dapple.testing;
 
 import dapple.testing.PostgresServer.Address;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.UUID;
 import org.springframework.boot.test.util.TestPropertyValues;
@@ -24,7 +25,9 @@ public class TestDatabase implements ApplicationContextInitializer<ConfigurableA
                 .addFirst(new MapPropertySource("test database", isPostgres() ? postgres() : h2()));
         TestPropertyValues.of(
                         "spring.data.jpa.repositories.bootstrap-mode=default",
-                        "dapple.data=target/data/" + UUID.randomUUID(),
+                        "dapple.data="
+                                + Path.of("target", "data", UUID.randomUUID().toString())
+                                        .toAbsolutePath(),
                         "dapple.backup.behind-the-scenes=false",
                         "dapple.agreement.behind-the-scenes=false")
                 .applyTo(context);
@@ -33,7 +36,7 @@ public class TestDatabase implements ApplicationContextInitializer<ConfigurableA
     /** In memory; on the disk, as the program keeps it, with {@code -Ddapple.test.database=file}: for what is measured. */
     private static Map<String, Object> h2() {
         if ("file".equals(System.getProperty("dapple.test.database"))) {
-            return Map.of("dapple.data", System.getProperty("java.io.tmpdir") + "/dapple-" + UUID.randomUUID());
+            return Map.of();
         }
         return Map.of("spring.datasource.url", "jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
     }
