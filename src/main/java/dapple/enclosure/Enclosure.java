@@ -96,6 +96,11 @@ class Enclosure {
         this.retiredAt = null;
     }
 
+    EnclosureFacts facts() {
+        return new EnclosureFacts(
+                id, code, room.id(), room.facts().name(), size, retiredAt, front, reachKind, reachMetres);
+    }
+
     EnclosureDetails details() {
         return new EnclosureDetails(
                 id,

@@ -13,19 +13,24 @@ interface EnclosureRepository extends JpaRepository<Enclosure, Long> {
             + "e.front, e.reachKind, e.reachMetres)"
             + " from Enclosure e join e.room r ";
 
+    String TODAY = "select e as enclosure, o as plannedOff, p as point from Enclosure e join fetch e.room r "
+            + "left join PlannedOff o on o.enclosureId = e.id "
+            + "and o.calledOffAt is null and o.fromAt <= :at and (o.toAt is null or o.toAt > :at) "
+            + "left join MeasuringPoint p on p.enclosureId = e.id and p.retiredAt is null left join fetch p.quantities "
+            + "left join fetch p.serves left join fetch p.servesAnimals ";
+
     String ORDER = "order by r.walkingOrder, r.id, e.walkingOrder, e.id";
 
     @Query(FACTS + "where e.siteId = :siteId and e.retiredAt is null " + ORDER)
     List<EnclosureFacts> inUse(long siteId);
 
-    /** With what was planned for its lamps at an instant. */
-    @Query("select new dapple.enclosure.EnclosureToday("
-            + "new dapple.enclosure.EnclosureFacts(e.id, e.code, r.id, r.name, e.size, e.retiredAt, "
-            + "e.front, e.reachKind, e.reachMetres), o) "
-            + "from Enclosure e join e.room r left join PlannedOff o on o.enclosureId = e.id "
-            + "and o.calledOffAt is null and o.fromAt <= :at and (o.toAt is null or o.toAt > :at) "
-            + "where e.siteId = :siteId and e.retiredAt is null " + ORDER)
-    List<EnclosureToday> inUseAt(long siteId, Instant at);
+    /** With what was planned for its lamps at an instant, and its points in use. */
+    @Query(TODAY + "where e.siteId = :siteId and e.retiredAt is null " + ORDER + ", p.walkingOrder, p.id")
+    List<EnclosureToday.Row> inUseAt(long siteId, Instant at);
+
+    /** The same of one, in use or retired. */
+    @Query(TODAY + "where e.siteId = :siteId and e.id = :id order by p.walkingOrder, p.id")
+    List<EnclosureToday.Row> at(long siteId, long id, Instant at);
 
     @Query(FACTS + "where e.siteId = :siteId " + ORDER)
     List<EnclosureFacts> all(long siteId);

@@ -73,10 +73,18 @@ public class Enclosures {
         return enclosures.inUse(siteId);
     }
 
-    /** The enclosures in use, with those whose lamps are off on purpose at an instant marked. */
+    /** The enclosures in use in walking order, with their points, and those whose lamps are off on purpose marked. */
     @Transactional(readOnly = true)
     public List<EnclosureToday> inUseAt(long siteId, Instant at) {
-        return enclosures.inUseAt(siteId, at);
+        return EnclosureToday.of(enclosures.inUseAt(siteId, at));
+    }
+
+    /** The same of one enclosure, in use or retired. */
+    @Transactional(readOnly = true)
+    public EnclosureToday at(long siteId, long enclosureId, Instant at) {
+        return EnclosureToday.of(enclosures.at(siteId, enclosureId, at)).stream()
+                .findFirst()
+                .orElseThrow(NotFoundException::new);
     }
 
     /** The enclosures that a site has or had, in walking order. */
@@ -164,14 +172,6 @@ public class Enclosures {
     @Transactional(readOnly = true)
     public List<Instant> turns(long siteId, long enclosureId) {
         return plannedOff.turns(siteId, enclosureId);
-    }
-
-    /** Enclosures whose lamps are off on purpose at an instant. */
-    @Transactional(readOnly = true)
-    public Map<Long, PlannedOffTime> plannedOffAt(long siteId, Instant at) {
-        return plannedOff.at(siteId, at).stream()
-                .map(PlannedOff::time)
-                .collect(Collectors.toMap(PlannedOffTime::enclosureId, time -> time, (one, other) -> one));
     }
 
     /** When the lamps of one enclosure were off on purpose at an instant, with who said so and when. */

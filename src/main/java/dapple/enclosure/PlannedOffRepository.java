@@ -10,11 +10,6 @@ import org.springframework.data.jpa.repository.Query;
 
 interface PlannedOffRepository extends JpaRepository<PlannedOff, Long> {
     @Query("""
-            select o from PlannedOff o where o.siteId = :siteId and o.calledOffAt is null
-            and o.fromAt <= :at and (o.toAt is null or o.toAt > :at)""")
-    List<PlannedOff> at(long siteId, Instant at);
-
-    @Query("""
             select count(o) > 0 from PlannedOff o where o.siteId = :siteId and o.enclosureId = :enclosureId
             and o.calledOffAt is null and o.fromAt <= :at and (o.toAt is null or o.toAt > :at)""")
     boolean isOff(long siteId, long enclosureId, Instant at);

@@ -1,6 +1,5 @@
 package dapple.meter;
 
-import dapple.light.judging.MeterUncertainty;
 import dapple.light.quantity.Quantity;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
@@ -106,30 +105,26 @@ class Meter {
                 code,
                 description,
                 quantity,
-                uncertainty(),
-                lender != null,
-                Optional.ofNullable(borrowedUntil),
-                range(),
-                Optional.ofNullable(calibrationDueOn));
+                resolution,
+                budgetShare,
+                statedShare,
+                lender,
+                borrowedUntil,
+                rangeLow,
+                rangeHigh,
+                calibrationDueOn);
     }
 
     MeterDetails details() {
-        MeterChange state =
-                new MeterChange(code, description, resolution, range(), stated(), loan(), note == null ? "" : note);
+        MeterChange state = new MeterChange(
+                code,
+                description,
+                resolution,
+                MeterRange.of(rangeLow, rangeHigh),
+                stated(),
+                loan(),
+                note == null ? "" : note);
         return new MeterDetails(facts(), version, state, Optional.ofNullable(retiredAt));
-    }
-
-    private MeterUncertainty uncertainty() {
-        return Optional.ofNullable(budgetShare)
-                .or(() -> stated().map(StatedUncertainty::share))
-                .map(share -> new MeterUncertainty(share, resolution))
-                .orElseGet(() -> MeterUncertainty.of(quantity, resolution));
-    }
-
-    private Optional<MeterRange> range() {
-        return rangeLow == null || rangeHigh == null
-                ? Optional.empty()
-                : Optional.of(new MeterRange(rangeLow, rangeHigh));
     }
 
     private Optional<StatedUncertainty> stated() {

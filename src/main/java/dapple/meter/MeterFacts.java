@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A meter as readings need it.
@@ -24,6 +25,40 @@ public record MeterFacts(
         Optional<LocalDate> borrowedUntil,
         Optional<MeterRange> range,
         Optional<LocalDate> calibrationDue) {
+
+    /**
+     * Of the columns of a meter, in the order in which the queries name them.
+     *
+     * @param budgetShare by the budget that stands
+     * @param statedShare by whoever made it
+     */
+    MeterFacts(
+            long id,
+            String code,
+            String description,
+            Quantity quantity,
+            double resolution,
+            @Nullable Double budgetShare,
+            @Nullable Double statedShare,
+            @Nullable String lender,
+            @Nullable LocalDate borrowedUntil,
+            @Nullable Double rangeLow,
+            @Nullable Double rangeHigh,
+            @Nullable LocalDate calibrationDueOn) {
+        this(
+                id,
+                code,
+                description,
+                quantity,
+                Optional.ofNullable(budgetShare)
+                        .or(() -> Optional.ofNullable(statedShare))
+                        .map(share -> new MeterUncertainty(share, resolution))
+                        .orElseGet(() -> MeterUncertainty.of(quantity, resolution)),
+                lender != null,
+                Optional.ofNullable(borrowedUntil),
+                MeterRange.of(rangeLow, rangeHigh),
+                Optional.ofNullable(calibrationDueOn));
+    }
 
     /** Whether the meter can show an amount at all, as far as its range is known. */
     public boolean canShow(double displayed) {

@@ -9,6 +9,20 @@ import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
 
 interface VetOrderRepository extends JpaRepository<VetOrder, Long> {
+    String RESIDENTS = """
+            select new dapple.order.Resident(new dapple.animal.Housed(
+            s.enclosureId, s.fromAt, a, p.id, p.scientificName, p.commonName, p.version), o)
+            from Stay s join s.animal a join Species p on p.id = a.speciesId left join VetOrder o on o.animalId = a.id
+            and o.fromAt <= :at and o.toAt > :at
+            where s.siteId = :siteId and s.withdrawnAt is null and s.fromAt <= :at and (s.toAt is null or s.toAt > :at)
+            """;
+
+    @Query(RESIDENTS + "order by a.id, o.id")
+    List<Resident> residents(long siteId, Instant at);
+
+    @Query(RESIDENTS + "and s.enclosureId = :enclosureId order by a.id, o.id")
+    List<Resident> residents(long siteId, long enclosureId, Instant at);
+
     @Query("""
             select o from VetOrder o where o.siteId = :siteId and o.animalId in :animalIds
             and o.fromAt <= :at and o.toAt > :at order by o.id""")

@@ -41,6 +41,18 @@ public class VetOrders {
                 .collect(Collectors.toMap(OrderFacts::animalId, order -> order, (older, newer) -> newer));
     }
 
+    /** Who lives at a site at an instant, with the orders in force for them. */
+    @Transactional(readOnly = true)
+    public List<Resident> residents(long siteId, Instant at) {
+        return Resident.each(orders.residents(siteId, at));
+    }
+
+    /** The same of one enclosure. */
+    @Transactional(readOnly = true)
+    public List<Resident> residents(long siteId, long enclosureId, Instant at) {
+        return Resident.each(orders.residents(siteId, enclosureId, at));
+    }
+
     /** When an order came into force or went out of it. */
     @Transactional(readOnly = true)
     public List<Instant> turns(long siteId) {

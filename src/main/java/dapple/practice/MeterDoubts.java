@@ -2,7 +2,10 @@ package dapple.practice;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +22,9 @@ public class MeterDoubts {
     private static final String DROPPED =
             " and %s.meter_id in (select d.meter_id from meter_event d where d.site_id = :siteId and d.kind = 'DROPPED'"
                     + " and d.withdrawn_at is null)";
-    private static final String SIGNS = "select meter_id, kind, moment, lamp_since from ("
-            + "select e.meter_id, 'DROPPED' as kind, e.happened_at as moment, " + NO_LAMP
+
+    /** What speaks for or against the meters of a site. */
+    static final String SIGNS = "(select e.meter_id, 'DROPPED' as kind, e.happened_at as moment, " + NO_LAMP
             + " as lamp_since, e.recorded_at"
             + " from meter_event e where e.site_id = :siteId and e.kind = 'DROPPED' and e.withdrawn_at is null"
             + " union all select c.meter_id,"
@@ -35,7 +39,7 @@ public class MeterDoubts {
             + " union all select k.meter_id, 'CALIBRATED', k.calibrated_at, " + NO_LAMP + ", k.recorded_at"
             + " from calibration k where k.site_id = :siteId and k.open_calibrated_at is not null"
             + DROPPED.formatted("k")
-            + ") sign order by moment, recorded_at";
+            + ") sign";
 
     private final JdbcClient database;
 
@@ -45,26 +49,42 @@ public class MeterDoubts {
 
     @Transactional(readOnly = true)
     public Doubts at(long siteId) {
-        Map<Long, List<Sign>> signs = database
-                .sql(SIGNS)
+        Gathered gathered = new Gathered();
+        database.sql("select meter_id, kind, moment, lamp_since, recorded_at from " + SIGNS)
                 .param("siteId", siteId)
-                .query((row, number) -> new OfMeter(row.getLong("meter_id"), sign(row)))
-                .list()
-                .stream()
-                .collect(Collectors.groupingBy(
-                        OfMeter::meterId, Collectors.mapping(OfMeter::sign, Collectors.toList())));
-        Map<Long, List<Doubt>> found = new HashMap<>();
-        signs.forEach((meter, inOrder) -> found.put(meter, Doubting.of(inOrder)));
-        return new Doubts(found);
+                .query(gathered::take);
+        return gathered.doubts();
     }
 
-    private static Sign sign(ResultSet row) throws SQLException {
-        return new Sign(
-                row.getObject("moment", OffsetDateTime.class).toInstant(),
-                Sign.Kind.valueOf(row.getString("kind")),
-                Optional.ofNullable(row.getObject("lamp_since", OffsetDateTime.class))
-                        .map(OffsetDateTime::toInstant));
+    /** Signs as they come, in whatever order. */
+    static final class Gathered {
+        private final List<OfMeter> signs = new ArrayList<>();
+
+        void take(ResultSet row) throws SQLException {
+            Sign sign = new Sign(
+                    moment(row, "moment").orElseThrow(),
+                    Sign.Kind.valueOf(row.getString("kind")),
+                    moment(row, "lamp_since"));
+            signs.add(new OfMeter(
+                    row.getLong("meter_id"), sign, moment(row, "recorded_at").orElseThrow()));
+        }
+
+        Doubts doubts() {
+            Map<Long, List<Sign>> byMeter = signs.stream()
+                    .sorted(Comparator.comparing((OfMeter one) -> one.sign().at())
+                            .thenComparing(OfMeter::recordedAt))
+                    .collect(Collectors.groupingBy(
+                            OfMeter::meterId, Collectors.mapping(OfMeter::sign, Collectors.toList())));
+            Map<Long, List<Doubt>> found = new HashMap<>();
+            byMeter.forEach((meter, inOrder) -> found.put(meter, Doubting.of(inOrder)));
+            return new Doubts(found);
+        }
+
+        private static Optional<Instant> moment(ResultSet row, String column) throws SQLException {
+            return Optional.ofNullable(row.getObject(column, OffsetDateTime.class))
+                    .map(OffsetDateTime::toInstant);
+        }
     }
 
-    private record OfMeter(long meterId, Sign sign) {}
+    private record OfMeter(long meterId, Sign sign, Instant recordedAt) {}
 }

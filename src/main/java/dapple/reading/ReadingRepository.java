@@ -14,9 +14,16 @@ import org.springframework.data.repository.Repository;
 
 /** Readings are added and read. There is no way here to change or delete one. */
 interface ReadingRepository extends Repository<Reading, Long> {
-    String JUDGED = "select new dapple.reading.JudgedReading(r.id, v.enclosureId, r.pointId, r.meterId, r.recordedBy, "
+    String OF_A_JUDGED = "new dapple.reading.JudgedReading(r.id, v.enclosureId, r.pointId, r.meterId, r.recordedBy, "
             + "r.quantity, r.takenAt, d.id, d.speciesId, d.targetVersionId, d.vetOrderId, d.state, d.amount, d.low, "
-            + "d.high, d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked, l.stateSince) ";
+            + "d.high, d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked, l.stateSince)";
+    String JUDGED = "select " + OF_A_JUDGED + " ";
+    String OF_LATEST = "from LatestReading l join Reading r on r.id = l.readingId join r.visit v "
+            + "join Verdict d on d.id = l.verdictId ";
+    String WITH_METER = "select new dapple.reading.LatestRead(" + OF_A_JUDGED + ", new dapple.meter.MeterFacts("
+            + "m.id, m.code, m.description, m.quantity, m.resolution, m.budgetShare, m.statedShare, m.lender, "
+            + "m.borrowedUntil, m.rangeLow, m.rangeHigh, m.calibrationDueOn)) " + OF_LATEST
+            + "join Meter m on m.id = r.meterId ";
     String STATE_SINCE = "left join LatestReading l on l.readingId = r.id ";
     String CURRENT = "not exists (select 1 from Reading n where n.supersedesId = r.id) "
             + "and not exists (select 1 from ReadingWithdrawal w where w.readingId = r.id) ";
@@ -35,10 +42,11 @@ interface ReadingRepository extends Repository<Reading, Long> {
     @Query("select r from Reading r join r.visit v where r.siteId = :siteId and v.entryKey = :visitKey and " + CURRENT)
     List<Reading> currentOfVisit(long siteId, UUID visitKey);
 
+    /** In the order of their index from its first column, so that H2 reads as many as are asked for and no more. */
     @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
             + STATE_SINCE
             + "where r.pointId = :pointId and r.quantity = :quantity and r.heldAsAsked = true and " + CURRENT
-            + "order by r.takenAt desc, r.id desc, d.id")
+            + "order by r.pointId desc, r.quantity desc, r.takenAt desc, r.id desc, d.id")
     List<JudgedReading> newestFirst(long pointId, Quantity quantity, Limit limit);
 
     @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
@@ -46,13 +54,14 @@ interface ReadingRepository extends Repository<Reading, Long> {
             + "where r.siteId = :siteId and r.id = :readingId order by d.id")
     List<JudgedReading> judged(long siteId, long readingId);
 
-    @Query(JUDGED + "from LatestReading l join Reading r on r.id = l.readingId join r.visit v "
-            + "join Verdict d on d.id = l.verdictId where l.siteId = :siteId")
-    List<JudgedReading> latestAtSite(long siteId);
+    @Query(WITH_METER + "where l.siteId = :siteId")
+    List<LatestRead> latestAtSite(long siteId);
 
-    @Query(JUDGED + "from LatestReading l join Reading r on r.id = l.readingId join r.visit v "
-            + "join Verdict d on d.id = l.verdictId where l.siteId = :siteId and l.enclosureId = :enclosureId")
-    List<JudgedReading> latestInEnclosure(long siteId, long enclosureId);
+    @Query(WITH_METER + "where l.siteId = :siteId and l.enclosureId = :enclosureId")
+    List<LatestRead> latestIn(long siteId, long enclosureId);
+
+    @Query(JUDGED + OF_LATEST + "where l.siteId = :siteId and l.enclosureId = :enclosureId")
+    List<JudgedReading> newestIn(long siteId, long enclosureId);
 
     /** Over [from, to), for one species, whatever else was judged for others; points that are judged for nobody included. */
     @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "

@@ -54,13 +54,13 @@ public class Readings {
     /** The same at the points at hand of one enclosure. */
     @Transactional(readOnly = true)
     public Map<Long, List<ReadingView>> latestIn(long siteId, long enclosureId, Collection<PointFacts> points) {
-        return byPoint(siteId, readings.latestInEnclosure(siteId, enclosureId), points.stream());
+        return byPoint(siteId, readings.latestIn(siteId, enclosureId), points.stream());
     }
 
     /** The same as numbers alone. */
     @Transactional(readOnly = true)
     public List<JudgedReading> newestIn(long siteId, long enclosureId) {
-        return readings.latestInEnclosure(siteId, enclosureId);
+        return readings.newestIn(siteId, enclosureId);
     }
 
     /**
@@ -87,11 +87,16 @@ public class Readings {
         return readings.timesIn(siteId, enclosureId, from, Limit.of(most));
     }
 
-    private Map<Long, List<ReadingView>> byPoint(long siteId, List<JudgedReading> newest, Stream<PointFacts> points) {
+    private Map<Long, List<ReadingView>> byPoint(long siteId, List<LatestRead> newest, Stream<PointFacts> points) {
         Map<Long, PointFacts> byId = points.collect(Collectors.toMap(PointFacts::id, Function.identity()));
-        List<JudgedReading> there =
-                newest.stream().filter(one -> byId.containsKey(one.pointId())).toList();
-        return views(siteId, there, byId).stream()
+        List<JudgedReading> there = newest.stream()
+                .map(LatestRead::reading)
+                .filter(one -> byId.containsKey(one.pointId()))
+                .toList();
+        Map<Long, MeterFacts> meterById = newest.stream()
+                .map(LatestRead::meter)
+                .collect(Collectors.toMap(MeterFacts::id, Function.identity(), (one, same) -> one));
+        return views(siteId, there, byId, meterById).stream()
                 .sorted(Comparator.comparing(view -> view.reading().quantity()))
                 .collect(Collectors.groupingBy(view -> view.point().id()));
     }
@@ -103,7 +108,7 @@ public class Readings {
         if (found.isEmpty()) {
             throw new NotFoundException();
         }
-        return views(siteId, found, enclosures.pointsById(siteId)).stream()
+        return views(siteId, found, enclosures.pointsById(siteId), meters.byId(siteId)).stream()
                 .sorted(ReadingView.GRAVEST_FIRST)
                 .toList();
     }
@@ -145,8 +150,8 @@ public class Readings {
         return readings.recorded(siteId, readingId).orElseThrow(NotFoundException::new);
     }
 
-    private List<ReadingView> views(long siteId, List<JudgedReading> found, Map<Long, PointFacts> points) {
-        Map<Long, MeterFacts> meterById = meters.byId(siteId);
+    private List<ReadingView> views(
+            long siteId, List<JudgedReading> found, Map<Long, PointFacts> points, Map<Long, MeterFacts> meterById) {
         Set<Long> targetIds =
                 found.stream().flatMap(one -> one.targetVersionId().stream()).collect(Collectors.toSet());
         Set<Long> speciesIds =

@@ -1,15 +1,13 @@
 package dapple.review;
 
-import dapple.animal.Animals;
 import dapple.animal.Housed;
-import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.EnclosureToday;
 import dapple.enclosure.Enclosures;
-import dapple.enclosure.PlannedOffTime;
 import dapple.enclosure.PointFacts;
 import dapple.light.judging.PointRole;
 import dapple.light.judging.State;
 import dapple.order.OrderFacts;
+import dapple.order.Resident;
 import dapple.order.VetOrders;
 import dapple.reading.ReadingView;
 import dapple.reading.Readings;
@@ -20,10 +18,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
@@ -40,14 +38,12 @@ public class Standings {
             .thenComparing(point -> point.since().orElse(Instant.MAX));
 
     private final Enclosures enclosures;
-    private final Animals animals;
     private final VetOrders orders;
     private final Readings readings;
     private final Clock clock;
 
-    Standings(Enclosures enclosures, Animals animals, VetOrders orders, Readings readings, Clock clock) {
+    Standings(Enclosures enclosures, VetOrders orders, Readings readings, Clock clock) {
         this.enclosures = enclosures;
-        this.animals = animals;
         this.orders = orders;
         this.readings = readings;
         this.clock = clock;
@@ -58,77 +54,65 @@ public class Standings {
     public List<Standing> at(long siteId, Settings settings) {
         Instant now = clock.instant();
         List<EnclosureToday> inUse = enclosures.inUseAt(siteId, now);
-        Map<Long, List<PointFacts>> points = enclosures.pointsByEnclosure(siteId);
-        Map<Long, List<Housed>> housed = animals.byEnclosure(siteId, now);
-        Known known = new Known(
+        Known known = Known.of(
                 now,
-                settings.staleAfter(),
-                points,
-                housed,
-                ordered(siteId, housed.values().stream().flatMap(List::stream), now),
-                readings.latestAtSite(siteId, points.values().stream().flatMap(List::stream)),
-                plannedOff(inUse));
-        return inUse.stream().map(one -> known.standing(one.enclosure())).toList();
+                settings,
+                orders.residents(siteId, now),
+                readings.latestAtSite(siteId, inUse.stream().flatMap(one -> one.points().stream())));
+        return inUse.stream().map(known::standing).toList();
     }
 
     /** One enclosure alone. */
     @Transactional(readOnly = true)
     public EnclosureNow of(long siteId, long enclosureId, Settings settings) {
         Instant now = clock.instant();
-        List<PointFacts> points = enclosures.pointsOf(siteId, enclosureId);
-        List<Housed> housed = animals.housedIn(siteId, enclosureId, now);
-        Map<Long, List<ReadingView>> latest = readings.latestIn(siteId, enclosureId, points);
-        Known known = new Known(
-                now,
-                settings.staleAfter(),
-                Map.of(enclosureId, points),
-                Map.of(enclosureId, housed),
-                ordered(siteId, housed.stream(), now),
-                latest,
-                enclosures.plannedOffAt(siteId, now));
+        EnclosureToday today = enclosures.at(siteId, enclosureId, now);
+        List<Resident> residents = orders.residents(siteId, enclosureId, now);
+        Map<Long, List<ReadingView>> latest = readings.latestIn(siteId, enclosureId, today.points());
         return new EnclosureNow(
-                known.standing(enclosures.get(siteId, enclosureId)),
-                points,
+                Known.of(now, settings, residents, latest).standing(today),
+                today.points(),
                 latest,
-                housed.stream().map(Housed::animal).toList());
+                residents.stream().map(one -> one.housed().animal()).toList());
     }
 
-    private static Map<Long, PlannedOffTime> plannedOff(List<EnclosureToday> inUse) {
-        return inUse.stream()
-                .flatMap(one -> one.plannedOff().stream())
-                .collect(Collectors.toMap(PlannedOffTime::enclosureId, Function.identity()));
-    }
-
-    private Map<Long, OrderFacts> ordered(long siteId, Stream<Housed> housed, Instant now) {
-        return orders.inForceOf(siteId, housed.map(one -> one.animal().id()).toList(), now);
-    }
-
-    /** What is known of a site at an instant. */
+    /** What is known of those who live somewhere and of what was read there, at an instant. */
     private record Known(
             Instant now,
             Duration staleAfter,
-            Map<Long, List<PointFacts>> points,
             Map<Long, List<Housed>> housed,
             Map<Long, OrderFacts> ordered,
-            Map<Long, List<ReadingView>> latest,
-            Map<Long, PlannedOffTime> plannedOff) {
+            Map<Long, List<ReadingView>> latest) {
 
-        Standing standing(EnclosureFacts enclosure) {
-            List<SpeciesFacts> living = housed.getOrDefault(enclosure.id(), List.of()).stream()
+        static Known of(Instant now, Settings settings, List<Resident> residents, Map<Long, List<ReadingView>> latest) {
+            Map<Long, OrderFacts> ordered = new HashMap<>();
+            residents.forEach(one -> one.order()
+                    .ifPresent(order -> ordered.put(one.housed().animal().id(), order)));
+            return new Known(
+                    now,
+                    settings.staleAfter(),
+                    residents.stream().map(Resident::housed).collect(Collectors.groupingBy(Housed::enclosureId)),
+                    ordered,
+                    latest);
+        }
+
+        Standing standing(EnclosureToday today) {
+            List<SpeciesFacts> living = housed.getOrDefault(today.enclosure().id(), List.of()).stream()
                     .map(Housed::species)
                     .distinct()
                     .toList();
-            List<AtPoint> found = points.getOrDefault(enclosure.id(), List.of()).stream()
+            boolean isOff = today.plannedOff().isPresent();
+            List<AtPoint> found = today.points().stream()
                     .filter(point -> point.role() != PointRole.KEEPER)
                     .filter(this::isOfUse)
-                    .flatMap(this::at)
+                    .flatMap(point -> at(point, isOff))
                     .sorted(GRAVEST_FIRST)
                     .toList();
-            return new Standing(enclosure, living, found, Optional.ofNullable(plannedOff.get(enclosure.id())));
+            return new Standing(today.enclosure(), living, found, today.plannedOff());
         }
 
         /** What was found of each quantity at a point; that the first has not been read of late is a state too. */
-        private Stream<AtPoint> at(PointFacts point) {
+        private Stream<AtPoint> at(PointFacts point, boolean isOff) {
             List<ReadingView> views = latest.getOrDefault(point.id(), List.of());
             Optional<ReadingView> first = views.stream()
                     .filter(view -> view.quantity() == point.firstQuantity())
@@ -137,9 +121,9 @@ public class Standings {
                     .flatMap(view -> changeSince(view, point).stream())
                     .findFirst();
             boolean isStale = unread.isPresent()
-                    || first.filter(view -> speaks(view, point)).isEmpty();
+                    || first.filter(view -> speaks(view, point, isOff)).isEmpty();
             Stream<AtPoint> found = views.stream()
-                    .filter(view -> speaks(view, point))
+                    .filter(view -> speaks(view, point, isOff))
                     .flatMap(view -> view.state().stream()
                             .map(state -> new AtPoint(point, state, Optional.of(view), Optional.empty())));
             return isStale ? Stream.concat(Stream.of(new AtPoint(point, State.STALE, first, unread)), found) : found;
@@ -194,7 +178,7 @@ public class Standings {
          * vet's order that came later. Where only the target changed, or another species moved in, what is amiss stays
          * so until the point is read again; nothing else does.
          */
-        private boolean speaks(ReadingView view, PointFacts point) {
+        private boolean speaks(ReadingView view, PointFacts point, boolean isOff) {
             if (view.state().equals(Optional.of(State.OVER_CEILING))) {
                 return true;
             }
@@ -203,7 +187,7 @@ public class Standings {
                     && changeSince(view, point)
                             .filter(change -> change.silences(view.reading()))
                             .isEmpty()
-                    && (!wasOff || plannedOff.containsKey(point.enclosureId()));
+                    && (!wasOff || isOff);
         }
 
         private boolean isRecent(ReadingView view) {

@@ -35,9 +35,9 @@ import dapple.species.SpeciesFacts;
 import dapple.species.UvZone;
 import dapple.testing.PagesTest;
 import dapple.testing.RiggedHomes;
+import dapple.testing.StatementCount;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
-import jakarta.persistence.EntityManagerFactory;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -45,14 +45,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import org.hibernate.SessionFactory;
-import org.hibernate.stat.Statistics;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.test.context.TestPropertySource;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 
@@ -61,24 +58,20 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
  * renewing the session is not counted.
  */
 @PagesTest
-@TestPropertySource(properties = "spring.jpa.properties.hibernate.generate_statistics=true")
 class StatementCountPagesTest {
     /** Each costs about a millisecond to a database on another machine (our own limit). */
     private static final long MOST = 12;
 
     private static final long MOST_ON_THE_DESK = 16;
 
-    /** What is due with rounds and meters stands beside what is due with enclosures, on Today and on Review. */
-    private static final long MOST_OF_WHAT_WAITS = 13;
-
     /** A phone asks once for all that it carries on a walk, as often for many doors as for few. */
-    private static final long MOST_FOR_A_WALK = 23;
+    private static final long MOST_FOR_A_WALK = 25;
 
     @Autowired
     private MockMvc pages;
 
     @Autowired
-    private EntityManagerFactory entities;
+    private StatementCount count;
 
     @Autowired
     private TestCollection collection;
@@ -207,11 +200,10 @@ class StatementCountPagesTest {
     }
 
     private long statements(Asked page) throws Exception {
-        Statistics statistics = entities.unwrap(SessionFactory.class).getStatistics();
-        long before = statistics.getPrepareStatementCount();
+        count.begin();
         pages.perform(page.asked(home, draftId, planId).with(csrf()).with(collection.as(person)))
                 .andExpect(status().isOk());
-        return statistics.getPrepareStatementCount() - before;
+        return count.asked().size();
     }
 
     /** The pages that people open most. */
@@ -246,9 +238,6 @@ class StatementCountPagesTest {
 
         /** The desk reads all lamps and models of the site beside the enclosure; while something is dragged, hardly anything. */
         private long most() {
-            if (Set.of(TODAY, REVIEW).contains(this)) {
-                return MOST_OF_WHAT_WAITS;
-            }
             if (Set.of(WALK_ON_PHONE, DOOR_ON_PHONE).contains(this)) {
                 return MOST_FOR_A_WALK;
             }
