@@ -39,7 +39,7 @@ class ArchitectureTest {
             List.of("order"),
             List.of("housing", "prediction", "season"),
             List.of("draft", "check"),
-            List.of("reading"),
+            List.of("reading", "copying"),
             List.of("expectation", "keeper", "round", "photo"),
             List.of("agreement", "comparison"),
             List.of("review", "exposure", "walk"),

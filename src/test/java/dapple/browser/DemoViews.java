@@ -57,6 +57,9 @@ final class DemoViews {
                 View.of("/animals/{animalId}", "vet", "/animals/" + ids.animal("Thistle")),
                 View.of("/enclosures/{enclosureId}", "supervisor", enclosure),
                 View.of("/enclosures/{enclosureId}/edit", "supervisor", enclosure + "/edit"),
+                View.of("/enclosures/{enclosureId}/copy", "supervisor", enclosure + "/copy"),
+                View.of("/enclosures/{enclosureId}/copies/{copyKey}", "supervisor", enclosure("E08") + "/copy")
+                        .then(browser -> browser.type("codes", "E91").press("Make the copies")),
                 View.of("/enclosures/{enclosureId}/history", "supervisor", enclosure + "/history"),
                 View.of("/enclosures/{enclosureId}/off", "supervisor", enclosure + "/off"),
                 View.of("/enclosures/{enclosureId}/readings", "inspector", enclosure + "/readings"),
@@ -332,6 +335,8 @@ final class DemoViews {
                             browser.run(MAKE_STALE);
                             browser.press("Save");
                         }),
+                View.of("no codes of copies", "supervisor", "/enclosures/" + ids.enclosure("E07") + "/copy")
+                        .then(browser -> browser.press("Make the copies")),
                 stale("a lamp changed meanwhile", lamp() + "/edit"),
                 stale("a lamp model changed meanwhile", lampModel() + "/edit"),
                 stale("a room changed meanwhile", room()),
