@@ -45,7 +45,7 @@ class ArchitectureTest {
             List.of("review", "exposure", "walk"),
             List.of("desk"),
             List.of("commissioning"),
-            List.of("archive", "importing"),
+            List.of("archive", "importing", "leaving"),
             List.of("overview"),
             List.of("api"),
             List.of("demo"));

@@ -209,6 +209,7 @@ final class DemoViews {
                 View.of("/people", "admin", "/people"),
                 View.of("/people/new", "admin", "/people/new"),
                 View.of("/people/{personId}", "admin", person("keeper")),
+                View.of("/people/{personId}/erasure", "admin", person("keeper") + "/erasure"),
                 View.of("/people/{personId}/history", "admin", person("keeper") + "/history"),
                 View.of("/readings/{readingId}", "keeper", reading("E07", "P1")),
                 View.of("/readings/{readingId}/correction", "keeper", reading("E07", "P1") + "/correction"),

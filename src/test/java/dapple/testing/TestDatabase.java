@@ -26,7 +26,8 @@ public class TestDatabase implements ApplicationContextInitializer<ConfigurableA
                         "spring.data.jpa.repositories.bootstrap-mode=default",
                         "dapple.data=target/data/" + UUID.randomUUID(),
                         "dapple.backup.behind-the-scenes=false",
-                        "dapple.agreement.behind-the-scenes=false")
+                        "dapple.agreement.behind-the-scenes=false",
+                        "dapple.leaving.behind-the-scenes=false")
                 .applyTo(context);
     }
 
