@@ -4,6 +4,7 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.site.NotFoundException;
+import dapple.site.Sites;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.DateTimeException;
@@ -22,21 +23,30 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 
-/** The backups of this installation: which there are, one more, one handed out. */
+/**
+ * The backups of this installation: which there are, one more, one handed out. They hold all sites, so that only who
+ * administers the first one has them.
+ */
 @Controller
 @Allowed(Action.BACK_UP)
 @RequestMapping("/backups")
 class BackupController {
     private final Backups backups;
     private final BackupQueue queue;
+    private final Sites sites;
 
-    BackupController(Backups backups, BackupQueue queue) {
+    BackupController(Backups backups, BackupQueue queue, Sites sites) {
         this.backups = backups;
         this.queue = queue;
+        this.sites = sites;
     }
 
     @GetMapping
-    String page(Model model) throws IOException {
+    String page(@AuthenticationPrincipal SignedIn me, Model model) throws IOException {
+        if (!sites.isFirst(me.siteId())) {
+            model.addAttribute("first", sites.first().name());
+            return "archive/backups-elsewhere";
+        }
         model.addAttribute("backups", backups.all());
         model.addAttribute("folder", backups.folder().toString());
         model.addAttribute("retention", backups.retention());
@@ -47,12 +57,17 @@ class BackupController {
 
     @PostMapping
     String make(@AuthenticationPrincipal SignedIn me) {
-        queue.ask(me.fullName());
+        if (sites.isFirst(me.siteId())) {
+            queue.ask(me.fullName());
+        }
         return "redirect:/backups";
     }
 
     @GetMapping("/{day}")
-    ResponseEntity<Resource> file(@PathVariable String day) throws IOException {
+    ResponseEntity<Resource> file(@AuthenticationPrincipal SignedIn me, @PathVariable String day) throws IOException {
+        if (!sites.isFirst(me.siteId())) {
+            throw new NotFoundException();
+        }
         Path file = backups.file(parsed(day)).orElseThrow(NotFoundException::new);
         ContentDisposition saved = ContentDisposition.attachment()
                 .filename(file.getFileName().toString())

@@ -89,6 +89,7 @@ final class YearRules {
                         "door",
                         "draft",
                         "enclosure",
+                        "enclosure_copy",
                         "enclosure_history",
                         "evidence_choice",
                         "fitting",

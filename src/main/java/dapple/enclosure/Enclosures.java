@@ -98,6 +98,12 @@ public class Enclosures {
         return enclosures.findFacts(siteId, enclosureId).orElseThrow(NotFoundException::new);
     }
 
+    /** The place in the walk of the last enclosure of a room, in use or not; 0 where there is none. */
+    @Transactional(readOnly = true)
+    public int lastInRoom(long siteId, long roomId) {
+        return enclosures.lastInRoom(siteId, roomId).orElse(0);
+    }
+
     /** Holds an enclosure for the rest of the transaction, so that what hangs and stands there changes one at a time. */
     @Transactional(propagation = Propagation.MANDATORY)
     public void lock(long siteId, long enclosureId) {

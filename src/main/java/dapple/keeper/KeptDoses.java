@@ -57,6 +57,12 @@ public class KeptDoses {
     /** Erases all that is kept of oneself. */
     @Transactional
     public void erase(SignedIn me) {
-        doses.eraseOf(me.personId());
+        eraseOf(me.personId());
+    }
+
+    /** The same of somebody whose names go. */
+    @Transactional
+    public void eraseOf(long personId) {
+        doses.eraseOf(personId);
     }
 }

@@ -24,7 +24,8 @@ record SettingLine(String field, String amount, String mark) {
                 new SettingLine("lowestRatio", formats.plain(settings.lowestRatio()), COMMON),
                 new SettingLine("highestRatio", formats.plain(settings.highestRatio()), COMMON),
                 line("carryDays", settings.carryDays()),
-                new SettingLine("baskingHours", formats.plain(settings.baskingHours()), ASSUMED));
+                new SettingLine("baskingHours", formats.plain(settings.baskingHours()), ASSUMED),
+                new SettingLine("namesKeptMonths", months(settings), "settings.ours"));
     }
 
     /**
@@ -39,6 +40,12 @@ record SettingLine(String field, String amount, String mark) {
                 new Switch("onePerson", settings.onePerson(), COMMON),
                 new Switch("keepsDoses", settings.keepsDoses(), "settings.ours"),
                 new Switch("blindRepeats", settings.blindRepeats(), COMMON));
+    }
+
+    private static String months(Settings settings) {
+        return settings.namesKept()
+                .map(kept -> String.valueOf(kept.toTotalMonths()))
+                .orElse("–");
     }
 
     private static SettingLine line(String field, int amount) {

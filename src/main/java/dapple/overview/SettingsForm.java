@@ -36,7 +36,8 @@ record SettingsForm(
         boolean onePerson,
         boolean keepsDoses,
         @NotNull @Nullable RepeatsAsked repeatsAsked,
-        boolean blindRepeats) {
+        boolean blindRepeats,
+        @Min(0) @Max(1200) @Nullable Integer namesKeptMonths) {
 
     static SettingsForm of(Settings settings, long version) {
         return new SettingsForm(
@@ -53,7 +54,8 @@ record SettingsForm(
                 settings.onePerson(),
                 settings.keepsDoses(),
                 settings.repeatsAsked(),
-                settings.blindRepeats());
+                settings.blindRepeats(),
+                settings.namesKeptMonths());
     }
 
     private static BigDecimal number(double amount) {
@@ -89,6 +91,7 @@ record SettingsForm(
                 onePerson,
                 keepsDoses,
                 Given.of(repeatsAsked),
-                blindRepeats);
+                blindRepeats,
+                namesKeptMonths);
     }
 }

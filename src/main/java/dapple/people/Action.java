@@ -23,6 +23,8 @@ public enum Action {
     SEE_ENCLOSURES,
     /** Rooms, enclosures and measuring points. */
     ARRANGE_ENCLOSURES,
+    /** Builds enclosures alike: arranges them, with lamps and rigs of their own. */
+    COPY_ENCLOSURES,
     LOG_READINGS,
     /** Plans rounds and changes them. */
     ARRANGE_ROUNDS,
@@ -70,6 +72,7 @@ public enum Action {
         allow(SEE_TODAY, Role.values());
         allow(SEE_ENCLOSURES, Role.values());
         allow(ARRANGE_ENCLOSURES, SUPERVISOR, LIGHTING_LEAD, ADMINISTRATOR);
+        allow(COPY_ENCLOSURES, SUPERVISOR, LIGHTING_LEAD);
         allow(LOG_READINGS, KEEPER, SUPERVISOR, LIGHTING_LEAD, MAINTENANCE);
         allow(ARRANGE_ROUNDS, SUPERVISOR, LIGHTING_LEAD);
         allow(SEE_REVIEW, KEEPER, SUPERVISOR, VET, LIGHTING_LEAD, MAINTENANCE, INSPECTOR);

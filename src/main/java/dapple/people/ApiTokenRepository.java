@@ -20,6 +20,8 @@ interface ApiTokenRepository extends JpaRepository<ApiToken, Long> {
     @Query("select t from ApiToken t where t.id = :id and t.siteId = :siteId and t.personId = :personId")
     Optional<ApiToken> findOwn(long siteId, long personId, long id);
 
+    void deleteByPersonId(long personId);
+
     /** Written at most once in a while, so that a busy program does not write at each request. */
     @Modifying
     @Query("""

@@ -89,6 +89,7 @@ public class People {
     @Transactional
     public void change(long siteId, long personId, long version, PersonChange change) {
         Person person = people.findToChange(siteId, personId).orElseThrow(NotFoundException::new);
+        requireNotErased(person);
         if (person.version() != version) {
             throw new ObjectOptimisticLockingFailureException(Person.class, personId);
         }
@@ -104,17 +105,20 @@ public class People {
 
     @Transactional
     public void reactivate(long siteId, long personId) {
-        findOnlyHere(siteId, personId).reactivate();
+        Person person = findOnlyHere(siteId, personId);
+        requireNotErased(person);
+        person.reactivate();
     }
 
     /** A code, shown once, with which the person sets a new password. */
     @Transactional
     String allowReset(long siteId, long personId) {
         OneTimeCode code = OneTimeCode.random();
-        findOnlyHere(siteId, personId)
-                .allowReset(
-                        passwords.encode(OneTimeCode.normalised(code.text())),
-                        clock.instant().plus(RESET_HOLDS));
+        Person person = findOnlyHere(siteId, personId);
+        requireNotErased(person);
+        person.allowReset(
+                passwords.encode(OneTimeCode.normalised(code.text())),
+                clock.instant().plus(RESET_HOLDS));
         return code.text();
     }
 
@@ -153,6 +157,12 @@ public class People {
         return person;
     }
 
+    private static void requireNotErased(Person person) {
+        if (person.erasedAt().isPresent()) {
+            throw new ConflictException("the person has been erased");
+        }
+    }
+
     private static PersonFacts facts(long siteId, Person person) {
         return new PersonFacts(
                 person.id(),
@@ -161,6 +171,7 @@ public class People {
                 person.name(),
                 person.rolesAt(siteId).stream().sorted().toList(),
                 person.lastDayAt(siteId),
-                person.deactivatedAt());
+                person.deactivatedAt(),
+                person.erasedAt());
     }
 }

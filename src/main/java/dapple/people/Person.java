@@ -41,6 +41,7 @@ class Person {
 
     private Instant createdAt;
     private @Nullable Instant deactivatedAt;
+    private @Nullable Instant erasedAt;
 
     @OneToMany(mappedBy = "person", cascade = CascadeType.ALL, orphanRemoval = true, fetch = FetchType.LAZY)
     private final List<Membership> memberships = new ArrayList<>();
@@ -93,6 +94,22 @@ class Person {
 
     void reactivate() {
         this.deactivatedAt = null;
+    }
+
+    Optional<Instant> erasedAt() {
+        return Optional.ofNullable(erasedAt);
+    }
+
+    /** The names go for good; nobody signs in with this account again. */
+    void erase(ErasedName instead, String hashOfNoPassword, Instant at) {
+        this.signInName = instead.signInName();
+        this.name = instead.name();
+        this.passwordHash = hashOfNoPassword;
+        this.erasedAt = at;
+        if (deactivatedAt == null) {
+            this.deactivatedAt = at;
+        }
+        cancelReset();
     }
 
     void changePassword(String hash) {

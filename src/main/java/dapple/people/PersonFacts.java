@@ -13,7 +13,13 @@ public record PersonFacts(
         String name,
         List<Role> roles,
         Optional<LocalDate> lastDay,
-        Optional<Instant> deactivatedAt) {
+        Optional<Instant> deactivatedAt,
+        Optional<Instant> erasedAt) {
+    /** Whether the name and the sign-in name are not theirs any more. */
+    public boolean isErased() {
+        return erasedAt.isPresent();
+    }
+
     public boolean isActive() {
         return deactivatedAt.isEmpty();
     }

@@ -30,6 +30,9 @@ interface PersonRepository extends JpaRepository<Person, Long> {
             where exists (select 1 from Membership m where m.person = p and m.siteId = :siteId) and p.id = :id""")
     Optional<Person> findToChange(long siteId, long id);
 
+    @Query("select distinct p from Person p left join fetch p.memberships")
+    List<Person> withMemberships();
+
     @Query("""
             select distinct p from Person p join fetch p.memberships
             where exists (select 1 from Membership m where m.person = p and m.siteId = :siteId)""")

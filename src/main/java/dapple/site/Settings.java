@@ -6,6 +6,9 @@ import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import java.io.Serializable;
 import java.time.Duration;
+import java.time.Period;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a site has settled where no source does; every usual value is common practice, no source, unless said.
@@ -23,6 +26,7 @@ import java.time.Duration;
  * @param keepsDoses whether what light fell on who read meters is kept by person
  * @param repeatsAsked where three readings one after the other are asked for
  * @param blindRepeats whether one reading in ten is read again by somebody else
+ * @param namesKeptMonths how long the names of people who left are kept, months; null: for ever; a usual value of ours
  */
 @Embeddable
 public record Settings(
@@ -38,11 +42,12 @@ public record Settings(
         boolean onePerson,
         boolean keepsDoses,
         @Enumerated(EnumType.STRING) RepeatsAsked repeatsAsked,
-        boolean blindRepeats)
+        boolean blindRepeats,
+        @Nullable Integer namesKeptMonths)
         implements Serializable {
 
     public static final Settings USUAL =
-            new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, false, RepeatsAsked.NOWHERE, false);
+            new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, false, RepeatsAsked.NOWHERE, false, 24);
 
     /** The same where one person alone reads and reviews. */
     public Settings withOnePerson() {
@@ -71,12 +76,18 @@ public record Settings(
                 alone,
                 keepsDoses,
                 where,
-                blind);
+                blind,
+                namesKeptMonths);
     }
 
     /** Whether a reading over its prediction needs a notice. */
     public boolean isDoubtful(double ratio) {
         return !(ratio >= lowestRatio && ratio <= highestRatio);
+    }
+
+    /** How long the names of people who left are kept; empty: for ever. */
+    public Optional<Period> namesKept() {
+        return Optional.ofNullable(namesKeptMonths).map(Period::ofMonths);
     }
 
     public Duration overdueAfter() {

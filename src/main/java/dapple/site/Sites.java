@@ -36,6 +36,17 @@ public class Sites {
         return sites.findAll().stream().map(Site::facts).toList();
     }
 
+    /** The site that began this installation, whose administrators answer for all of it. */
+    @Transactional(readOnly = true)
+    public SiteFacts first() {
+        return sites.findFirstByOrderById().map(Site::facts).orElseThrow(NotFoundException::new);
+    }
+
+    @Transactional(readOnly = true)
+    public boolean isFirst(long siteId) {
+        return first().id() == siteId;
+    }
+
     /** What a site has settled, or the usual values. */
     @Transactional(readOnly = true)
     public Settings settings(long siteId) {

@@ -2,6 +2,7 @@ package dapple.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
@@ -9,6 +10,7 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 
 import dapple.people.Role;
 import dapple.people.SignedIn;
+import dapple.site.Sites;
 import dapple.testing.Asking;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
@@ -37,12 +39,16 @@ class BackupPagesTest {
     @Autowired
     private Backups backups;
 
+    @Autowired
+    private Sites sites;
+
     private SignedIn administrator;
     private Asking asking;
 
     @BeforeEach
     void signIn() {
-        administrator = collection.person(collection.site(), Role.ADMINISTRATOR);
+        collection.site();
+        administrator = collection.person(sites.first(), Role.ADMINISTRATOR);
         asking = new Asking(pages, collection.as(administrator));
     }
 
@@ -78,6 +84,34 @@ class BackupPagesTest {
             archive.check();
             assertThat(archive.manifest().kind()).isEqualTo(ArchiveKind.EVERYTHING);
         }
+    }
+
+    @Test
+    void whoAdministersAnotherSiteIsToldWhoseTheBackupsAre() throws Exception {
+        stranger()
+                .see("/backups")
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString(sites.first().name())))
+                .andExpect(content().string(containsString("year’s record of your own site")))
+                .andExpect(content().string(not(containsString(backups.folder().toString()))));
+    }
+
+    @Test
+    void whoAdministersAnotherSiteGetsNone() throws Exception {
+        BackupFile made = backups.make("a test");
+        stranger().see("/backups/" + made.day()).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void whoAdministersAnotherSiteMakesNone() throws Exception {
+        stranger().send("/backups", Map.of()).andExpect(redirectedUrl("/backups"));
+        assertThat(queue.isWaiting()).isFalse();
+    }
+
+    private Asking stranger() {
+        SignedIn other = collection.person(collection.site(), Role.ADMINISTRATOR);
+        assertThat(other.siteId()).isNotEqualTo(sites.first().id());
+        return new Asking(pages, collection.as(other));
     }
 
     @Test

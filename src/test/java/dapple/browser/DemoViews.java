@@ -57,6 +57,9 @@ final class DemoViews {
                 View.of("/animals/{animalId}", "vet", "/animals/" + ids.animal("Thistle")),
                 View.of("/enclosures/{enclosureId}", "supervisor", enclosure),
                 View.of("/enclosures/{enclosureId}/edit", "supervisor", enclosure + "/edit"),
+                View.of("/enclosures/{enclosureId}/copy", "supervisor", enclosure + "/copy"),
+                View.of("/enclosures/{enclosureId}/copies/{copyKey}", "supervisor", enclosure("E08") + "/copy")
+                        .then(browser -> browser.type("codes", "E91").press("Make the copies")),
                 View.of("/enclosures/{enclosureId}/history", "supervisor", enclosure + "/history"),
                 View.of("/enclosures/{enclosureId}/off", "supervisor", enclosure + "/off"),
                 View.of("/enclosures/{enclosureId}/readings", "inspector", enclosure + "/readings"),
@@ -206,6 +209,7 @@ final class DemoViews {
                 View.of("/people", "admin", "/people"),
                 View.of("/people/new", "admin", "/people/new"),
                 View.of("/people/{personId}", "admin", person("keeper")),
+                View.of("/people/{personId}/erasure", "admin", person("keeper") + "/erasure"),
                 View.of("/people/{personId}/history", "admin", person("keeper") + "/history"),
                 View.of("/readings/{readingId}", "keeper", reading("E07", "P1")),
                 View.of("/readings/{readingId}/correction", "keeper", reading("E07", "P1") + "/correction"),
@@ -332,6 +336,8 @@ final class DemoViews {
                             browser.run(MAKE_STALE);
                             browser.press("Save");
                         }),
+                View.of("no codes of copies", "supervisor", "/enclosures/" + ids.enclosure("E07") + "/copy")
+                        .then(browser -> browser.press("Make the copies")),
                 stale("a lamp changed meanwhile", lamp() + "/edit"),
                 stale("a lamp model changed meanwhile", lampModel() + "/edit"),
                 stale("a room changed meanwhile", room()),

@@ -32,6 +32,7 @@ class EveryPageIT {
             Map.entry("/first-run/restore", "only while empty; FirstRunIT"),
             Map.entry("/records/year", "no page but a file; RecordsPagesTest"),
             Map.entry("/doors/labels.pdf", "no page but a document; DoorPagesTest"),
+            Map.entry("/people/{personId}/kept.json", "no page but a document; ErasurePagesTest"),
             Map.entry("/photos/{photoId}", "no page but a picture; PhotoPagesTest"),
             Map.entry("/photos/{photoId}/small", "no page but a picture; PhotoPagesTest"),
             Map.entry("/enclosures/{enclosureId}/scene.json", "no page but a document; RigPagesTest"),

@@ -32,7 +32,7 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 @PagesTest
 class SettingsPagesTest {
     private static final Settings OTHERS =
-            new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4.5, true, true, RepeatsAsked.BASKING, true);
+            new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4.5, true, true, RepeatsAsked.BASKING, true, 6);
 
     @Autowired
     private TestCollection collection;
@@ -86,7 +86,10 @@ class SettingsPagesTest {
         "carryDays, 61",
         "baskingHours, 24.5",
         "baskingHours, -1",
-        "baskingHours, ''"
+        "baskingHours, ''",
+        "namesKeptMonths, -1",
+        "namesKeptMonths, NaN",
+        "namesKeptMonths, 1201"
     })
     void aWrongValueComesBackAsTypedWithAMessage(String field, String typed) throws Exception {
         Map<String, String> form = form();
@@ -103,6 +106,14 @@ class SettingsPagesTest {
         Map<String, String> form = form();
         form.put("repeatsAsked", typed);
         send(form).andExpect(status().isOk()).andExpect(content().string(containsString("id=\"repeatsAsked-wrong\"")));
+    }
+
+    @Test
+    void namesAreKeptForEverWhereNothingIsEntered() throws Exception {
+        Map<String, String> form = form();
+        form.put("namesKeptMonths", "");
+        send(form).andExpect(redirectedUrl("/settings?saved"));
+        assertThat(sites.settings(site.id()).namesKept()).isEmpty();
     }
 
     @Test
@@ -151,6 +162,7 @@ class SettingsPagesTest {
         form.put("highestRatio", "1,4");
         form.put("carryDays", "10");
         form.put("baskingHours", "4.5");
+        form.put("namesKeptMonths", "6");
         form.put("onePerson", "true");
         form.put("keepsDoses", "true");
         form.put("repeatsAsked", "BASKING");

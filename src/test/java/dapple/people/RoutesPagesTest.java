@@ -145,6 +145,7 @@ class RoutesPagesTest {
         values.putAll(round(home));
         values.put("doorCode", door(keeper, home));
         values.put("photoId", "999");
+        values.put("copyKey", UUID.randomUUID().toString());
         values.put("runId", "999");
         values.put("subject", "READING");
         values.put("findingId", "999");

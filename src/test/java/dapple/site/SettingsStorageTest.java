@@ -13,7 +13,7 @@ import org.springframework.orm.ObjectOptimisticLockingFailureException;
 @StorageTest
 class SettingsStorageTest {
     private static final Settings OTHERS =
-            new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4, true, true, RepeatsAsked.EVERYWHERE, true);
+            new Settings(7, 20, 10, 30, 20, 0.7, 1.4, 10, 4, true, true, RepeatsAsked.EVERYWHERE, true, 6);
 
     @Autowired
     private Sites sites;

@@ -29,7 +29,8 @@ public class TestDatabase implements ApplicationContextInitializer<ConfigurableA
                                 + Path.of("target", "data", UUID.randomUUID().toString())
                                         .toAbsolutePath(),
                         "dapple.backup.behind-the-scenes=false",
-                        "dapple.agreement.behind-the-scenes=false")
+                        "dapple.agreement.behind-the-scenes=false",
+                        "dapple.leaving.behind-the-scenes=false")
                 .applyTo(context);
     }
 

@@ -40,7 +40,7 @@ import tools.jackson.databind.json.JsonMapper;
 @PagesTest
 class KeptDosePagesTest {
     private static final Settings KEEPING =
-            new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, true, RepeatsAsked.NOWHERE, false);
+            new Settings(9, 21, 14, 28, 30, 0.8, 1.25, 14, 3, false, true, RepeatsAsked.NOWHERE, false, 24);
 
     @Autowired
     private TestCollection collection;
