@@ -17,10 +17,11 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -134,29 +135,28 @@ class CollectionMeasure {
     private static Path sheet(Path backup, Path to) throws IOException {
         try (ZipFile zip = new ZipFile(backup.toFile());
                 ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(to))) {
-            Map<String, Map<String, String>> points = byId(rows(zip, "measuring_point"));
-            Map<String, Map<String, String>> enclosures = byId(rows(zip, "enclosure"));
-            Map<String, Map<String, String>> meters = byId(rows(zip, "meter"));
+            Map<String, Row> points = byId(rows(zip, "measuring_point"));
+            Map<String, Row> enclosures = byId(rows(zip, "enclosure"));
+            Map<String, Row> meters = byId(rows(zip, "meter"));
             out.putNextEntry(new ZipEntry("readings.csv"));
             Writer csv = new OutputStreamWriter(out, StandardCharsets.UTF_8);
             csv.write("Enclosure,Point,Meter,Measured on,Amount\r\n");
-            for (Map<String, String> reading : rows(zip, "reading")) {
-                Map<String, String> point = points.get(reading.get("point_id"));
-                Map<String, String> meter = meters.get(reading.get("meter_id"));
-                if (meter.get("quantity").contains("TEMPERATURE")) {
+            for (Row reading : rows(zip, "reading")) {
+                Row point = of(points, reading.cell("point_id"));
+                Row meter = of(meters, reading.cell("meter_id"));
+                if (meter.cell("quantity").contains("TEMPERATURE")) {
                     continue;
                 }
-                Instant at = OffsetDateTime.parse(reading.get("taken_at").replace(' ', 'T'))
+                Instant at = OffsetDateTime.parse(reading.cell("taken_at").replace(' ', 'T'))
                         .toInstant();
                 for (int time = 1; time < TIMES; time++) {
                     csv.write(String.join(
                             ",",
-                            enclosures.get(point.get("enclosure_id")).get("code"),
-                            point.get("code"),
-                            meter.get("code"),
-                            MINUTE.format(at.minus(
-                                    Duration.ofDays(7).multipliedBy(time).dividedBy(TIMES))),
-                            reading.get("amount")));
+                            of(enclosures, point.cell("enclosure_id")).cell("code"),
+                            point.cell("code"),
+                            meter.cell("code"),
+                            MINUTE.format(at.minus(Duration.ofDays(7).multipliedBy(time).dividedBy(TIMES))),
+                            reading.cell("amount")));
                     csv.write("\r\n");
                 }
             }
@@ -165,14 +165,22 @@ class CollectionMeasure {
         return to;
     }
 
-    private static Map<String, Map<String, String>> byId(List<Map<String, String>> rows) {
-        Map<String, Map<String, String>> byId = new HashMap<>();
-        rows.forEach(row -> byId.put(row.get("id"), row));
-        return byId;
+    private static Map<String, Row> byId(List<Row> rows) {
+        return rows.stream().collect(Collectors.toMap(row -> row.cell("id"), row -> row));
+    }
+
+    private static <T> T of(Map<String, T> all, String key) {
+        return Optional.ofNullable(all.get(key)).orElseThrow();
+    }
+
+    private record Row(Map<String, String> cells) {
+        String cell(String name) {
+            return of(cells, name);
+        }
     }
 
     /** Of a table whose named columns hold no commas before those that are asked for. */
-    private static List<Map<String, String>> rows(ZipFile zip, String table) throws IOException {
+    private static List<Row> rows(ZipFile zip, String table) throws IOException {
         ZipEntry entry = zip.stream()
                 .filter(one -> one.getName().endsWith("/" + table + ".csv")
                         || one.getName().equals(table + ".csv"))
@@ -184,13 +192,9 @@ class CollectionMeasure {
             return lines.lines()
                     .map(CollectionMeasure::cells)
                     .filter(cells -> cells.size() == names.size())
-                    .map(cells -> IntStream.range(0, names.size())
+                    .map(cells -> new Row(IntStream.range(0, names.size())
                             .boxed()
-                            .collect(
-                                    HashMap<String, String>::new,
-                                    (row, at) -> row.put(names.get(at), cells.get(at)),
-                                    Map::putAll))
-                    .map(row -> (Map<String, String>) row)
+                            .collect(Collectors.toMap(names::get, cells::get))))
                     .toList();
         }
     }
