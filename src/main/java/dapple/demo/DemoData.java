@@ -7,12 +7,15 @@ import dapple.enclosure.EnclosureChange;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PlannedOffTime;
 import dapple.meter.MeterFacts;
+import dapple.reading.SheetReading;
 import dapple.site.Given;
 import dapple.species.SpeciesFacts;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -25,6 +28,7 @@ import org.springframework.stereotype.Component;
 @Profile("demo")
 class DemoData implements SmartInitializingSingleton {
     private static final Duration STORY = Duration.ofDays(90);
+    private static final Duration YEARS = Duration.ofDays(7L * DemoPast.WEEKS);
 
     /** Which findings have been decided about. */
     private static final String ACCEPTED = "E02";
@@ -37,6 +41,7 @@ class DemoData implements SmartInitializingSingleton {
     private final DemoClock clock;
     private final DemoTeam team;
     private final DemoRounds rounds;
+    private final DemoYears years;
     private final Enclosures enclosures;
     private final DemoMeters meters;
     private final DemoPractice practice;
@@ -56,6 +61,7 @@ class DemoData implements SmartInitializingSingleton {
             DemoClock clock,
             DemoTeam team,
             DemoRounds rounds,
+            DemoYears years,
             Enclosures enclosures,
             DemoMeters meters,
             DemoPractice practice,
@@ -73,6 +79,7 @@ class DemoData implements SmartInitializingSingleton {
         this.clock = clock;
         this.team = team;
         this.rounds = rounds;
+        this.years = years;
         this.enclosures = enclosures;
         this.meters = meters;
         this.practice = practice;
@@ -99,22 +106,30 @@ class DemoData implements SmartInitializingSingleton {
 
     private void tell(Instant now, Consumer<Instant> time) {
         Instant begin = now.minus(STORY);
-        time.accept(begin);
+        time.accept(now.minus(YEARS));
         DemoTeam.Members members = team.join();
         DemoRows rows = DemoRows.read();
         DemoRigRows rigRows = DemoRigRows.read();
+        DemoPast past = new DemoPast(rigRows, rows.enclosures(), now.minus(YEARS), now);
+        List<SheetReading> readings = new ArrayList<>();
         Map<String, MeterFacts> register = meters.register(members, now);
-        DemoRigs.Stage stage = DemoRigs.Stage.of(members, rigRows, lamps.stock(members, rigRows, begin));
+        DemoRigs.Stage stage = DemoRigs.Stage.of(members, rigRows, past, lamps.stock(members, rigRows, past, begin));
         DemoRounds.Story story = new DemoRounds.Story(members, rows, register, species(members, rows), now);
         Map<String, Long> rooms = new HashMap<>();
         Map<String, Long> byCode = new HashMap<>();
         for (Space space : rows.enclosures()) {
-            time.accept(begin);
+            Instant first = space.isGenerated() ? now.minus(YEARS) : begin;
+            time.accept(first);
             long room = rooms.computeIfAbsent(
                     space.room(), name -> enclosures.addRoom(members.siteId(), name, rooms.size()));
-            DemoRigs.Place place = new DemoRigs.Place(space.code(), room, furnish(story, room, space, begin));
+            DemoRigs.Place place = new DemoRigs.Place(space.code(), room, furnish(story, room, space, first));
             byCode.put(space.code(), place.enclosureId());
-            rigs.hang(stage, place, begin);
+            rigs.hang(stage, place, first);
+            if (space.isGenerated()) {
+                rigs.swap(stage, place, time);
+                readings.addAll(years.read(story, past, place.enclosureId(), space, first));
+                continue;
+            }
             rounds.walk(story, place.enclosureId(), space, time);
             time.accept(now);
             story.changed(space).ifPresent(at -> rigs.change(stage, place, at));
@@ -122,6 +137,8 @@ class DemoData implements SmartInitializingSingleton {
                 planOff(members, place.enclosureId(), now);
             }
         }
+        time.accept(now);
+        years.take(story, readings);
         desk.accept(members, Given.of(byCode.get(ACCEPTED)), now);
         desk.give(members, Given.of(byCode.get(GIVEN)), now);
         practice.keep(members, register, now);

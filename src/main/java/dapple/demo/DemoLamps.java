@@ -19,6 +19,7 @@ import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.springframework.context.annotation.Profile;
 import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
@@ -47,12 +48,14 @@ class DemoLamps {
     }
 
     /** Enters the models and the lamps; gives the ids of the lamps by their tags. */
-    Map<String, Long> stock(DemoTeam.Members members, DemoRigRows rows, Instant begin) {
+    Map<String, Long> stock(DemoTeam.Members members, DemoRigRows rows, DemoPast past, Instant begin) {
         Map<String, Long> models = new HashMap<>();
         rows.models().forEach(model -> models.put(model.change().name(), enter(members.siteId(), model)));
         spectra.fileSpectrum(members.siteId(), Given.of(models.get(WITH_SPECTRUM)), FIRST_VERSION, spectrum(members));
         Map<String, Long> tags = new HashMap<>();
-        rows.lamps().forEach(lamp -> tags.put(lamp.tag(), enter(members.siteId(), models, lamp, begin)));
+        rows.lamps().stream()
+                .flatMap(lamp -> withPredecessors(lamp, past))
+                .forEach(lamp -> tags.put(lamp.tag(), enter(members.siteId(), models, lamp, begin)));
         ON_THE_BENCH.forEach((tag, uvIndex) -> lamps.measure(
                 members.siteId(),
                 Given.of(tags.get(tag)),
@@ -60,6 +63,13 @@ class DemoLamps {
                 begin,
                 members.supervisor()));
         return tags;
+    }
+
+    private static Stream<Bulb> withPredecessors(Bulb lamp, DemoPast past) {
+        return Optional.ofNullable(past.lives().get(lamp.tag()))
+                .map(life -> life.turns().stream()
+                        .map(turn -> new Bulb(turn.tag(), lamp.model(), turn.hoursThen(), 0, lamp.storePlace())))
+                .orElse(Stream.of(lamp));
     }
 
     private long enter(long site, Model model) {

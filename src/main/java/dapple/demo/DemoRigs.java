@@ -16,11 +16,15 @@ import dapple.rig.RigStep;
 import dapple.rig.Rigs;
 import dapple.site.Given;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
@@ -66,6 +70,25 @@ class DemoRigs {
         }
     }
 
+    /** Swaps the lamps of an enclosure when they were swapped, about once a year. */
+    void swap(Stage stage, Place place, Consumer<Instant> time) {
+        stage.rows().fittings().stream()
+                .filter(hung -> hung.enclosure().equals(place.code()))
+                .flatMap(hung -> stage.swaps(hung.tag()))
+                .sorted(Comparator.comparing(swap -> swap.to().from()))
+                .forEach(swap -> {
+                    Instant at = swap.to().from();
+                    time.accept(at);
+                    long fitting = fitting(stage, place, at, swap.from().tag()).id();
+                    make(
+                            stage,
+                            place,
+                            at,
+                            "Swapped after a year",
+                            new LampStep.Swap(fitting, stage.lamp(swap.to().tag())));
+                });
+    }
+
     private LampStep.Fit fit(Stage stage, Place place, Hung hung) {
         long circuit = stage.circuits()
                 .computeIfAbsent(
@@ -74,7 +97,7 @@ class DemoRigs {
                                 .id());
         Hanging hanging = new Hanging(
                 hung.place(), Optional.of(hung.mount()), Optional.of(hung.timer()), Optional.of(circuit), hung.gear());
-        return new LampStep.Fit(stage.lamp(hung.tag()), hanging);
+        return new LampStep.Fit(stage.lamp(stage.firstTag(hung.tag())), hanging);
     }
 
     /** Changes a rig as the story wants it; its readings jump then. */
@@ -134,13 +157,34 @@ class DemoRigs {
                 Optional.empty());
     }
 
+    private record Swapped(DemoLampLife.Turn from, DemoLampLife.Turn to) {}
+
     /** Where a rig is. */
     record Place(String code, long roomId, long enclosureId) {}
 
     /** What there is to hang, and who hangs it. */
-    record Stage(DemoTeam.Members members, DemoRigRows rows, Map<String, Long> lampsByTag, Map<String, Long> circuits) {
-        static Stage of(DemoTeam.Members members, DemoRigRows rows, Map<String, Long> lampsByTag) {
-            return new Stage(members, rows, lampsByTag, new HashMap<>());
+    record Stage(
+            DemoTeam.Members members,
+            DemoRigRows rows,
+            DemoPast past,
+            Map<String, Long> lampsByTag,
+            Map<String, Long> circuits) {
+        static Stage of(DemoTeam.Members members, DemoRigRows rows, DemoPast past, Map<String, Long> lampsByTag) {
+            return new Stage(members, rows, past, lampsByTag, new HashMap<>());
+        }
+
+        /** Of the lamp that hung there first. */
+        String firstTag(String tag) {
+            return Optional.ofNullable(past.lives().get(tag))
+                    .map(life -> life.turns().get(0).tag())
+                    .orElse(tag);
+        }
+
+        private Stream<Swapped> swaps(String tag) {
+            List<DemoLampLife.Turn> turns = Optional.ofNullable(past.lives().get(tag))
+                    .map(DemoLampLife::turns)
+                    .orElse(List.of());
+            return IntStream.range(1, turns.size()).mapToObj(index -> new Swapped(turns.get(index - 1), turns.get(index)));
         }
 
         long lamp(String tag) {

@@ -89,6 +89,13 @@ record DemoRows(
             boolean plannedOff,
             Optional<FrontKind> front,
             Optional<StatedReach> reach) {
+        private static final int FIRST_GENERATED = 17;
+
+        /** Whether its two years of readings come from the light engine, not from a table. */
+        boolean isGenerated() {
+            return codeNumber() >= FIRST_GENERATED;
+        }
+
         /** The digits of its code. */
         int codeNumber() {
             return Integer.parseInt(code.substring(1));
@@ -198,8 +205,8 @@ record DemoRows(
                     Facing.valueOf(row.getField("facing")),
                     position,
                     given(row, "serves"),
-                    number(row, "first_uvi"),
-                    number(row, "last_uvi"));
+                    given(row, "first_uvi").map(Double::valueOf).orElse(0.0),
+                    given(row, "last_uvi").map(Double::valueOf).orElse(0.0));
         }
     }
 
