@@ -4,73 +4,78 @@ import dapple.demo.DemoRigRows.Bulb;
 import dapple.demo.DemoRigRows.Hung;
 import dapple.demo.DemoRigRows.Model;
 import dapple.demo.DemoRows.Space;
-import dapple.demo.DemoRows.Spot;
 import dapple.enclosure.PointFacts;
+import dapple.lamp.LampClass;
 import dapple.light.field.Field;
 import dapple.light.quantity.Quantity;
 import dapple.rig.RigScene;
 import dapple.site.Given;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** The light that there really was in the demo's enclosures, week by week: what the engine says, times what became of it. */
-final class DemoPast {
-    static final int WEEKS = 104;
-
+/**
+ * The lamps that there were in the demo's enclosures, and what they gave: what the engine says, times what became of them.
+ *
+ * @param lives by the tag of the lamp that hangs there when its table ends
+ */
+record DemoPast(Map<String, DemoLampLife> lives) {
     private static final Duration YEAR = Duration.ofDays(365);
     private static final double SECONDS_PER_HOUR = 3600;
     private static final double DAYS = 365;
-    private static final String LASTING = "LED";
 
-    private final Map<String, DemoLampLife> lives = new HashMap<>();
-    private final DemoFailures failures = DemoFailures.read();
-
-    /** @param now when the story ends, to which the table's burn hours belong */
-    DemoPast(DemoRigRows rows, List<Space> spaces, Instant begin, Instant now) {
+    /** The tables' burn hours belong to now, or where a table tells the end of the story, to its beginning. */
+    static DemoPast of(DemoStory.Tables tables, Instant now) {
+        DemoRigRows rows = tables.rigRows();
         Map<String, Bulb> bulbs = rows.lamps().stream().collect(Collectors.toMap(Bulb::tag, Function.identity()));
         Map<String, Model> models = rows.models().stream()
                 .collect(Collectors.toMap(model -> model.change().name(), Function.identity()));
-        for (Hung hung : rows.fittings()) {
-            if (spaces.stream().anyMatch(space -> space.isGenerated() && space.code().equals(hung.enclosure()))) {
-                Bulb bulb = bulbs.getOrDefault(hung.tag(), rows.lamps().get(0));
-                Model model = models.getOrDefault(bulb.model(), rows.models().get(0));
-                lives.put(hung.tag(), life(hung, bulb, model, new DemoLampLife.Span(begin, now)));
-            }
-        }
+        Map<String, Space> spaces =
+                tables.rows().enclosures().stream().collect(Collectors.toMap(Space::code, Function.identity()));
+        return new DemoPast(rows.fittings().stream().collect(Collectors.toUnmodifiableMap(Hung::tag, hung -> {
+            Bulb bulb = Given.of(bulbs.get(hung.tag()));
+            Instant end = Given.of(spaces.get(hung.enclosure())).isTold() ? DemoStory.toldBefore(now) : now;
+            DemoLampLife.Span span = new DemoLampLife.Span(DemoStory.beginBefore(now), end);
+            return DemoLampLife.of(
+                    bulb.tag(), bulb.burnHours(), kind(hung, Given.of(models.get(bulb.model())), end), span);
+        })));
     }
 
-    private static DemoLampLife life(Hung hung, Bulb bulb, Model model, DemoLampLife.Span span) {
-        double hoursADay = hung.timer()
-                        .onWithin(span.end().minus(YEAR), span.end(), DemoTeam.ZONE)
-                        .toSeconds()
+    private static DemoLampLife.Kind kind(Hung hung, Model model, Instant end) {
+        LampClass lampClass = model.change().lampClass();
+        double hoursADay = hung.timer().onWithin(end.minus(YEAR), end, DemoTeam.ZONE).toSeconds()
                 / SECONDS_PER_HOUR
                 / DAYS;
-        boolean isSwapped = !bulb.model().startsWith(LASTING);
-        double loss = model.change().lampClass().usualLossPerHour();
-        return DemoLampLife.of(bulb.tag(), bulb.burnHours(), hoursADay, loss, isSwapped, span);
+        boolean lasts = lampClass == LampClass.LED_BAR;
+        return new DemoLampLife.Kind(hoursADay, lampClass.usualLossPerHour(), usefulHours(lampClass), lasts);
     }
 
-    /** The lamps of the generated enclosures by the tag of the one that hangs there now. */
-    Map<String, DemoLampLife> lives() {
-        return Map.copyOf(lives);
+    /** When this rescue swaps its lamps, h: invented, within what is usual of the class. */
+    private static double usefulHours(LampClass lampClass) {
+        return switch (lampClass) {
+            case TUBE_T5, TUBE_T8 -> 4000;
+            case COMPACT_FLUORESCENT -> 1500;
+            default -> 3000;
+        };
     }
 
-    DemoFailures failures() {
-        return failures;
+    /** The lamp that hangs there when its table ends, with those before it; none of one in store. */
+    Optional<DemoLampLife> life(String tag) {
+        return Optional.ofNullable(lives.get(tag));
     }
 
-    /** What falls on a point: of each lamp by the tag of the one that hung there first; empty where no lamp is known. */
-    static List<Lit> lit(RigScene rig, PointFacts point, Map<String, DemoLampLife> byFirstTag) {
+    /** What falls on a point, of each lamp; empty where no lamp is known. */
+    List<Lit> lit(RigScene rig, PointFacts point) {
+        Map<String, DemoLampLife> byFirstTag = lives.values().stream()
+                .collect(Collectors.toMap(DemoLampLife::firstTag, Function.identity()));
         return rig.receiver(point).filter(receiver -> rig.isPredictable()).stream()
                 .flatMap(receiver -> {
-                    List<Map<Quantity, Double>> given =
-                            Field.of(rig.scene()).at(receiver).byLamp();
+                    List<Map<Quantity, Double>> given = Field.of(rig.scene()).at(receiver).byLamp();
                     return IntStream.range(0, given.size())
                             .mapToObj(index -> new Lit(
                                     Given.of(byFirstTag.get(
@@ -80,17 +85,9 @@ final class DemoPast {
                 .toList();
     }
 
-    /** The true amount at a point at an instant of a week; where no lamp is known, what the table says. */
-    double amount(Spot spot, List<Lit> lit, Quantity quantity, int week, Instant at) {
-        double given = lit.isEmpty()
-                ? spot.firstUvi()
-                : lit.stream().mapToDouble(one -> one.amount(quantity, at)).sum();
-        return given * failures.times(spot.enclosure(), week, quantity);
-    }
-
     /** What a lamp gives at a point as it is stated, and how it ages. */
     record Lit(DemoLampLife life, Map<Quantity, Double> given) {
-        private double amount(Quantity quantity, Instant at) {
+        double amount(Quantity quantity, Instant at) {
             return given.getOrDefault(quantity, 0.0) * life.output(at);
         }
     }

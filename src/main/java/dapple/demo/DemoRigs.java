@@ -2,6 +2,8 @@ package dapple.demo;
 
 import dapple.demo.DemoRigRows.Hung;
 import dapple.demo.DemoRigRows.Lid;
+import dapple.lamp.LampArranging;
+import dapple.lamp.RetiredFor;
 import dapple.light.geometry.Vec;
 import dapple.rig.Circuits;
 import dapple.rig.CoverStep;
@@ -41,11 +43,13 @@ class DemoRigs {
     private final RigChanging changing;
     private final Rigs rigs;
     private final Circuits circuits;
+    private final LampArranging arranging;
 
-    DemoRigs(RigChanging changing, Rigs rigs, Circuits circuits) {
+    DemoRigs(RigChanging changing, Rigs rigs, Circuits circuits, LampArranging arranging) {
         this.changing = changing;
         this.rigs = rigs;
         this.circuits = circuits;
+        this.arranging = arranging;
     }
 
     /** Puts on record what hangs and stands in an enclosure; nothing where nobody has measured it. */
@@ -70,23 +74,23 @@ class DemoRigs {
         }
     }
 
-    /** Swaps the lamps of an enclosure when they were swapped, about once a year. */
+    /** Swaps the lamps of an enclosure when their light had become weak; what goes is retired. */
     void swap(Stage stage, Place place, Consumer<Instant> time) {
         stage.rows().fittings().stream()
                 .filter(hung -> hung.enclosure().equals(place.code()))
                 .flatMap(hung -> stage.swaps(hung.tag()))
                 .sorted(Comparator.comparing(swap -> swap.to().from()))
-                .forEach(swap -> {
-                    Instant at = swap.to().from();
-                    time.accept(at);
-                    long fitting = fitting(stage, place, at, swap.from().tag()).id();
-                    make(
-                            stage,
-                            place,
-                            at,
-                            "Swapped after a year",
-                            new LampStep.Swap(fitting, stage.lamp(swap.to().tag())));
-                });
+                .forEach(swap -> swap(stage, place, swap, time));
+    }
+
+    private void swap(Stage stage, Place place, Swapped swapped, Consumer<Instant> time) {
+        Instant at = swapped.to().from();
+        String old = swapped.from().tag();
+        time.accept(at);
+        long fitting = fitting(stage, place, at, old).id();
+        LampStep step = new LampStep.Swap(fitting, stage.lamp(swapped.to().tag()));
+        make(stage, place, at, "Swapped for a new one", step);
+        arranging.retire(stage.members().siteId(), stage.lamp(old), RetiredFor.WORN_OUT);
     }
 
     private LampStep.Fit fit(Stage stage, Place place, Hung hung) {
@@ -169,22 +173,20 @@ class DemoRigs {
             DemoPast past,
             Map<String, Long> lampsByTag,
             Map<String, Long> circuits) {
-        static Stage of(DemoTeam.Members members, DemoRigRows rows, DemoPast past, Map<String, Long> lampsByTag) {
-            return new Stage(members, rows, past, lampsByTag, new HashMap<>());
+        static Stage of(DemoStory story, Map<String, Long> lampsByTag) {
+            return new Stage(story.members(), story.tables().rigRows(), story.past(), lampsByTag, new HashMap<>());
         }
 
         /** Of the lamp that hung there first. */
         String firstTag(String tag) {
-            return Optional.ofNullable(past.lives().get(tag))
-                    .map(life -> life.turns().get(0).tag())
-                    .orElse(tag);
+            return past.life(tag).map(DemoLampLife::firstTag).orElseThrow();
         }
 
         private Stream<Swapped> swaps(String tag) {
-            List<DemoLampLife.Turn> turns = Optional.ofNullable(past.lives().get(tag))
-                    .map(DemoLampLife::turns)
-                    .orElse(List.of());
-            return IntStream.range(1, turns.size()).mapToObj(index -> new Swapped(turns.get(index - 1), turns.get(index)));
+            List<DemoLampLife.Turn> turns =
+                    past.life(tag).map(DemoLampLife::turns).orElseThrow();
+            return IntStream.range(1, turns.size())
+                    .mapToObj(index -> new Swapped(turns.get(index - 1), turns.get(index)));
         }
 
         long lamp(String tag) {

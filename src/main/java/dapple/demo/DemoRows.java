@@ -91,9 +91,9 @@ record DemoRows(
             Optional<StatedReach> reach) {
         private static final int FIRST_GENERATED = 17;
 
-        /** Whether its two years of readings come from the light engine, not from a table. */
-        boolean isGenerated() {
-            return codeNumber() >= FIRST_GENERATED;
+        /** Whether a table tells what its last readings come to; those of the others come from the light engine alone. */
+        boolean isTold() {
+            return codeNumber() < FIRST_GENERATED;
         }
 
         /** The digits of its code. */
@@ -176,9 +176,11 @@ record DemoRows(
     }
 
     /**
-     * A measuring point and the UV index of its first and last weekly reading.
+     * A measuring point and the UV index that the table tells of it.
      *
      * @param serves the one species that it serves; none: all that live there
+     * @param firstUvi where its told weeks begin; none: as the light engine says
+     * @param lastUvi where they end
      */
     record Spot(
             String enclosure,
@@ -188,8 +190,8 @@ record DemoRows(
             Facing facing,
             Optional<Position> position,
             Optional<String> serves,
-            double firstUvi,
-            double lastUvi) {
+            Optional<Double> firstUvi,
+            Optional<Double> lastUvi) {
         NewPoint asking(List<Quantity> quantities) {
             return new NewPoint(code, place, role, facing, position, quantities);
         }
@@ -205,8 +207,8 @@ record DemoRows(
                     Facing.valueOf(row.getField("facing")),
                     position,
                     given(row, "serves"),
-                    given(row, "first_uvi").map(Double::valueOf).orElse(0.0),
-                    given(row, "last_uvi").map(Double::valueOf).orElse(0.0));
+                    given(row, "first_uvi").map(Double::valueOf),
+                    given(row, "last_uvi").map(Double::valueOf));
         }
     }
 

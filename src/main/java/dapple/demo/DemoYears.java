@@ -1,116 +1,119 @@
 package dapple.demo;
 
 import dapple.demo.DemoRows.Space;
-import dapple.demo.DemoRows.Spot;
-import dapple.enclosure.Enclosures;
-import dapple.enclosure.PointFacts;
-import dapple.enclosure.Served;
-import dapple.light.judging.PointRole;
 import dapple.light.quantity.Quantity;
-import dapple.meter.MeterFacts;
-import dapple.reading.ReadingIntake;
 import dapple.reading.SheetReading;
-import dapple.rig.RigScene;
-import dapple.rig.Rigs;
-import java.math.BigDecimal;
-import java.time.Duration;
+import dapple.site.Given;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
-import java.util.Set;
-import org.springframework.context.annotation.Profile;
-import org.springframework.stereotype.Component;
-import org.springframework.transaction.support.TransactionTemplate;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
-/** Two years of weekly readings of the generated enclosures: what the light engine says, as hand-held meters show it. */
-@Component
-@Profile("demo")
-class DemoYears {
-    private static final Duration WEEK = Duration.ofDays(7);
-    private static final Duration BETWEEN_ENCLOSURES = Duration.ofMinutes(5);
+/**
+ * Two years of weekly readings of the demo: what the light engine says of each rig, times what became of its lamps, times
+ * what went wrong, as hand-held meters show it. Where a table tells how the story ends, they lead to where it begins.
+ */
+final class DemoYears {
     private static final double SCATTER = 0.035;
     private static final int MONTH_WEEKS = 4;
+    private static final String USUAL = "M1";
+    private static final String LUX = "M3";
 
-    private final Enclosures enclosures;
-    private final Rigs rigs;
-    private final ReadingIntake intake;
-    private final TransactionTemplate transaction;
+    private final DemoStory story;
+    private final DemoMeterLives meters;
+    private final DemoFailures failures;
+    private final Map<String, DemoHouse> houses;
 
-    DemoYears(Enclosures enclosures, Rigs rigs, ReadingIntake intake, TransactionTemplate transaction) {
-        this.enclosures = enclosures;
-        this.rigs = rigs;
-        this.intake = intake;
-        this.transaction = transaction;
+    DemoYears(DemoStory story, DemoMeterLives meters, DemoFailures failures, List<DemoHouse> houses) {
+        this.story = story;
+        this.meters = meters;
+        this.failures = failures;
+        this.houses = houses.stream().collect(Collectors.toMap(house -> house.space().code(), Function.identity()));
     }
 
-    /** Adds the points of an enclosure and reads them for two years; its rig stands already. */
-    List<SheetReading> read(DemoRounds.Story story, DemoPast past, long enclosure, Space space, Instant begin) {
-        long site = story.members().siteId();
-        RigScene rig = RigScene.of(rigs.at(site, enclosure, begin));
-        Map<String, DemoLampLife> byFirstTag = new HashMap<>();
-        past.lives().values().forEach(life -> byFirstTag.put(life.turns().get(0).tag(), life));
+    /** The same whenever they are asked for. */
+    List<SheetReading> readings(DemoHouse house) {
         List<SheetReading> readings = new ArrayList<>();
-        for (Spot spot : story.rows().pointsOf(space)) {
-            PointFacts point = add(story, enclosure, spot);
-            List<DemoPast.Lit> lit = DemoPast.lit(rig, point, byFirstTag);
-            read(story, past, new Place(space, spot, point, lit), begin, readings);
+        int last = house.space().isTold() ? DemoStory.WEEKS - DemoStory.TOLD_WEEKS : DemoStory.WEEKS;
+        for (DemoHouse.Place place : house.places()) {
+            Random chance =
+                    new Random((house.space().code() + place.spot().code()).hashCode());
+            for (int week = 1; week <= last; week++) {
+                double scatter = scatter(house.space(), week) * chance.nextGaussian();
+                Week read = new Week(house.space(), week, story.readAt(house.space(), week), 1 + scatter);
+                if (isRead(read)) {
+                    readings.addAll(readings(place, meant(place, read), read));
+                }
+            }
         }
         return readings;
     }
 
-    /** Stores and judges them, each recorded when it was taken. */
-    void take(DemoRounds.Story story, List<SheetReading> readings) {
-        transaction.executeWithoutResult(unused -> intake.takeAsOfThen(story.visitor(), readings.iterator()));
+    /** The newest reading comes without, so that the demo shows every state. */
+    private double scatter(Space space, int week) {
+        return week == DemoStory.WEEKS ? 0 : SCATTER + failures.scatter(space.code(), week);
     }
 
-    private PointFacts add(DemoRounds.Story story, long enclosure, Spot spot) {
-        long site = story.members().siteId();
-        boolean isBasking = spot.role() == PointRole.BASKING && spot.position().isPresent();
-        PointFacts point = enclosures.addPoint(
-                site,
-                enclosure,
-                spot.asking(
-                        isBasking ? List.of(Quantity.UV_INDEX, Quantity.ILLUMINANCE) : List.of(Quantity.UV_INDEX)));
-        spot.serves()
-                .ifPresent(name -> enclosures.serve(site, point.id(), Served.species(Set.of(story.speciesId(name)))));
-        return point;
+    private boolean isRead(Week read) {
+        return read.at().isAfter(story.begin())
+                && failures.isRead(read.space().code(), read.week())
+                && !DemoOffTimes.isOff(story, read.space(), read.at());
     }
 
-    private static void read(
-            DemoRounds.Story story, DemoPast past, Place place, Instant begin, List<SheetReading> readings) {
-        Random chance = new Random((place.space().code() + place.spot().code()).hashCode());
-        for (int week = 1; week <= DemoPast.WEEKS; week++) {
-            Instant at = story.daysAgo(place.space().lastReadDaysAgo())
-                    .minus(WEEK.multipliedBy(DemoPast.WEEKS - week))
-                    .plus(BETWEEN_ENCLOSURES.multipliedBy(place.space().codeNumber()));
-            double usual = week == DemoPast.WEEKS ? 0 : SCATTER;
-            double noise = (usual + past.failures().scatter(place.space().code(), week)) * chance.nextGaussian();
-            if (at.isAfter(begin) && past.failures().isRead(place.space().code(), week)) {
-                readings.add(place.reading(past, story.meter("M1"), week, at, noise));
-                if (place.isLuxRead() && (DemoPast.WEEKS - week) % MONTH_WEEKS == 0) {
-                    readings.add(place.reading(past, story.meter("M3"), week, at, noise));
-                }
-            }
+    /** Where the meter was held: at the same point of a neighbour where its readings were entered here. */
+    private DemoHouse.Place meant(DemoHouse.Place place, Week read) {
+        return failures.neighbour(read.space().code(), read.week())
+                .map(code -> Given.of(houses.get(code)).place(place.spot().code()))
+                .orElse(place);
+    }
+
+    private List<SheetReading> readings(DemoHouse.Place place, DemoHouse.Place meant, Week read) {
+        Optional<DemoFailures.Failure> other =
+                failures.otherMeter(read.space().code(), read.week());
+        String uvMeter = other.map(DemoFailures.Failure::other).orElse(USUAL);
+        Optional<String> by = other.map(failure -> DemoTeam.SECOND_KEEPER);
+        List<SheetReading> readings = new ArrayList<>();
+        amount(meant, Quantity.UV_INDEX, read)
+                .ifPresent(amount -> readings.add(reading(new DemoShown(story.meter(uvMeter), by), amount, place, read)));
+        if (place.point().quantities().contains(Quantity.ILLUMINANCE) && isMonthly(read.week())) {
+            amount(meant, Quantity.ILLUMINANCE, read)
+                    .ifPresent(amount -> readings.add(reading(new DemoShown(story.meter(LUX), by), amount, place, read)));
         }
+        return readings;
     }
 
-    private record Place(Space space, Spot spot, PointFacts point, List<DemoPast.Lit> lit) {
-        private boolean isLuxRead() {
-            return point.quantities().contains(Quantity.ILLUMINANCE);
-        }
-
-        private SheetReading reading(DemoPast past, MeterFacts meter, int week, Instant at, double noise) {
-            double truth = past.amount(spot, lit, meter.quantity(), week, at);
-            double step = meter.uncertainty().resolution();
-            double shown = BigDecimal.valueOf(Math.round(Math.max(0, truth * (1 + noise)) / step))
-                    .multiply(BigDecimal.valueOf(step))
-                    .doubleValue();
-            return new SheetReading(
-                    point.enclosureId(), point.id(), meter.id(), shown, at, false, Optional.empty());
-        }
+    private static boolean isMonthly(int week) {
+        return (DemoStory.WEEKS - week) % MONTH_WEEKS == 0;
     }
+
+    private SheetReading reading(DemoShown shown, double amount, DemoHouse.Place place, Week read) {
+        double asShown = amount * meters.shows(shown.meter().code(), read.at());
+        return shown.of(asShown * read.scatterTimes(), place, read.at());
+    }
+
+    /** What there really was; unknown where neither a lamp nor the table says. */
+    private OptionalDouble amount(DemoHouse.Place place, Quantity quantity, Week read) {
+        double times = failures.times(place.spot().enclosure(), read.week(), quantity);
+        OptionalDouble byLamps = place.amount(quantity, read.at());
+        Optional<Double> told = story.firstTold(place.spot(), quantity);
+        if (told.isEmpty()) {
+            return byLamps.isEmpty() ? byLamps : OptionalDouble.of(times * byLamps.getAsDouble());
+        }
+        OptionalDouble atTheEnd = place.amount(quantity, joins(read.space()));
+        boolean isLit = byLamps.isPresent() && atTheEnd.orElse(0) > 0;
+        return OptionalDouble.of(
+                told.get() * times * (isLit ? byLamps.getAsDouble() / atTheEnd.getAsDouble() : 1));
+    }
+
+    /** When the table of an enclosure begins to tell. */
+    private Instant joins(Space space) {
+        return story.readAt(space, DemoStory.WEEKS - DemoStory.TOLD_WEEKS + 1);
+    }
+
+    private record Week(Space space, int week, Instant at, double scatterTimes) {}
 }

@@ -91,7 +91,7 @@ class DemoStoryIT {
                 .map(spot -> DynamicTest.dynamicTest(
                         name(spot),
                         () -> assertThat(predicted(spot, then))
-                                .isCloseTo(spot.firstUvi(), withPercentage(TOLERANCE_PERCENT))));
+                                .isCloseTo(spot.firstUvi().orElseThrow(), withPercentage(TOLERANCE_PERCENT))));
     }
 
     @TestFactory
@@ -107,7 +107,7 @@ class DemoStoryIT {
                 .map(spot -> DynamicTest.dynamicTest(
                         name(spot),
                         () -> assertThat(predicted(spot, Instant.now()))
-                                .isCloseTo(spot.lastUvi(), withPercentage(TOLERANCE_PERCENT))));
+                                .isCloseTo(spot.lastUvi().orElseThrow(), withPercentage(TOLERANCE_PERCENT))));
     }
 
     /** Its lamp was raised on record alone: at commissioning model and meter disagree, by far more than either explains. */
@@ -115,7 +115,7 @@ class DemoStoryIT {
     void whereARecordIsWrongTheReadingsDoNotAgreeWithIt() {
         assertThat(basking(rows.points()).filter(spot -> spot.enclosure().equals(ON_RECORD_ALONE)))
                 .singleElement()
-                .satisfies(spot -> assertThat(spot.lastUvi() / predicted(spot, Instant.now()))
+                .satisfies(spot -> assertThat(spot.lastUvi().orElseThrow() / predicted(spot, Instant.now()))
                         .isGreaterThan(2 * Settings.USUAL.highestRatio()));
     }
 
