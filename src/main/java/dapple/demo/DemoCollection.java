@@ -10,8 +10,10 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
@@ -52,15 +54,15 @@ class DemoCollection {
     /** Two years of it, up to now. */
     Told make(Instant now, Consumer<Instant> time, DemoChapters chapters) {
         DemoMeterLives lives = DemoMeterLives.read(now);
-        DemoStory story = chapters.tell("people, meters, species", () -> begin(now, lives, time));
-        DemoRigs.Stage stage = chapters.tell("lamps", () -> stage(story, time));
+        DemoStory story = chapters.tell("people, meters, species", () -> atOnce(() -> begin(now, lives, time)));
+        DemoRigs.Stage stage = chapters.tell("lamps", () -> atOnce(() -> stage(story, time)));
         List<DemoHouse> built = chapters.tell("enclosures", () -> houses.build(story, stage, time));
         DemoFailures failures = DemoFailures.read();
         List<SheetReading> readings =
                 chapters.tell("light", () -> readings(story, new DemoYears(story, lives, failures, built), built));
         chapters.tell("readings", () -> {
             time.accept(now);
-            return transaction.execute(unused -> intake.takeAsOfThen(story.keeper(), readings.iterator()));
+            return atOnce(() -> intake.takeAsOfThen(story.keeper(), readings.iterator()));
         });
         Map<String, DemoHouse> byCode =
                 built.stream().collect(Collectors.toMap(house -> house.space().code(), Function.identity()));
@@ -70,6 +72,11 @@ class DemoCollection {
             return built;
         });
         return new Told(story, byCode);
+    }
+
+    /** In one transaction: many small ones would each wait for the disk. */
+    private <T> T atOnce(Supplier<T> work) {
+        return Objects.requireNonNull(transaction.execute(unused -> work.get()));
     }
 
     private DemoStory begin(Instant now, DemoMeterLives lives, Consumer<Instant> time) {
