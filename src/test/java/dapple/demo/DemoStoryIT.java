@@ -122,7 +122,8 @@ class DemoStoryIT {
     private static Stream<Spot> basking(List<Spot> spots) {
         return spots.stream()
                 .filter(spot -> spot.role() == PointRole.BASKING)
-                .filter(spot -> spot.position().isPresent());
+                .filter(spot -> spot.position().isPresent())
+                .filter(spot -> spot.firstUvi().isPresent());
     }
 
     private static String name(Spot spot) {
@@ -152,6 +153,7 @@ class DemoStoryIT {
     @Test
     void everyReadingIsJudgedByWhatItsEnclosureNeeds() {
         Map<String, State> states = standings.at(site(), Settings.USUAL).stream()
+                .filter(standing -> standing.state().isPresent())
                 .collect(Collectors.toMap(standing -> standing.enclosure().code(), (Function<Standing, State>)
                         standing -> standing.state().orElseThrow()));
         assertThat(states)
