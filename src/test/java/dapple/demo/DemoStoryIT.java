@@ -46,7 +46,7 @@ import org.springframework.test.context.ContextConfiguration;
 @SpringBootTest(webEnvironment = SpringBootTest.WebEnvironment.MOCK)
 @ActiveProfiles("demo")
 @ContextConfiguration(initializers = TestDatabase.class)
-class DemoStoryIT {
+class DemoStoryIT extends DemoYearsChecks {
     /** How far the demo's readings may lie from what its rigs give: what people find who compare the two with care. */
     private static final double TOLERANCE_PERCENT = 15;
 
