@@ -60,8 +60,7 @@ record DemoFailures(List<Failure> failures) {
     }
 
     private Stream<Failure> at(String enclosure, int week) {
-        return failures.stream()
-                .filter(failure -> failure.enclosure().equals(enclosure) && failure.isIn(week));
+        return failures.stream().filter(failure -> failure.enclosure().equals(enclosure) && failure.isIn(week));
     }
 
     /** What can go wrong. */

@@ -55,8 +55,7 @@ class DemoHouses {
             transaction.executeWithoutResult(unused -> {
                 time.accept(story.begin());
                 long room = rooms.computeIfAbsent(
-                        space.room(),
-                        name -> enclosures.addRoom(story.members().siteId(), name, rooms.size()));
+                        space.room(), name -> enclosures.addRoom(story.members().siteId(), name, rooms.size()));
                 built.add(house(story, stage, new Ground(space, room, built.size()), time));
             });
         }
@@ -101,8 +100,9 @@ class DemoHouses {
         if (spot.firstUvi().isEmpty() && spot.role() == PointRole.BASKING) {
             asked.add(Quantity.ILLUMINANCE);
         }
-        story.rows().furtherAt(spot).forEach(further -> asked.add(
-                story.meter(further.meter()).quantity()));
+        story.rows()
+                .furtherAt(spot)
+                .forEach(further -> asked.add(story.meter(further.meter()).quantity()));
         return asked;
     }
 

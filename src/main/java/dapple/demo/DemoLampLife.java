@@ -25,7 +25,7 @@ record DemoLampLife(List<Turn> turns, Kind kind) {
     private static final double SWAP_SCATTER = 0.15;
 
     private static final int IN_STORE_DAYS = 14;
-    private static final int SEED = 31;
+    private static final long SEED = 31;
     private static final double HOURS_PER_DAY = 24;
 
     /**
@@ -42,7 +42,8 @@ record DemoLampLife(List<Turn> turns, Kind kind) {
         double days = hoursNow / kind.hoursADay();
         Instant to = span.end();
         for (int before = 0; to.isAfter(span.begin()); before++) {
-            Instant from = to.minus(Duration.ofSeconds(Math.round(days * Duration.ofDays(1).toSeconds())));
+            Instant from = to.minus(
+                    Duration.ofSeconds(Math.round(days * Duration.ofDays(1).toSeconds())));
             turns.add(kind.turn(tagBefore(tag, before), from, span.begin()));
             to = from;
             days = kind.usefulHours() / kind.hoursADay() * (1 + SWAP_SCATTER * (2 * chance.nextDouble() - 1));

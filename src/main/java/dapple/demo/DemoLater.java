@@ -55,20 +55,23 @@ class DemoLater {
         UUID visit = key(failure.enclosure() + " in the power cut");
         time.accept(at);
         for (Place place : house.places()) {
-            VisitPlace where = new VisitPlace(visit, house.enclosureId(), place.point().id());
+            VisitPlace where =
+                    new VisitPlace(visit, house.enclosureId(), place.point().id());
             logging.note(story.keeper(), new Unread(key(where + " unread"), where, Outcome.LAMP_OUT, at));
         }
     }
 
     /** Withdraws what was entered at the wrong enclosure, and enters it where it was read. */
-    private void putRight(DemoStory story, Failure failure, DemoHouse entered, DemoHouse meant, Consumer<Instant> time) {
+    private void putRight(
+            DemoStory story, Failure failure, DemoHouse entered, DemoHouse meant, Consumer<Instant> time) {
         Instant at = story.readAt(entered.space(), failure.fromWeek());
         UUID visit = key(failure.what());
         time.accept(at.plus(UNTIL_NOTICED));
         for (Misplaced reading : misplaced(entered, at)) {
             withdrawing.withdraw(story.supervisor(), reading.id(), "Read at " + failure.other() + ", entered here");
             Place place = meant.place(entered.codeOf(reading.pointId()));
-            VisitPlace where = new VisitPlace(visit, meant.enclosureId(), place.point().id());
+            VisitPlace where =
+                    new VisitPlace(visit, meant.enclosureId(), place.point().id());
             UUID key = key(where + " with " + reading.meterId());
             logging.log(story.keeper(), new Entry(key, where, reading.meterId(), reading.amount(), at));
         }

@@ -49,8 +49,7 @@ class DemoOffTimes {
 
     /** Whether nobody reads there because the lamps are off. */
     static boolean isOff(DemoStory story, Space space, Instant at) {
-        return of(story, space).stream()
-                .anyMatch(off -> !at.isBefore(off.from()) && at.isBefore(off.to()));
+        return of(story, space).stream().anyMatch(off -> !at.isBefore(off.from()) && at.isBefore(off.to()));
     }
 
     private static List<Off> of(DemoStory story, Space space) {
@@ -59,9 +58,7 @@ class DemoOffTimes {
             return List.of(resting(now.minus(YEAR)), resting(now));
         }
         Season season = SEASONS.get(space.code());
-        return season == null
-                ? List.of()
-                : season.times(story.begin(), now);
+        return season == null ? List.of() : season.times(story.begin(), now);
     }
 
     private static Off resting(Instant about) {

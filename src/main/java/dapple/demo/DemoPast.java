@@ -48,9 +48,8 @@ record DemoPast(Map<String, DemoLampLife> lives) {
 
     private static DemoLampLife.Kind kind(Hung hung, Model model, Instant end) {
         LampClass lampClass = model.change().lampClass();
-        double hoursADay = hung.timer().onWithin(end.minus(YEAR), end, DemoTeam.ZONE).toSeconds()
-                / SECONDS_PER_HOUR
-                / DAYS;
+        double hoursADay =
+                hung.timer().onWithin(end.minus(YEAR), end, DemoTeam.ZONE).toSeconds() / SECONDS_PER_HOUR / DAYS;
         boolean lasts = lampClass == LampClass.LED_BAR;
         return new DemoLampLife.Kind(hoursADay, lampClass.usualLossPerHour(), usefulHours(lampClass), lasts);
     }
@@ -71,11 +70,12 @@ record DemoPast(Map<String, DemoLampLife> lives) {
 
     /** What falls on a point, of each lamp; empty where no lamp is known. */
     List<Lit> lit(RigScene rig, PointFacts point) {
-        Map<String, DemoLampLife> byFirstTag = lives.values().stream()
-                .collect(Collectors.toMap(DemoLampLife::firstTag, Function.identity()));
+        Map<String, DemoLampLife> byFirstTag =
+                lives.values().stream().collect(Collectors.toMap(DemoLampLife::firstTag, Function.identity()));
         return rig.receiver(point).filter(receiver -> rig.isPredictable()).stream()
                 .flatMap(receiver -> {
-                    List<Map<Quantity, Double>> given = Field.of(rig.scene()).at(receiver).byLamp();
+                    List<Map<Quantity, Double>> given =
+                            Field.of(rig.scene()).at(receiver).byLamp();
                     return IntStream.range(0, given.size())
                             .mapToObj(index -> new Lit(
                                     Given.of(byFirstTag.get(

@@ -40,8 +40,10 @@ class DemoPhotos {
 
     /** On the newest visit of an enclosure. */
     void take(DemoTeam.Members members, long enclosure) {
-        UUID visitKey =
-                database.sql(NEWEST_VISIT).param("id", enclosure).query(UUID.class).single();
+        UUID visitKey = database.sql(NEWEST_VISIT)
+                .param("id", enclosure)
+                .query(UUID.class)
+                .single();
         Visitor keeper = new Visitor(members.siteId(), members.keeper());
         photos.add(new NewPhoto(keeper, visitKey, enclosure, UUID.randomUUID()), drawn());
         covers.say(keeper, visitKey, enclosure, CoverSaid.CLOSED);

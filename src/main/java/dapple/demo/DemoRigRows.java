@@ -69,10 +69,7 @@ record DemoRigRows(List<Model> models, List<Bulb> lamps, List<Hung> fittings, Li
     record Bulb(String tag, String model, double burnHours, String storePlace) {
         static Bulb of(NamedCsvRecord row) {
             return new Bulb(
-                    row.getField("tag"),
-                    row.getField("model"),
-                    number(row, "burn_hours"),
-                    row.getField("store_place"));
+                    row.getField("tag"), row.getField("model"), number(row, "burn_hours"), row.getField("store_place"));
         }
     }
 

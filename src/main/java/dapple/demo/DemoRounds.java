@@ -33,8 +33,8 @@ final class DemoRounds {
                 double scatter = week == DemoStory.TOLD_WEEKS ? 0 : SCATTER * chance.nextGaussian();
                 reads(place)
                         .map(read -> by(instead, read))
-                        .forEach(read -> readings.add(
-                                DemoShown.by(read.meter()).of(read.amount(share, scatter), place, at)));
+                        .forEach(read ->
+                                readings.add(DemoShown.by(read.meter()).of(read.amount(share, scatter), place, at)));
             }
         }
         return readings;
@@ -49,7 +49,8 @@ final class DemoRounds {
 
     private Stream<Read> reads(DemoHouse.Place place) {
         Stream<Read> uvIndex = place.spot().firstUvi().stream()
-                .flatMap(first -> place.spot().lastUvi().stream().map(last -> new Read(story.meter(USUAL), first, last)));
+                .flatMap(first ->
+                        place.spot().lastUvi().stream().map(last -> new Read(story.meter(USUAL), first, last)));
         return Stream.concat(
                 uvIndex,
                 story.rows().furtherAt(place.spot()).stream()
@@ -58,8 +59,8 @@ final class DemoRounds {
 
     /** The same by the meter that was at hand, where it reads the same quantity. */
     private Read by(Optional<Instead> instead, Read read) {
-        return instead.filter(
-                        one -> story.meter(one.meter()).quantity() == read.meter().quantity())
+        return instead.filter(one ->
+                        story.meter(one.meter()).quantity() == read.meter().quantity())
                 .map(one -> new Read(story.meter(one.meter()), one.times() * read.first(), one.times() * read.last()))
                 .orElse(read);
     }

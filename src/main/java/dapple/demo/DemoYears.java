@@ -33,7 +33,8 @@ final class DemoYears {
         this.story = story;
         this.meters = meters;
         this.failures = failures;
-        this.houses = houses.stream().collect(Collectors.toMap(house -> house.space().code(), Function.identity()));
+        this.houses =
+                houses.stream().collect(Collectors.toMap(house -> house.space().code(), Function.identity()));
     }
 
     /** The same whenever they are asked for. */
@@ -41,8 +42,7 @@ final class DemoYears {
         List<SheetReading> readings = new ArrayList<>();
         int last = house.space().isTold() ? DemoStory.WEEKS - DemoStory.TOLD_WEEKS : DemoStory.WEEKS;
         for (DemoHouse.Place place : house.places()) {
-            Random chance =
-                    new Random((house.space().code() + place.spot().code()).hashCode());
+            Random chance = new Random((house.space().code() + place.spot().code()).hashCode());
             for (int week = 1; week <= last; week++) {
                 double scatter = scatter(house.space(), week) * chance.nextGaussian();
                 Week read = new Week(house.space(), week, story.readAt(house.space(), week), 1 + scatter);
@@ -73,16 +73,17 @@ final class DemoYears {
     }
 
     private List<SheetReading> readings(DemoHouse.Place place, DemoHouse.Place meant, Week read) {
-        Optional<DemoFailures.Failure> other =
-                failures.otherMeter(read.space().code(), read.week());
+        Optional<DemoFailures.Failure> other = failures.otherMeter(read.space().code(), read.week());
         String uvMeter = other.map(DemoFailures.Failure::other).orElse(USUAL);
         Optional<String> by = other.map(failure -> DemoTeam.SECOND_KEEPER);
         List<SheetReading> readings = new ArrayList<>();
         amount(meant, Quantity.UV_INDEX, read)
-                .ifPresent(amount -> readings.add(reading(new DemoShown(story.meter(uvMeter), by), amount, place, read)));
+                .ifPresent(
+                        amount -> readings.add(reading(new DemoShown(story.meter(uvMeter), by), amount, place, read)));
         if (place.point().quantities().contains(Quantity.ILLUMINANCE) && isMonthly(read.week())) {
             amount(meant, Quantity.ILLUMINANCE, read)
-                    .ifPresent(amount -> readings.add(reading(new DemoShown(story.meter(LUX), by), amount, place, read)));
+                    .ifPresent(
+                            amount -> readings.add(reading(new DemoShown(story.meter(LUX), by), amount, place, read)));
         }
         return readings;
     }
@@ -106,8 +107,7 @@ final class DemoYears {
         }
         OptionalDouble atTheEnd = place.amount(quantity, joins(read.space()));
         boolean isLit = byLamps.isPresent() && atTheEnd.orElse(0) > 0;
-        return OptionalDouble.of(
-                told.get() * times * (isLit ? byLamps.getAsDouble() / atTheEnd.getAsDouble() : 1));
+        return OptionalDouble.of(told.get() * times * (isLit ? byLamps.getAsDouble() / atTheEnd.getAsDouble() : 1));
     }
 
     /** When the table of an enclosure begins to tell. */

@@ -42,7 +42,8 @@ class DemoLampLifeTest {
         List<Turn> turns =
                 DemoLampLife.of("L40", 500, TUBE, new Span(BEGIN, END)).turns();
         Turn before = turns.get(turns.size() - 2);
-        assertThat(Duration.between(before.from(), last(new DemoLampLife(turns, TUBE)).from()))
+        assertThat(Duration.between(
+                        before.from(), last(new DemoLampLife(turns, TUBE)).from()))
                 .isBetween(Duration.ofDays(340), Duration.ofDays(460));
     }
 
@@ -76,7 +77,8 @@ class DemoLampLifeTest {
     @Test
     void aMeterDriftsEvenlyBetweenItsCalibrations() {
         DemoMeterLives lives = DemoMeterLives.read(END);
-        Instant middle = END.minus(Duration.ofDays(455).plus(Duration.ofDays(365).dividedBy(2)));
+        Instant middle =
+                END.minus(Duration.ofDays(455).plus(Duration.ofDays(365).dividedBy(2)));
         assertThat(lives.shows("M1", middle)).isCloseTo(0.985, offset(1e-6));
     }
 

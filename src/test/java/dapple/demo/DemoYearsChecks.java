@@ -90,10 +90,11 @@ abstract class DemoYearsChecks {
 
     @Test
     void almostEveryWeekOfTwoYearsWasRead() {
-        Map<String, Long> weeks = read().stream().collect(Collectors.groupingBy(Read::enclosure, Collectors.counting()));
-        assertThat(weeks).hasSize(40).allSatisfy((code, times) -> assertThat(times)
-                .as(code)
-                .isBetween(72L, 112L));
+        Map<String, Long> weeks =
+                read().stream().collect(Collectors.groupingBy(Read::enclosure, Collectors.counting()));
+        assertThat(weeks)
+                .hasSize(40)
+                .allSatisfy((code, times) -> assertThat(times).as(code).isBetween(72L, 112L));
     }
 
     @Test
@@ -164,7 +165,9 @@ abstract class DemoYearsChecks {
 
     @Test
     void wintersAreRestedAndSummersSpentOutdoors() {
-        assertThat(database.sql("select distinct reason from planned_off").query(String.class).list())
+        assertThat(database.sql("select distinct reason from planned_off")
+                        .query(String.class)
+                        .list())
                 .hasSize(3);
     }
 
@@ -173,14 +176,13 @@ abstract class DemoYearsChecks {
         return rows.enclosures().stream()
                 .filter(space -> !space.isTold() && space.size().isPresent())
                 .filter(space -> failures.failures().stream()
-                        .noneMatch(failure -> failure.enclosure().equals(space.code())
-                                && failure.isIn(DemoStory.WEEKS)))
+                        .noneMatch(
+                                failure -> failure.enclosure().equals(space.code()) && failure.isIn(DemoStory.WEEKS)))
                 .flatMap(space -> rows.pointsOf(space).stream())
                 .filter(spot -> spot.role() == PointRole.BASKING)
                 .map(spot -> DynamicTest.dynamicTest(
                         spot.enclosure() + " " + spot.code(),
-                        () -> assertThat(newest(spot))
-                                .isCloseTo(predicted(spot), withPercentage(PREDICTION_PERCENT))));
+                        () -> assertThat(newest(spot)).isCloseTo(predicted(spot), withPercentage(PREDICTION_PERCENT))));
     }
 
     /** Whatever was entered is gone, and all else is there again. */
