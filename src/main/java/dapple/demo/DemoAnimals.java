@@ -17,6 +17,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
@@ -37,12 +38,14 @@ class DemoAnimals {
         this.ordering = ordering;
     }
 
-    /** Enters an animal or a group, and brings it to its enclosure. */
-    void arrive(DemoTeam.Members members, Tenant tenant, long speciesId, long enclosureId, Instant at) {
+    /** Enters an animal or a group, and brings it to its enclosure; a vet's order follows later. */
+    void arrive(DemoStory story, Tenant tenant, long enclosureId, Consumer<Instant> time) {
+        DemoTeam.Members members = story.members();
+        Instant at = story.begin();
         AnimalState state = new AnimalState(
                 tenant.accessionNumber(),
                 tenant.name(),
-                speciesId,
+                story.speciesId(tenant.scientificName()),
                 Sex.UNKNOWN,
                 Optional.empty(),
                 tenant.pigment(),
@@ -56,7 +59,9 @@ class DemoAnimals {
         BodyLengthFacts length = new BodyLengthFacts(tenant.lengthMetres(), LocalDate.ofInstant(at, ZoneOffset.UTC));
         keeping.addLength(members.siteId(), animal, length, members.supervisor());
         if (tenant.pigment().isLessThanNormal()) {
-            order(members, animal, at);
+            time.accept(story.told());
+            order(members, animal, story.told());
+            time.accept(at);
         }
     }
 

@@ -1,20 +1,7 @@
 package dapple.demo;
 
-import dapple.agreement.Agreements;
-import dapple.demo.DemoRows.Kind;
-import dapple.demo.DemoRows.Space;
-import dapple.enclosure.EnclosureChange;
-import dapple.enclosure.Enclosures;
-import dapple.enclosure.PlannedOffTime;
-import dapple.meter.MeterFacts;
-import dapple.site.Given;
-import dapple.species.SpeciesFacts;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.HashMap;
-import java.util.Map;
-import java.util.Optional;
 import java.util.function.Consumer;
 import org.springframework.beans.factory.SmartInitializingSingleton;
 import org.springframework.context.annotation.Profile;
@@ -24,141 +11,41 @@ import org.springframework.stereotype.Component;
 @Component
 @Profile("demo")
 class DemoData implements SmartInitializingSingleton {
-    private static final Duration STORY = Duration.ofDays(90);
-
-    /** Which findings have been decided about. */
-    private static final String ACCEPTED = "E02";
-
-    private static final String GIVEN = "E04";
-
-    /** What other rigs have been thought of for. */
-    private static final String DRAFTED = "E07";
-
     private final DemoClock clock;
     private final DemoTeam team;
-    private final DemoRounds rounds;
-    private final Enclosures enclosures;
-    private final DemoMeters meters;
-    private final DemoPractice practice;
-    private final DemoComparison comparison;
-    private final DemoSpecies demoSpecies;
-    private final DemoAnimals animals;
-    private final DemoLamps lamps;
-    private final DemoRigs rigs;
-    private final DemoDesk desk;
-    private final DemoDrafts drafts;
-    private final DemoPlans plans;
-    private final DemoDoors doors;
-    private final DemoPhotos photos;
-    private final Agreements agreements;
+    private final DemoCollection collection;
+    private final DemoLatest latest;
 
-    DemoData(
-            DemoClock clock,
-            DemoTeam team,
-            DemoRounds rounds,
-            Enclosures enclosures,
-            DemoMeters meters,
-            DemoPractice practice,
-            DemoComparison comparison,
-            DemoSpecies demoSpecies,
-            DemoAnimals animals,
-            DemoLamps lamps,
-            DemoRigs rigs,
-            DemoDesk desk,
-            DemoDrafts drafts,
-            DemoPlans plans,
-            DemoDoors doors,
-            DemoPhotos photos,
-            Agreements agreements) {
+    DemoData(DemoClock clock, DemoTeam team, DemoCollection collection, DemoLatest latest) {
         this.clock = clock;
         this.team = team;
-        this.rounds = rounds;
-        this.enclosures = enclosures;
-        this.meters = meters;
-        this.practice = practice;
-        this.comparison = comparison;
-        this.demoSpecies = demoSpecies;
-        this.animals = animals;
-        this.lamps = lamps;
-        this.rigs = rigs;
-        this.desk = desk;
-        this.drafts = drafts;
-        this.plans = plans;
-        this.doors = doors;
-        this.photos = photos;
-        this.agreements = agreements;
+        this.collection = collection;
+        this.latest = latest;
     }
 
     @Override
     public void afterSingletonsInstantiated() {
         if (team.isMissing()) {
-            Instant now = clock.instant().truncatedTo(ChronoUnit.MINUTES);
-            clock.whileStanding(time -> tell(now, time));
+            tell();
         }
+    }
+
+    /** Tells the story into an empty database, as if its two years ended now. */
+    void tell() {
+        Instant now = clock.instant().truncatedTo(ChronoUnit.MINUTES);
+        clock.whileStanding(time -> tell(now, time));
     }
 
     private void tell(Instant now, Consumer<Instant> time) {
-        Instant begin = now.minus(STORY);
-        time.accept(begin);
-        DemoTeam.Members members = team.join();
-        DemoRows rows = DemoRows.read();
-        DemoRigRows rigRows = DemoRigRows.read();
-        Map<String, MeterFacts> register = meters.register(members, now);
-        DemoRigs.Stage stage = DemoRigs.Stage.of(members, rigRows, lamps.stock(members, rigRows, begin));
-        DemoRounds.Story story = new DemoRounds.Story(members, rows, register, species(members, rows), now);
-        Map<String, Long> rooms = new HashMap<>();
-        Map<String, Long> byCode = new HashMap<>();
-        for (Space space : rows.enclosures()) {
-            time.accept(begin);
-            long room = rooms.computeIfAbsent(
-                    space.room(), name -> enclosures.addRoom(members.siteId(), name, rooms.size()));
-            DemoRigs.Place place = new DemoRigs.Place(space.code(), room, furnish(story, room, space, begin));
-            byCode.put(space.code(), place.enclosureId());
-            rigs.hang(stage, place, begin);
-            rounds.walk(story, place.enclosureId(), space, time);
-            time.accept(now);
-            story.changed(space).ifPresent(at -> rigs.change(stage, place, at));
-            if (space.plannedOff()) {
-                planOff(members, place.enclosureId(), now);
-            }
-        }
-        desk.accept(members, Given.of(byCode.get(ACCEPTED)), now);
-        desk.give(members, Given.of(byCode.get(GIVEN)), now);
-        practice.keep(members, register, now);
-        comparison.compare(members, new DemoComparison.Stock(register, byCode), now, time);
-        drafts.think(members, Given.of(byCode.get(DRAFTED)), now);
-        plans.plan(members, byCode, now, time);
-        doors.label(members, byCode);
-        photos.take(members, DemoRounds.lastVisit(DRAFTED), Given.of(byCode.get(DRAFTED)));
-        agreements.renew(members.siteId());
-    }
-
-    private Map<String, SpeciesFacts> species(DemoTeam.Members members, DemoRows rows) {
-        Map<String, SpeciesFacts> added = new HashMap<>();
-        for (Kind kind : rows.species()) {
-            SpeciesFacts species = demoSpecies.enter(members, kind);
-            added.put(kind.scientificName(), species);
-        }
-        return added;
-    }
-
-    private long furnish(DemoRounds.Story story, long room, Space space, Instant begin) {
-        DemoTeam.Members members = story.members();
-        int order = enclosures.inWalkingOrder(members.siteId()).size();
-        long enclosure = enclosures.add(
-                members.siteId(),
-                new EnclosureChange(room, space.code(), order, space.size(), space.front(), space.reach()));
-        story.rows()
-                .tenantsOf(space)
-                .forEach(tenant ->
-                        animals.arrive(members, tenant, story.speciesId(tenant.scientificName()), enclosure, begin));
-        return enclosure;
-    }
-
-    private void planOff(DemoTeam.Members members, long enclosure, Instant now) {
-        Instant from = now.minus(Duration.ofDays(10));
-        Optional<Instant> to = Optional.of(now.plus(Duration.ofDays(80)));
-        enclosures.planOff(
-                members.siteId(), new PlannedOffTime(enclosure, from, to, "Winter rest"), members.supervisor());
+        DemoChapters chapters = new DemoChapters();
+        DemoCollection.Told told = collection.make(now, time, chapters);
+        chapters.tell("of late", () -> {
+            latest.happen(told, time);
+            return told;
+        });
+        chapters.tell("meters", () -> {
+            latest.compareMeters(told);
+            return told;
+        });
     }
 }

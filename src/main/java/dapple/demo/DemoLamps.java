@@ -17,6 +17,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.springframework.context.annotation.Profile;
@@ -46,20 +47,40 @@ class DemoLamps {
         this.spectra = spectra;
     }
 
-    /** Enters the models and the lamps; gives the ids of the lamps by their tags. */
-    Map<String, Long> stock(DemoTeam.Members members, DemoRigRows rows, Instant begin) {
+    /** Enters the models and the lamps, each when it was bought; gives the ids of the lamps by their tags. */
+    Map<String, Long> stock(DemoStory story) {
+        DemoTeam.Members members = story.members();
         Map<String, Long> models = new HashMap<>();
+        DemoRigRows rows = story.tables().rigRows();
         rows.models().forEach(model -> models.put(model.change().name(), enter(members.siteId(), model)));
         spectra.fileSpectrum(members.siteId(), Given.of(models.get(WITH_SPECTRUM)), FIRST_VERSION, spectrum(members));
         Map<String, Long> tags = new HashMap<>();
-        rows.lamps().forEach(lamp -> tags.put(lamp.tag(), enter(members.siteId(), models, lamp, begin)));
+        for (Bulb bulb : rows.lamps()) {
+            long model = Given.of(models.get(bulb.model()));
+            lamps(story, bulb, model).forEach(lamp -> tags.put(lamp.tag(), lamps.add(members.siteId(), lamp)));
+        }
         ON_THE_BENCH.forEach((tag, uvIndex) -> lamps.measure(
                 members.siteId(),
                 Given.of(tags.get(tag)),
                 output(Quantity.UV_INDEX, uvIndex, SourceMark.MEASURED, "meter M1, on the bench"),
-                begin,
+                story.told(),
                 members.supervisor()));
         return tags;
+    }
+
+    /** One of the table and those that hung in its place before it. */
+    private static List<NewLamp> lamps(DemoStory story, Bulb bulb, long model) {
+        return story.past()
+                .life(bulb.tag())
+                .map(life -> life.turns().stream()
+                        .map(turn -> lamp(turn.tag(), bulb, model, turn.hoursThen(), life.boughtAt(turn)))
+                        .toList())
+                .orElseGet(() -> List.of(lamp(bulb.tag(), bulb, model, bulb.burnHours(), story.told())));
+    }
+
+    private static NewLamp lamp(String tag, Bulb bulb, long model, double hours, Instant boughtAt) {
+        return new NewLamp(
+                tag, model, hours, Optional.of(LocalDate.ofInstant(boughtAt, ZoneOffset.UTC)), bulb.storePlace());
     }
 
     private long enter(long site, Model model) {
@@ -71,13 +92,6 @@ class DemoLamps {
 
     private void state(long site, long model, Quantity quantity, double reading) {
         lamps.stateOutput(site, model, output(quantity, reading, SourceMark.FROM_MEMORY, INVENTED));
-    }
-
-    private long enter(long site, Map<String, Long> models, Bulb lamp, Instant begin) {
-        LocalDate bought = LocalDate.ofInstant(begin, ZoneOffset.UTC).minusDays(lamp.boughtDaysBefore());
-        long model = Given.of(models.get(lamp.model()));
-        return lamps.add(
-                site, new NewLamp(lamp.tag(), model, lamp.burnHours(), Optional.of(bought), lamp.storePlace()));
     }
 
     private static LampOutput output(Quantity quantity, double reading, SourceMark mark, String source) {

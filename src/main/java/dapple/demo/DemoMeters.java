@@ -22,6 +22,7 @@ import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.context.annotation.Profile;
@@ -31,6 +32,8 @@ import org.springframework.stereotype.Component;
 @Component
 @Profile("demo")
 class DemoMeters {
+    private static final Duration BEFORE_THE_FIRST = Duration.ofDays(830);
+
     private final MeterRegister register;
     private final Meters meters;
 
@@ -39,25 +42,49 @@ class DemoMeters {
         this.meters = meters;
     }
 
-    /** Enters the meters, which have all been calibrated by now; gives them by their codes. */
-    Map<String, MeterFacts> register(DemoTeam.Members members, Instant now) {
-        ReferenceTable.rows("demo/meters.csv", Row::of).forEach(row -> enter(members, row, now));
+    /** Enters the meters with what was known of them in time; gives them by their codes. */
+    Map<String, MeterFacts> register(DemoTeam.Members members, DemoMeterLives lives, Consumer<Instant> time) {
+        ReferenceTable.rows("demo/meters.csv", Row::of).forEach(row -> enter(members, row, lives, time));
         return meters.inUse(members.siteId()).stream().collect(Collectors.toMap(MeterFacts::code, Function.identity()));
     }
 
-    private void enter(DemoTeam.Members members, Row row, Instant now) {
+    /** Enters a calibration that an earlier one should have been: what was read since is judged anew. */
+    void calibrateLate(DemoStory story, DemoMeterLives lives, Consumer<Instant> time) {
+        lives.terms().stream().filter(DemoMeterLives.Term::isLate).forEach(term -> {
+            time.accept(term.recorded(story.now()));
+            calibrate(story.members(), story.meter(term.meter()).id(), term, story.now());
+        });
+    }
+
+    private void enter(DemoTeam.Members members, Row row, DemoMeterLives lives, Consumer<Instant> time) {
+        Instant now = lives.now();
+        time.accept(now.minus(BEFORE_THE_FIRST));
         LocalDate today = LocalDate.ofInstant(now, ZoneOffset.UTC);
         Optional<Loan> loan = row.lender()
                 .map(lender -> new Loan(lender, row.borrowedForDays().map(today::plusDays)));
         MeterChange state = new MeterChange(
                 row.code(), row.description(), row.resolution(), row.range(), Optional.empty(), loan, "");
         long meter = register.add(members.siteId(), row.quantity(), state);
+        lives.before(row.code()).forEach(term -> {
+            time.accept(term.recorded(now));
+            calibrate(members, meter, term, now);
+        });
+        time.accept(now.minus(Duration.ofDays(row.calibratedDaysAgo())));
         NewCalibration calibration = new NewCalibration(
                 now.minus(Duration.ofDays(row.calibratedDaysAgo())),
                 row.factors(),
                 today.plusDays(row.dueInDays()),
                 row.certificate());
         meters.calibrate(members.siteId(), meter, calibration, members.supervisor());
+    }
+
+    private void calibrate(DemoTeam.Members members, long meter, DemoMeterLives.Term term, Instant now) {
+        LocalDate due = LocalDate.ofInstant(term.from(now), ZoneOffset.UTC).plusYears(1);
+        meters.calibrate(
+                members.siteId(),
+                meter,
+                new NewCalibration(term.from(now), term.factor(), due, term.certificate()),
+                members.supervisor());
     }
 
     private record Row(

@@ -15,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.util.UUID;
 import javax.imageio.ImageIO;
 import org.springframework.context.annotation.Profile;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
 /** A drawn picture of an invented enclosure, in place of a photo. */
@@ -24,15 +25,25 @@ class DemoPhotos {
     private static final int WIDTH = 1200;
     private static final int HEIGHT = 900;
 
+    private static final String NEWEST_VISIT =
+            "select entry_key from visit where enclosure_id = :id order by begun_at desc fetch first 1 row only";
+
     private final Photos photos;
     private final VisitCovers covers;
+    private final JdbcClient database;
 
-    DemoPhotos(Photos photos, VisitCovers covers) {
+    DemoPhotos(Photos photos, VisitCovers covers, JdbcClient database) {
         this.photos = photos;
         this.covers = covers;
+        this.database = database;
     }
 
-    void take(DemoTeam.Members members, UUID visitKey, long enclosure) {
+    /** On the newest visit of an enclosure. */
+    void take(DemoTeam.Members members, long enclosure) {
+        UUID visitKey = database.sql(NEWEST_VISIT)
+                .param("id", enclosure)
+                .query(UUID.class)
+                .single();
         Visitor keeper = new Visitor(members.siteId(), members.keeper());
         photos.add(new NewPhoto(keeper, visitKey, enclosure, UUID.randomUUID()), drawn());
         covers.say(keeper, visitKey, enclosure, CoverSaid.CLOSED);

@@ -31,6 +31,10 @@ class DemoPlans {
     private static final int WEEK = 7;
     private static final int WEEKS_BEFORE = 7;
     private static final int MONTH = 30;
+    private static final int NIGHT_ROOM_DAYS = 4;
+
+    /** How many weeks before its newest walk the night room was not walked: as the table of failures has it. */
+    private static final int MISSED_WEEKS = 3;
 
     /** Before the demo's readings of that day. */
     private static final LocalTime EARLY = LocalTime.of(9, 0);
@@ -67,7 +71,12 @@ class DemoPlans {
                 new DueDays(new Cadence.Every(MONTH), today.plusDays(3), Optional.empty()),
                 new GivenTo.Holders(Role.MAINTENANCE),
                 "E16 E15");
+        add(setting, "Desert house", weekly(today.minusDays(2)), keepers, "E17 E18 E19 E20 E21");
+        add(setting, "Forest room", weekly(today.minusDays(2)), keepers, "E22 E23 E24 E25 E26");
+        add(setting, "Tortoise barn", weekly(today.minusDays(3)), keepers, "E27 E28 E29 E30");
+        add(setting, "Quarantine and public hall", weekly(today.minusDays(2)), keepers, "E35 E36 E37 E38 E39 E40");
         warmCorridor(setting, time);
+        nightRoom(setting, keepers, time);
         snakeRoom(setting, keepers, time);
         time.accept(now);
     }
@@ -90,6 +99,16 @@ class DemoPlans {
         time.accept(early(yesterday));
         NotWalked why = new NotWalked(Excuse.Reason.NO_METER, "M1 was away for its calibration");
         keeping.excuse(setting.keeper(), new WalkKey(round, yesterday), 0, why);
+    }
+
+    /** Walked every week but one. */
+    private void nightRoom(Setting setting, GivenTo keepers, Consumer<Instant> time) {
+        LocalDate due = setting.today().minusDays(NIGHT_ROOM_DAYS);
+        long round = add(setting, "Night room", weekly(due), keepers, "E31 E32 E33");
+        LocalDate missed = due.minusWeeks(MISSED_WEEKS);
+        time.accept(early(missed));
+        NotWalked why = new NotWalked(Excuse.Reason.NO_STAFF, "an intake of nine animals took the whole day");
+        keeping.excuse(setting.keeper(), new WalkKey(round, missed), 0, why);
     }
 
     private long add(Setting setting, String title, DueDays days, GivenTo givenTo, String codes) {

@@ -65,15 +65,11 @@ record DemoRigRows(List<Model> models, List<Bulb> lamps, List<Hung> fittings, Li
         return given(row, field).map(Double::valueOf);
     }
 
-    /** A lamp, how long it had burnt, and how long before the story it was bought. */
-    record Bulb(String tag, String model, double burnHours, int boughtDaysBefore, String storePlace) {
+    /** A lamp, and how long it has burnt when its enclosure's table ends. */
+    record Bulb(String tag, String model, double burnHours, String storePlace) {
         static Bulb of(NamedCsvRecord row) {
             return new Bulb(
-                    row.getField("tag"),
-                    row.getField("model"),
-                    number(row, "burn_hours"),
-                    Integer.parseInt(row.getField("bought_days_before")),
-                    row.getField("store_place"));
+                    row.getField("tag"), row.getField("model"), number(row, "burn_hours"), row.getField("store_place"));
         }
     }
 

@@ -2,6 +2,8 @@ package dapple.demo;
 
 import dapple.demo.DemoRigRows.Hung;
 import dapple.demo.DemoRigRows.Lid;
+import dapple.lamp.LampArranging;
+import dapple.lamp.RetiredFor;
 import dapple.light.geometry.Vec;
 import dapple.rig.Circuits;
 import dapple.rig.CoverStep;
@@ -16,11 +18,15 @@ import dapple.rig.RigStep;
 import dapple.rig.Rigs;
 import dapple.site.Given;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
@@ -37,11 +43,13 @@ class DemoRigs {
     private final RigChanging changing;
     private final Rigs rigs;
     private final Circuits circuits;
+    private final LampArranging arranging;
 
-    DemoRigs(RigChanging changing, Rigs rigs, Circuits circuits) {
+    DemoRigs(RigChanging changing, Rigs rigs, Circuits circuits, LampArranging arranging) {
         this.changing = changing;
         this.rigs = rigs;
         this.circuits = circuits;
+        this.arranging = arranging;
     }
 
     /** Puts on record what hangs and stands in an enclosure; nothing where nobody has measured it. */
@@ -66,6 +74,25 @@ class DemoRigs {
         }
     }
 
+    /** Swaps the lamps of an enclosure when their light had become weak; what goes is retired. */
+    void swap(Stage stage, Place place, Consumer<Instant> time) {
+        stage.rows().fittings().stream()
+                .filter(hung -> hung.enclosure().equals(place.code()))
+                .flatMap(hung -> stage.swaps(hung.tag()))
+                .sorted(Comparator.comparing(swap -> swap.to().from()))
+                .forEach(swap -> swap(stage, place, swap, time));
+    }
+
+    private void swap(Stage stage, Place place, Swapped swapped, Consumer<Instant> time) {
+        Instant at = swapped.to().from();
+        String old = swapped.from().tag();
+        time.accept(at);
+        long fitting = fitting(stage, place, at, old).id();
+        LampStep step = new LampStep.Swap(fitting, stage.lamp(swapped.to().tag()));
+        make(stage, place, at, "Swapped for a new one", step);
+        arranging.retire(stage.members().siteId(), stage.lamp(old), RetiredFor.WORN_OUT);
+    }
+
     private LampStep.Fit fit(Stage stage, Place place, Hung hung) {
         long circuit = stage.circuits()
                 .computeIfAbsent(
@@ -74,7 +101,7 @@ class DemoRigs {
                                 .id());
         Hanging hanging = new Hanging(
                 hung.place(), Optional.of(hung.mount()), Optional.of(hung.timer()), Optional.of(circuit), hung.gear());
-        return new LampStep.Fit(stage.lamp(hung.tag()), hanging);
+        return new LampStep.Fit(stage.lamp(stage.firstTag(hung.tag())), hanging);
     }
 
     /** Changes a rig as the story wants it; its readings jump then. */
@@ -134,13 +161,32 @@ class DemoRigs {
                 Optional.empty());
     }
 
+    private record Swapped(DemoLampLife.Turn from, DemoLampLife.Turn to) {}
+
     /** Where a rig is. */
     record Place(String code, long roomId, long enclosureId) {}
 
     /** What there is to hang, and who hangs it. */
-    record Stage(DemoTeam.Members members, DemoRigRows rows, Map<String, Long> lampsByTag, Map<String, Long> circuits) {
-        static Stage of(DemoTeam.Members members, DemoRigRows rows, Map<String, Long> lampsByTag) {
-            return new Stage(members, rows, lampsByTag, new HashMap<>());
+    record Stage(
+            DemoTeam.Members members,
+            DemoRigRows rows,
+            DemoPast past,
+            Map<String, Long> lampsByTag,
+            Map<String, Long> circuits) {
+        static Stage of(DemoStory story, Map<String, Long> lampsByTag) {
+            return new Stage(story.members(), story.tables().rigRows(), story.past(), lampsByTag, new HashMap<>());
+        }
+
+        /** Of the lamp that hung there first. */
+        String firstTag(String tag) {
+            return past.life(tag).map(DemoLampLife::firstTag).orElseThrow();
+        }
+
+        private Stream<Swapped> swaps(String tag) {
+            List<DemoLampLife.Turn> turns =
+                    past.life(tag).map(DemoLampLife::turns).orElseThrow();
+            return IntStream.range(1, turns.size())
+                    .mapToObj(index -> new Swapped(turns.get(index - 1), turns.get(index)));
         }
 
         long lamp(String tag) {

@@ -89,6 +89,13 @@ record DemoRows(
             boolean plannedOff,
             Optional<FrontKind> front,
             Optional<StatedReach> reach) {
+        private static final int FIRST_GENERATED = 17;
+
+        /** Whether a table tells what its last readings come to; those of the others come from the light engine alone. */
+        boolean isTold() {
+            return codeNumber() < FIRST_GENERATED;
+        }
+
         /** The digits of its code. */
         int codeNumber() {
             return Integer.parseInt(code.substring(1));
@@ -169,9 +176,11 @@ record DemoRows(
     }
 
     /**
-     * A measuring point and the UV index of its first and last weekly reading.
+     * A measuring point and the UV index that the table tells of it.
      *
      * @param serves the one species that it serves; none: all that live there
+     * @param firstUvi where its told weeks begin; none: as the light engine says
+     * @param lastUvi where they end
      */
     record Spot(
             String enclosure,
@@ -181,8 +190,8 @@ record DemoRows(
             Facing facing,
             Optional<Position> position,
             Optional<String> serves,
-            double firstUvi,
-            double lastUvi) {
+            Optional<Double> firstUvi,
+            Optional<Double> lastUvi) {
         NewPoint asking(List<Quantity> quantities) {
             return new NewPoint(code, place, role, facing, position, quantities);
         }
@@ -198,8 +207,8 @@ record DemoRows(
                     Facing.valueOf(row.getField("facing")),
                     position,
                     given(row, "serves"),
-                    number(row, "first_uvi"),
-                    number(row, "last_uvi"));
+                    given(row, "first_uvi").map(Double::valueOf),
+                    given(row, "last_uvi").map(Double::valueOf));
         }
     }
 

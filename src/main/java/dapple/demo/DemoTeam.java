@@ -23,11 +23,14 @@ class DemoTeam {
     static final String SITE = "Larkmoor Reptile Rescue";
     static final ZoneId ZONE = ZoneId.of("Europe/London");
 
+    /** Who reads with another meter for a while. */
+    static final String SECOND_KEEPER = "Bram Aldous";
+
     private static final String PASSWORD = "dapple";
     private static final String KEY = "demo";
 
-    /** From the beginning of the story, which is 90 days ago. */
-    private static final int INSPECTED_DAYS = 180;
+    /** From the beginning of the story, which is two years ago. */
+    private static final int INSPECTED_DAYS = 730 + 90;
 
     private final FirstRun firstRun;
     private final People people;
@@ -48,6 +51,7 @@ class DemoTeam {
     Members join() {
         SiteFacts site = firstRun.begin(SITE, ZONE, new NewPerson("admin", "Marek Soltys", PASSWORD));
         long keeper = add(site, "keeper", "Tamsin Vale", Role.KEEPER);
+        add(site, "keeper2", SECOND_KEEPER, Role.KEEPER);
         long supervisor = add(site, "supervisor", "Odile Renner", Role.SUPERVISOR);
         long vet = add(site, "vet", "Ilse Quist", Role.VET);
         inspector(site);

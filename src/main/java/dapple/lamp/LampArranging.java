@@ -12,7 +12,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** Enters the lamps of a site, changes them, takes them out of use and back into it. */
 @Service
-class LampArranging {
+public class LampArranging {
     private static final long NONE = 0;
 
     private final LampModelRepository models;

@@ -26,6 +26,7 @@ final class DemoViews {
                 View.of("/account", "keeper", "/account"),
                 View.of("/account/dose", "keeper", "/account/dose"),
                 View.of("/account/keys", "keeper", "/account/keys"),
+                View.of("/demo/reset", "supervisor", "/demo/reset"),
                 View.of("/animals", "vet", "/animals"),
                 View.of("/animals/moves/new", "vet", "/animals/moves/new?from=" + ids.enclosure("E07")),
                 View.of("/animals/new", "vet", "/animals/new"),
