@@ -56,7 +56,7 @@ class CollectionMeasure {
             Map<String, Double> many = timed(supervisor, pages);
             many.forEach((page, took) -> System.out.printf(
                     "MEASURED %s: %.1f ms, %.1f ms before, ratio %.2f%n",
-                    page, took, few.get(page), took / few.get(page)));
+                    page, took, of(few, page), took / of(few, page)));
             Instant begun = Instant.now();
             Path record = supervisor.save("/records/year?from=last-12-months", saved.resolve("record.zip"));
             tell("a year's record of " + Files.size(record) + " bytes", Duration.between(begun, Instant.now()));
@@ -155,7 +155,8 @@ class CollectionMeasure {
                             of(enclosures, point.cell("enclosure_id")).cell("code"),
                             point.cell("code"),
                             meter.cell("code"),
-                            MINUTE.format(at.minus(Duration.ofDays(7).multipliedBy(time).dividedBy(TIMES))),
+                            MINUTE.format(at.minus(
+                                    Duration.ofDays(7).multipliedBy(time).dividedBy(TIMES))),
                             reading.cell("amount")));
                     csv.write("\r\n");
                 }
@@ -192,9 +193,8 @@ class CollectionMeasure {
             return lines.lines()
                     .map(CollectionMeasure::cells)
                     .filter(cells -> cells.size() == names.size())
-                    .map(cells -> new Row(IntStream.range(0, names.size())
-                            .boxed()
-                            .collect(Collectors.toMap(names::get, cells::get))))
+                    .map(cells -> new Row(
+                            IntStream.range(0, names.size()).boxed().collect(Collectors.toMap(names::get, cells::get))))
                     .toList();
         }
     }
