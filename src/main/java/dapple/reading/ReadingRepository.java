@@ -117,4 +117,20 @@ interface ReadingRepository extends Repository<Reading, Long> {
             + "where m.siteId = :siteId and m.id in :points and exists (select 1 from Reading r "
             + "where r.pointId = m.id and r.quantity = q and r.takenAt < :before)")
     List<StepKnown> known(long siteId, Collection<Long> points, Instant before);
+
+    /** The next of those that were taken over [from, to), whatever became of them, in the order in which they were stored. */
+    @Query(RecordedReading.SELECT + "where r.siteId = :siteId and r.id > :after and r.takenAt >= :from "
+            + "and r.takenAt < :to order by r.id")
+    List<RecordedReading> recordedAfter(long siteId, long after, Instant from, Instant to, Limit limit);
+
+    /** The same at some points and of some quantities, of all times. */
+    @Query(RecordedReading.SELECT + "where r.siteId = :siteId and r.id > :after and r.pointId in :points "
+            + "and r.quantity in :quantities order by r.id")
+    List<RecordedReading> recordedAfterAt(
+            long siteId, long after, Collection<Long> points, Collection<Quantity> quantities, Limit limit);
+
+    /** Of those that were taken over [from, to) the ones that were corrected or withdrawn. */
+    @Query(RecordedReading.SELECT + "where r.siteId = :siteId and r.takenAt >= :from and r.takenAt < :to "
+            + "and (n.id is not null or w.id is not null) order by r.takenAt, r.id")
+    List<RecordedReading> changed(long siteId, Instant from, Instant to);
 }
