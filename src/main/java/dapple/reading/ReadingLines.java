@@ -77,6 +77,23 @@ public class ReadingLines {
                 line);
     }
 
+    /** Of those that were taken over [from, to) the ones that were corrected or withdrawn, oldest first. */
+    @Transactional(readOnly = true)
+    public List<ReadingUndone> undone(long siteId, Instant from, Instant to) {
+        List<RecordedReading> changed = readings.changed(siteId, from, to);
+        List<Long> later = changed.stream()
+                .flatMap(reading -> reading.correctedBy().stream())
+                .toList();
+        Map<Long, RecordedReading> instead = later.isEmpty()
+                ? Map.of()
+                : readings.recordedOf(siteId, later).stream()
+                        .collect(Collectors.toMap(RecordedReading::id, Function.identity()));
+        Known known = new Known(siteId);
+        return changed.stream()
+                .map(reading -> known.undone(reading, reading.correctedBy().map(instead::get)))
+                .toList();
+    }
+
     private void each(
             long siteId,
             Function<Long, List<RecordedReading>> following,
@@ -121,6 +138,11 @@ public class ReadingLines {
                 line.accept(line(reading, Optional.empty(), earlier));
             }
             said.forEach(verdict -> line.accept(line(reading, Optional.of(verdict), earlier)));
+        }
+
+        ReadingUndone undone(RecordedReading reading, Optional<RecordedReading> instead) {
+            PointFacts point = Given.of(points.get(reading.pointId()));
+            return new ReadingUndone(reading, point, Given.of(places.get(point.enclosureId())), instead);
         }
 
         private ReadingLine line(
