@@ -95,7 +95,7 @@ class ExportMeasure {
     private void fill(SiteFacts site, SignedIn keeper, long enclosure, MeterFacts meter, SpeciesFacts species) {
         int visits = READINGS / ENCLOSURES / 4;
         database.sql("insert into visit (site_id, enclosure_id, person_id, entry_key, begun_at, day_only)"
-                        + " select :site, :enclosure, :person, random_uuid(), dateadd('second', -x * :apart, :now), false"
+                        + " select :site, :enclosure, :person, random_uuid(), dateadd('second', -x * cast(:apart as bigint), cast(:now as timestamp with time zone)), false"
                         + " from system_range(1, :visits)")
                 .param("site", site.id())
                 .param("enclosure", enclosure)

@@ -33,7 +33,8 @@ public class TestDatabase implements ApplicationContextInitializer<ConfigurableA
     /** In memory; on the disk, as the program keeps it, with {@code -Ddapple.test.database=file}: for what is measured. */
     private static Map<String, Object> h2() {
         if ("file".equals(System.getProperty("dapple.test.database"))) {
-            return Map.of("dapple.data", System.getProperty("java.io.tmpdir") + "/dapple-" + UUID.randomUUID());
+            String folder = System.getProperty("java.io.tmpdir") + "/dapple-" + UUID.randomUUID();
+            return Map.of("spring.datasource.url", "jdbc:h2:file:" + folder + "/dapple;WRITE_DELAY=0");
         }
         return Map.of("spring.datasource.url", "jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
     }
