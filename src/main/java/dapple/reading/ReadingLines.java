@@ -14,6 +14,7 @@ import dapple.target.Target;
 import dapple.target.Targets;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.data.domain.Limit;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -80,18 +82,32 @@ public class ReadingLines {
     /** Of those that were taken over [from, to) the ones that were corrected or withdrawn, oldest first. */
     @Transactional(readOnly = true)
     public List<ReadingUndone> undone(long siteId, Instant from, Instant to) {
-        List<RecordedReading> changed = readings.changed(siteId, from, to);
-        List<Long> later = changed.stream()
-                .flatMap(reading -> reading.correctedBy().stream())
-                .toList();
-        Map<Long, RecordedReading> instead = later.isEmpty()
-                ? Map.of()
-                : readings.recordedOf(siteId, later).stream()
-                        .collect(Collectors.toMap(RecordedReading::id, Function.identity()));
         Known known = new Known(siteId);
-        return changed.stream()
-                .map(reading -> known.undone(reading, reading.correctedBy().map(instead::get)))
+        return recorded(siteId, changed(siteId)).values().stream()
+                .filter(reading -> !reading.takenAt().isBefore(from) && reading.takenAt().isBefore(to))
+                .sorted(Comparator.comparing(RecordedReading::takenAt).thenComparing(RecordedReading::id))
+                .map(reading -> known.undone(reading, instead(siteId, reading)))
                 .toList();
+    }
+
+    private List<Long> changed(long siteId) {
+        return Stream.concat(readings.corrected(siteId).stream(), readings.withdrawn(siteId).stream())
+                .distinct()
+                .toList();
+    }
+
+    private Optional<RecordedReading> instead(long siteId, RecordedReading reading) {
+        return reading.correctedBy().flatMap(later -> readings.recorded(siteId, later));
+    }
+
+    /** By their numbers; a few at a time, as statements may not name any number of them. */
+    private Map<Long, RecordedReading> recorded(long siteId, List<Long> ids) {
+        Map<Long, RecordedReading> found = new HashMap<>();
+        for (int at = 0; at < ids.size(); at += AT_ONCE.max()) {
+            List<Long> some = ids.subList(at, Math.min(ids.size(), at + AT_ONCE.max()));
+            readings.recordedOf(siteId, some).forEach(reading -> found.put(reading.id(), reading));
+        }
+        return found;
     }
 
     private void each(

@@ -15,8 +15,8 @@ interface VerdictRepository extends JpaRepository<Verdict, Long> {
     @Query(HistoryVerdict.SELECT + "where d.readingId in :readingIds order by d.id")
     List<HistoryVerdict> ofReadings(Collection<Long> readingIds);
 
-    /** What is said now of all readings of a site whose numbers lie in a range, both ends included. */
-    @Query(HistoryVerdict.SELECT + "where d.siteId = :siteId and d.readingId between :first and :last "
+    /** What is said now of all readings of a site whose numbers lie in a range, both ends included; by their index, not by the site's. */
+    @Query(HistoryVerdict.SELECT + "where d.siteId + 0 = :siteId and d.readingId between :first and :last "
             + "and d.replacedAt is null order by d.readingId, d.id")
     List<HistoryVerdict> standingBetween(long siteId, long first, long last);
 

@@ -20,7 +20,7 @@ public final class LibreOffice {
 
     /** Opens a file and saves it as another kind, such as {@code fods}. */
     public static Path convert(Path file, String kind) throws IOException, InterruptedException {
-        Path folder = file.toAbsolutePath().getParent();
+        Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElseThrow();
         Process process = new ProcessBuilder(
                         program().orElseThrow().toString(),
                         "-env:UserInstallation=" + folder.resolve("office").toUri(),
