@@ -84,7 +84,8 @@ public class ReadingLines {
     public List<ReadingUndone> undone(long siteId, Instant from, Instant to) {
         Known known = new Known(siteId);
         return recorded(siteId, changed(siteId)).values().stream()
-                .filter(reading -> !reading.takenAt().isBefore(from) && reading.takenAt().isBefore(to))
+                .filter(reading ->
+                        !reading.takenAt().isBefore(from) && reading.takenAt().isBefore(to))
                 .sorted(Comparator.comparing(RecordedReading::takenAt).thenComparing(RecordedReading::id))
                 .map(reading -> known.undone(reading, instead(siteId, reading)))
                 .toList();

@@ -208,8 +208,7 @@ class RestoreIT {
     void aRecordShowsTheReadingsOfItsTime() {
         assertThat(before.getOrDefault(READINGS, "").lines())
                 .hasSizeGreaterThan(1)
-                .containsAll(
-                        ofTheRecord.getOrDefault(READINGS, "none").lines().toList());
+                .containsAll(ofTheRecord.getOrDefault(READINGS, "none").lines().toList());
     }
 
     private static String main(Map<String, String> pages, String path) {

@@ -8,6 +8,7 @@ import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.review.DecisionFacts;
 import dapple.review.ReviewRecords;
+import dapple.rig.RigChangeKind;
 import dapple.rig.RigChangeTold;
 import dapple.rig.RigChangesTold;
 import dapple.site.Formats;
@@ -29,7 +30,7 @@ import org.springframework.stereotype.Component;
 class YearSummary {
     private static final List<Double> ENCLOSURE_COLUMNS = List.of(0.0, 0.3, 0.47, 0.62, 0.77, 0.9);
     private static final List<Double> METER_COLUMNS = List.of(0.0, 0.12, 0.42, 0.6, 0.85);
-    private static final List<Double> SUM_COLUMNS = List.of(0.0, 0.28);
+    private static final List<Double> SUM_COLUMNS = List.of(0.0, 0.34);
 
     /** So that it stays a summary; the sheets hold all. */
     private static final int MOST_ENCLOSURES = 60;
@@ -81,16 +82,16 @@ class YearSummary {
     }
 
     private void head(RecordMaking making, YearOfWeeks year, TextPages pages) {
-        pages.title(say("summary.title", making.span().site().name()));
+        pages.title(say("summary.head", making.span().site().name()));
         pages.text(days(making));
         pages.text(say(
                 "summary.made",
                 making.madeBy(),
                 formats.dayAndTime(making.madeAt(), making.span().site().timeZone()),
                 making.span().site().timeZone().getId()));
-        pages.heading(say("summary.caution.title"));
+        pages.heading(say("summary.caution.head"));
         pages.text(say("summary.caution"));
-        pages.heading(say("summary.counts.title"));
+        pages.heading(say("summary.counts.head"));
         int lived = Math.toIntExact(animals.staysDuring(making.siteId(), making.from(), making.until()).stream()
                 .map(stay -> stay.animal().id())
                 .distinct()
@@ -158,6 +159,7 @@ class YearSummary {
                                 making.from(),
                                 making.span().to())
                         .stream()
+                        .filter(told -> told.change().kind() != RigChangeKind.FIRST_SET_UP)
                         .collect(Collectors.groupingBy(told -> told.change().enclosureId())));
     }
 
@@ -177,13 +179,15 @@ class YearSummary {
             if (decided.isEmpty() && touched.isEmpty()) {
                 return say("summary.off.nothing");
             }
-            return Stream.concat(
-                            kinds(decided, touched),
-                            decided.stream()
-                                    .map(DecisionFacts::text)
-                                    .filter(text -> !text.isBlank())
-                                    .skip(Math.max(0, decided.size() - 1)))
+            return Stream.concat(kinds(decided, touched), lastText(decided).stream())
                     .collect(Collectors.joining("; "));
+        }
+
+        private static Optional<String> lastText(List<DecisionFacts> decided) {
+            return decided.stream()
+                    .map(DecisionFacts::text)
+                    .filter(text -> !text.isBlank())
+                    .reduce((earlier, later) -> later);
         }
 
         private Stream<String> kinds(List<DecisionFacts> decided, List<RigChangeTold> touched) {
