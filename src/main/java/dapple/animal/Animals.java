@@ -190,6 +190,18 @@ public class Animals {
         return stays.ofAnimal(siteId, animalId).stream().map(Stay::facts).toList();
     }
 
+    /** The stays of all animals of a site that held at any time in [from, to), oldest first. */
+    @Transactional(readOnly = true)
+    public List<StayFacts> staysDuring(long siteId, Instant from, Instant to) {
+        return stays.during(siteId, from, to).stream().map(Stay::facts).toList();
+    }
+
+    /** What was withdrawn over [from, to), oldest first. */
+    @Transactional(readOnly = true)
+    public List<StayRecord> staysWithdrawn(long siteId, Instant from, Instant to) {
+        return stays.withdrawn(siteId, from, to).stream().map(Stay::record).toList();
+    }
+
     /** Everything that was ever said of where an animal was, newest first. */
     @Transactional(readOnly = true)
     public List<StayRecord> stayRecord(long siteId, long animalId) {

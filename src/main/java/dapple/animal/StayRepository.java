@@ -78,4 +78,13 @@ interface StayRepository extends JpaRepository<Stay, Long> {
             union select s.toAt from Stay s
             where s.siteId = :siteId and s.enclosureId = :enclosureId and s.withdrawnAt is null and s.toAt is not null""")
     List<Instant> turns(long siteId, long enclosureId);
+
+    /** What held at any time in [from, to). */
+    @Query("select s from Stay s join fetch s.animal where s.siteId = :siteId and s.withdrawnAt is null "
+            + "and s.fromAt < :to and (s.toAt is null or s.toAt > :from) order by s.fromAt, s.id")
+    List<Stay> during(long siteId, Instant from, Instant to);
+
+    @Query("select s from Stay s join fetch s.animal where s.siteId = :siteId "
+            + "and s.withdrawnAt >= :from and s.withdrawnAt < :to order by s.withdrawnAt, s.id")
+    List<Stay> withdrawn(long siteId, Instant from, Instant to);
 }

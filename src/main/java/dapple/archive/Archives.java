@@ -97,7 +97,7 @@ public class Archives {
         zip.flush();
         Map<String, Long> rows = writeTables(tables, scope, connection, zip);
         if (scope instanceof ArchiveScope.Year year) {
-            writeSheets(year.span(), zip);
+            writeSheets(new RecordMaking(year.span(), madeBy, begun, zip::sums), zip);
         }
         Manifest manifest = manifest(scope, madeBy, begun, rows, zip.sums());
         zip.entry(Manifest.ENTRY, to -> to.write(manifest.json()));
@@ -144,9 +144,9 @@ public class Archives {
         }
     }
 
-    private void writeSheets(RecordSpan span, SummedZip zip) throws IOException {
+    private void writeSheets(RecordMaking making, SummedZip zip) throws IOException {
         for (RecordSheet sheet : sheets.orderedStream().toList()) {
-            zip.entry("sheets/" + sheet.fileName(), to -> sheet.content().write(span, to));
+            zip.entry("sheets/" + sheet.fileName(), to -> sheet.content().write(making, to));
         }
     }
 

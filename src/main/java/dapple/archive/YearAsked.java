@@ -1,10 +1,10 @@
 package dapple.archive;
 
+import dapple.site.FileName;
 import dapple.site.SiteFacts;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -13,7 +13,6 @@ record YearAsked(String name, RecordSpan span) {
     static final String LAST_MONTHS = "last-12-months";
 
     private static final Pattern YEAR = Pattern.compile("(19|20)\\d\\d");
-    private static final Pattern NOT_IN_NAMES = Pattern.compile("[^\\p{L}\\p{N}]+");
 
     /** What is meant by a year's number or by the words for the last months; empty for anything else, and for the future. */
     static Optional<YearAsked> of(String typed, SiteFacts site, Instant now) {
@@ -38,7 +37,6 @@ record YearAsked(String name, RecordSpan span) {
     }
 
     String fileName() {
-        String site = NOT_IN_NAMES.matcher(span.site().name().strip()).replaceAll("-");
-        return "dapple-" + site.toLowerCase(Locale.ROOT) + "-" + name + ".zip";
+        return FileName.of(span.site(), name, "zip");
     }
 }

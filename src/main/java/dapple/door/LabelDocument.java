@@ -6,8 +6,9 @@ import com.google.zxing.WriterException;
 import com.google.zxing.common.BitMatrix;
 import com.google.zxing.qrcode.QRCodeWriter;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
-import dapple.door.LabelFont.Fitted;
 import dapple.door.LabelSheet.Cell;
+import dapple.site.PdfFont;
+import dapple.site.PdfFont.Fitted;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -39,9 +40,9 @@ final class LabelDocument {
 
     private final LabelSheet sheet;
     private final PDDocument document;
-    private final LabelFont bold = LabelFont.bold();
-    private final LabelFont plain = LabelFont.plain();
-    private final LabelFont even = LabelFont.even();
+    private final PdfFont bold = PdfFont.bold();
+    private final PdfFont plain = PdfFont.plain();
+    private final PdfFont even = PdfFont.even();
 
     private LabelDocument(LabelSheet sheet, PDDocument document) {
         this.sheet = sheet;

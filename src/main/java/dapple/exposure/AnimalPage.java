@@ -60,7 +60,7 @@ class AnimalPage {
 
     /** Puts it in the model; times as typed, none for the usual period. */
     ShownLight show(SignedIn me, long animalId, @Nullable String from, @Nullable String to, Model model) {
-        AnimalHistory history = animals.historyOf(me.siteId(), animalId);
+        AnimalHistory history = history(me, animalId);
         AskedPeriod asked = AskedPeriod.of(from, to, last(history, me));
         Exposure exposure = exposures.of(me, history, asked.period());
         Map<Long, EnclosureFacts> places =
@@ -80,6 +80,16 @@ class AnimalPage {
         model.addAttribute("targetWords", targetWords(versions, asked.period(), me));
         order(me, history, exposure, places, model);
         return new ShownLight(exposure, meterById, versions);
+    }
+
+    AnimalHistory history(SignedIn me, long animalId) {
+        return animals.historyOf(me.siteId(), animalId);
+    }
+
+    /** The light of the period that is asked for, as typed. */
+    Exposure exposure(SignedIn me, AnimalHistory history, @Nullable String from, @Nullable String to) {
+        return exposures.of(
+                me, history, AskedPeriod.of(from, to, last(history, me)).period());
     }
 
     /** Of a group; an animal is one. */

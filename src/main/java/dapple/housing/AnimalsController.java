@@ -55,13 +55,17 @@ class AnimalsController {
             @RequestParam(defaultValue = "") String shown,
             @RequestParam(defaultValue = "") String page,
             Model model) {
-        AnimalFilter filter = new AnimalFilter(
-                text.replaceAll("\\p{Cntrl}", ""), Asked.id(species), Asked.id(enclosure), shown(shown));
+        AnimalFilter filter = filter(text, species, enclosure, shown);
         Page<AnimalDetails> found = animals.found(me.siteId(), filter, pageIndex(page));
         model.addAttribute("filter", filter);
         model.addAttribute("animals", found);
         show(me.siteId(), found.getContent(), model);
         return "housing/animals";
+    }
+
+    static AnimalFilter filter(String text, String species, String enclosure, String shown) {
+        return new AnimalFilter(
+                text.replaceAll("\\p{Cntrl}", ""), Asked.id(species), Asked.id(enclosure), shown(shown));
     }
 
     private void show(long siteId, List<AnimalDetails> found, Model model) {

@@ -12,7 +12,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /** The calibrations of meters: entered, and withdrawn where they are wrong, never edited. */
 @Service
-class Calibrations {
+public class Calibrations {
     private final Meters meters;
     private final CalibrationRepository calibrations;
     private final ApplicationEventPublisher events;

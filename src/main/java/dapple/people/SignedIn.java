@@ -2,6 +2,7 @@ package dapple.people;
 
 import dapple.site.Author;
 import dapple.site.Settings;
+import dapple.site.SiteFacts;
 import java.io.Serializable;
 import java.security.Principal;
 import java.time.ZoneId;
@@ -26,6 +27,11 @@ public record SignedIn(
     @Override
     public String getName() {
         return signInName;
+    }
+
+    /** The site that they work at. */
+    public SiteFacts site() {
+        return new SiteFacts(siteId, siteName, zone);
     }
 
     public boolean may(Action action) {

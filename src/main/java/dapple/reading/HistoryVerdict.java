@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param target number of the target version
  * @param certificate of the calibration
  * @param factor of the calibration, where the meter showed the amount: true value over displayed value
+ * @param calibratedAt when the meter was calibrated
  * @param calibratedSince when the calibration was recorded
  * @param orderId the vet's order that it was judged by
  */
@@ -24,6 +25,7 @@ public record HistoryVerdict(
         Optional<Integer> target,
         Optional<String> certificate,
         Optional<Double> factor,
+        Optional<Instant> calibratedAt,
         Optional<Instant> calibratedSince,
         Optional<Long> orderId,
         Instant judgedAt,
@@ -31,7 +33,7 @@ public record HistoryVerdict(
 
     static final String SELECT =
             "select new dapple.reading.HistoryVerdict(d.readingId, d.speciesId, d.state, d.amount, "
-                    + "d.low, d.high, t.number, c.certificate, d.factor, c.recordedAt, d.vetOrderId, d.judgedAt, d.replacedAt) from Verdict d "
+                    + "d.low, d.high, t.number, c.certificate, d.factor, c.calibratedAt, c.recordedAt, d.vetOrderId, d.judgedAt, d.replacedAt) from Verdict d "
                     + "left join TargetVersion t on t.id = d.targetVersionId left join Calibration c on c.id = d.calibrationId ";
 
     /** Of the columns in the order in which the query names them. */
@@ -45,6 +47,7 @@ public record HistoryVerdict(
             @Nullable Integer target,
             @Nullable String certificate,
             @Nullable Double factor,
+            @Nullable Instant calibratedAt,
             @Nullable Instant calibratedSince,
             @Nullable Long orderId,
             Instant judgedAt,
@@ -58,6 +61,7 @@ public record HistoryVerdict(
                 Optional.ofNullable(target),
                 Optional.ofNullable(certificate),
                 Optional.ofNullable(factor),
+                Optional.ofNullable(calibratedAt),
                 Optional.ofNullable(calibratedSince),
                 Optional.ofNullable(orderId),
                 judgedAt,

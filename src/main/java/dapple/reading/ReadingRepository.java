@@ -115,10 +115,10 @@ interface ReadingRepository extends Repository<Reading, Long> {
     @Query(RecordedReading.SELECT + "where r.siteId = :siteId and r.id in :readingIds order by r.takenAt, r.id")
     List<RecordedReading> recordedOf(long siteId, Collection<Long> readingIds);
 
-    /** What was read at points over [from, to) as asked and still stands. */
+    /** What was read at points over [from, to) as asked and still stands; the times first, as many points take long to compare. */
     @Query("select new dapple.reading.StepTaken(r.pointId, r.quantity, r.takenAt) from Reading r "
-            + "where r.siteId = :siteId and r.pointId in :points and r.heldAsAsked = true "
-            + "and r.takenAt >= :from and r.takenAt < :to and " + CURRENT)
+            + "where r.siteId = :siteId and r.takenAt >= :from and r.takenAt < :to "
+            + "and r.pointId in :points and r.heldAsAsked = true and " + CURRENT)
     List<StepTaken> taken(long siteId, Collection<Long> points, Instant from, Instant to);
 
     /** What is asked at points now and was read there before an instant. */
@@ -126,4 +126,24 @@ interface ReadingRepository extends Repository<Reading, Long> {
             + "where m.siteId = :siteId and m.id in :points and exists (select 1 from Reading r "
             + "where r.pointId = m.id and r.quantity = q and r.takenAt < :before)")
     List<StepKnown> known(long siteId, Collection<Long> points, Instant before);
+
+    /**
+     * The next of those that were taken over [from, to), whatever became of them, in the order in which they were stored. By
+     * the index of sites the embedded database would look at all of a site for each few; the sum keeps it to the key.
+     */
+    @Query(RecordedReading.SELECT + "where r.siteId + 0 = :siteId and r.id > :after and r.takenAt >= :from "
+            + "and r.takenAt < :to order by r.id")
+    List<RecordedReading> recordedAfter(long siteId, long after, Instant from, Instant to, Limit limit);
+
+    /** The same at some points and of some quantities, of all times. */
+    @Query(RecordedReading.SELECT + "where r.siteId + 0 = :siteId and r.id > :after and r.pointId in :points "
+            + "and r.quantity in :quantities order by r.id")
+    List<RecordedReading> recordedAfterAt(
+            long siteId, long after, Collection<Long> points, Collection<Quantity> quantities, Limit limit);
+
+    @Query("select r.supersedesId from Reading r where r.siteId = :siteId and r.supersedesId is not null")
+    List<Long> corrected(long siteId);
+
+    @Query("select w.readingId from ReadingWithdrawal w where w.siteId = :siteId")
+    List<Long> withdrawn(long siteId);
 }

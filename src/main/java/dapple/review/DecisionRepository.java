@@ -27,4 +27,8 @@ interface DecisionRepository extends Repository<Decision, Long> {
             select d from Decision d where d.siteId = :siteId and d.enclosureId = :enclosureId and d.madeAt <= :at
             and (d.untilOn is null or d.untilOn >= :day) order by d.madeAt desc, d.id desc""")
     List<Decision> standing(long siteId, long enclosureId, Instant at, LocalDate day, Limit limit);
+
+    @Query("select d from Decision d where d.siteId = :siteId and d.madeAt >= :from and d.madeAt < :to "
+            + "order by d.madeAt, d.id")
+    List<Decision> between(long siteId, Instant from, Instant to);
 }

@@ -33,6 +33,12 @@ public class ReviewRecords {
                 .toList();
     }
 
+    /** What was decided at a site over [from, to), oldest first. */
+    @Transactional(readOnly = true)
+    public List<DecisionFacts> decisions(long siteId, Instant from, Instant to) {
+        return decisions.between(siteId, from, to).stream().map(Decision::facts).toList();
+    }
+
     /** The alarms that nobody had seen at an instant, newest first. */
     @Transactional(readOnly = true)
     public List<AlarmOnRecord> alarms(long siteId, long enclosureId, Instant at) {

@@ -38,7 +38,7 @@ public class Rounds {
     @Transactional(readOnly = true)
     public PlanNow of(SignedIn me, long planId) {
         SiteDay day = day(me);
-        return logs.rows(me, planId, day).now(day);
+        return logs.rows(me.siteId(), planId, day).now(day);
     }
 
     /**
@@ -48,7 +48,7 @@ public class Rounds {
      */
     @Transactional(readOnly = true)
     public WalkFacts walk(SignedIn me, long planId, LocalDate dueOn) {
-        WalkLog log = logs.of(me, planId, day(me), dueOn);
+        WalkLog log = logs.of(me.siteId(), planId, day(me), dueOn);
         if (!log.has(dueOn)) {
             throw new NotFoundException();
         }

@@ -1,7 +1,6 @@
 package dapple.round;
 
 import dapple.enclosure.Enclosures;
-import dapple.people.SignedIn;
 import dapple.reading.StepsTaken;
 import dapple.site.NotFoundException;
 import java.time.Instant;
@@ -27,8 +26,8 @@ class WalkLogs {
         this.enclosures = enclosures;
     }
 
-    PlanRows rows(SignedIn me, long planId, SiteDay day) {
-        List<StepRow> rows = stops.rowsOf(me.siteId(), planId, day.today(), day.now());
+    PlanRows rows(long siteId, long planId, SiteDay day) {
+        List<StepRow> rows = stops.rowsOf(siteId, planId, day.today(), day.now());
         if (rows.isEmpty()) {
             throw new NotFoundException();
         }
@@ -36,19 +35,26 @@ class WalkLogs {
     }
 
     /** Of one walk, as long as its time lasts. */
-    WalkLog of(SignedIn me, long planId, SiteDay day, LocalDate dueOn) {
-        PlanRows rows = rows(me, planId, day);
+    WalkLog of(long siteId, long planId, SiteDay day, LocalDate dueOn) {
+        PlanRows rows = rows(siteId, planId, day);
         LocalDate next = rows.plan().days().nextAfter(dueOn).orElse(day.today());
-        return of(me, rows, day, new Days(dueOn, next));
+        return of(siteId, rows, day, new Days(dueOn, next));
     }
 
     /** Of all walks since a day. */
-    WalkLog since(SignedIn me, long planId, SiteDay day, LocalDate from) {
+    WalkLog since(long siteId, long planId, SiteDay day, LocalDate from) {
         LocalDate next = day.today().plusDays(Cadence.Every.MOST);
-        return of(me, rows(me, planId, day), day, new Days(from, next));
+        return of(siteId, rows(siteId, planId, day), day, new Days(from, next));
     }
 
-    private WalkLog of(SignedIn me, PlanRows rows, SiteDay day, Days days) {
+    /** Of the walks that were due from one day to another, both included. */
+    WalkLog between(long siteId, long planId, SiteDay day, LocalDate from, LocalDate to) {
+        PlanRows rows = rows(siteId, planId, day);
+        LocalDate next = rows.plan().days().nextAfter(to).orElse(day.today());
+        return of(siteId, rows, day, new Days(from, next.isBefore(to) ? to : next));
+    }
+
+    private WalkLog of(long siteId, PlanRows rows, SiteDay day, Days days) {
         Map<LocalDate, WalkSaid> said = walks.between(rows.plan().id(), days.from(), days.to()).stream()
                 .collect(Collectors.toMap(RoundWalk::dueOn, RoundWalk::said));
         Instant start = said.values().stream()
@@ -65,9 +71,9 @@ class WalkLogs {
                 rows,
                 day,
                 said,
-                stepsTaken.at(me.siteId(), points, start, end),
-                stepsTaken.knownBefore(me.siteId(), points, start),
-                enclosures.plannedOff(me.siteId(), rows.enclosures(), start, end));
+                stepsTaken.at(siteId, points, start, end),
+                stepsTaken.knownBefore(siteId, points, start),
+                enclosures.plannedOff(siteId, rows.enclosures(), start, end));
     }
 
     private record Days(LocalDate from, LocalDate to) {}

@@ -1,7 +1,9 @@
 package dapple.site;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.CookieValue;
@@ -28,6 +30,14 @@ class LayoutAdvice {
     @ModelAttribute("scheme")
     Scheme scheme(@CookieValue(name = SCHEME_COOKIE, required = false) @Nullable String chosen) {
         return Scheme.night.name().equals(chosen) ? Scheme.night : Scheme.day;
+    }
+
+    /** What the page was asked with, so that its list as a file is asked with the same. */
+    @ModelAttribute("askedWith")
+    String askedWith(HttpServletRequest request) {
+        return Optional.ofNullable(request.getQueryString())
+                .map(query -> "?" + query)
+                .orElse("");
     }
 
     @ModelAttribute("now")

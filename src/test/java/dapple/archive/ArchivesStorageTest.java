@@ -145,7 +145,8 @@ class ArchivesStorageTest {
         beans.addBean(
                 "sheet",
                 new RecordSheet(
-                        "names.txt", (span, to) -> to.write(bytes(span.site().name()))));
+                        "names.txt",
+                        (making, to) -> to.write(bytes(making.span().site().name()))));
         Archives withSheet = new Archives(
                 database,
                 new JdbcTransactionManager(database),

@@ -2,6 +2,7 @@ package dapple.archive;
 
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dapple.lamp.LampClass;
 import dapple.meter.MeterFacts;
@@ -48,11 +49,12 @@ class Stock {
         agedByTwoYears(old);
         long first = read(keeper, home, meter, "3.4");
         pages.perform(post("/readings/" + first + "/correction")
-                .param("key", UUID.randomUUID().toString())
-                .param("amount", "4.3")
-                .param("reason", "a, \"typed\" wrong\r\nand 0,1 µm — é")
-                .with(csrf())
-                .with(collection.as(keeper)));
+                        .param("key", UUID.randomUUID().toString())
+                        .param("amount", "4.3")
+                        .param("reason", "a, \"typed\" wrong, and 0,1 µm — é")
+                        .with(csrf())
+                        .with(collection.as(keeper)))
+                .andExpect(status().is3xxRedirection());
         picture(site, home, keeper, old);
         picture(site, home, keeper, first);
         return new Kept(site, keeper, home, old, first);

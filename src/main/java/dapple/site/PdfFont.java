@@ -1,8 +1,10 @@
-package dapple.door;
+package dapple.site;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -10,7 +12,7 @@ import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts.FontName;
 
 /** A font of every PDF reader. It has the letters of western Europe; for others something like them stands, or a question mark. */
-final class LabelFont {
+public final class PdfFont {
     private static final float SMALLEST_POINTS = 6;
     private static final float STEP_POINTS = 0.5F;
     private static final float UNITS_PER_POINT = 1000;
@@ -23,29 +25,29 @@ final class LabelFont {
 
     private final PDFont font;
 
-    private LabelFont(FontName name) {
+    private PdfFont(FontName name) {
         this.font = new PDType1Font(name);
     }
 
-    static LabelFont plain() {
-        return new LabelFont(FontName.HELVETICA);
+    public static PdfFont plain() {
+        return new PdfFont(FontName.HELVETICA);
     }
 
-    static LabelFont bold() {
-        return new LabelFont(FontName.HELVETICA_BOLD);
+    public static PdfFont bold() {
+        return new PdfFont(FontName.HELVETICA_BOLD);
     }
 
     /** In which every character is as wide as any other. */
-    static LabelFont even() {
-        return new LabelFont(FontName.COURIER_BOLD);
+    public static PdfFont even() {
+        return new PdfFont(FontName.COURIER_BOLD);
     }
 
-    PDFont font() {
+    public PDFont font() {
         return font;
     }
 
     /** A text as the font can show it. */
-    String printable(String text) {
+    public String printable(String text) {
         return Normalizer.normalize(text, Normalizer.Form.NFC)
                 .codePoints()
                 .mapToObj(Character::toString)
@@ -73,7 +75,7 @@ final class LabelFont {
     }
 
     /** The text in the largest size up to one in which it fits into a width; what is too long even so is cut. */
-    Fitted fit(String text, float mostPoints, float widthPoints) {
+    public Fitted fit(String text, float mostPoints, float widthPoints) {
         String shown = printable(text);
         float size = mostPoints;
         while (size > SMALLEST_POINTS && width(shown, size) > widthPoints) {
@@ -93,6 +95,22 @@ final class LabelFont {
         return text.substring(0, end) + CUT;
     }
 
+    /** The text in lines that fit into a width, broken between words; a word that is longer than a line is cut. */
+    public List<String> wrap(String text, float size, float widthPoints) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : printable(text).split(" ", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && width(longer, size) > widthPoints) {
+                lines.add(line);
+                longer = word;
+            }
+            line = cut(longer, size, widthPoints);
+        }
+        lines.add(line);
+        return lines;
+    }
+
     private float width(String text, float size) {
         try {
             return font.getStringWidth(text) / UNITS_PER_POINT * size;
@@ -102,5 +120,5 @@ final class LabelFont {
     }
 
     /** A text with the size that it is set in. */
-    record Fitted(String text, LabelFont font, float points) {}
+    public record Fitted(String text, PdfFont font, float points) {}
 }
