@@ -48,12 +48,14 @@ class DemoTour {
     private Optional<Long> id(long siteId, DemoTourRow row) {
         return switch (row.thing()) {
             case NONE -> Optional.of(0L);
-            case ENCLOSURE -> first(enclosures.inWalkingOrder(siteId).stream()
-                    .filter(one -> one.code().equals(row.name()))
-                    .map(EnclosureFacts::id));
-            case ANIMAL -> first(animals.here(siteId).stream()
-                    .filter(one -> one.name().equals(row.name()))
-                    .map(AnimalFacts::id));
+            case ENCLOSURE ->
+                first(enclosures.inWalkingOrder(siteId).stream()
+                        .filter(one -> one.code().equals(row.name()))
+                        .map(EnclosureFacts::id));
+            case ANIMAL ->
+                first(animals.here(siteId).stream()
+                        .filter(one -> one.name().equals(row.name()))
+                        .map(AnimalFacts::id));
             case FINDING -> first(findings.open(siteId).stream().map(FindingFacts::id));
         };
     }

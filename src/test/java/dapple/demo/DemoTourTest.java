@@ -28,11 +28,12 @@ class DemoTourTest {
         messages.setBasename("messages");
         Set<String> keys = rows.stream().map(DemoTourRow::stop).collect(Collectors.toSet());
 
-        assertThat(keys).allSatisfy(key -> assertThatCode(() -> {
-                    messages.getMessage("tour.at." + key, null, Locale.ROOT);
-                    messages.getMessage("tour.look." + key, null, Locale.ROOT);
-                })
-                .doesNotThrowAnyException());
+        assertThat(keys)
+                .allSatisfy(key -> assertThatCode(() -> {
+                            messages.getMessage("tour.at." + key, null, Locale.ROOT);
+                            messages.getMessage("tour.look." + key, null, Locale.ROOT);
+                        })
+                        .doesNotThrowAnyException());
     }
 
     @Test
