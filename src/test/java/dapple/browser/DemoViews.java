@@ -34,6 +34,7 @@ final class DemoViews {
                 View.of("/animals/{animalId}/history", "inspector", thistle() + "/history"),
                 View.of("/backups", "admin", "/backups"),
                 View.of("/records", "inspector", "/records"),
+                View.of("/tour", "keeper", "/tour"),
                 View.of("/records/import", "supervisor", "/records/import"),
                 View.of("/circuits", "supervisor", "/circuits"),
                 View.of("/circuits/new", "supervisor", "/circuits/new"),
@@ -273,6 +274,7 @@ final class DemoViews {
                 View.of("no rig", "supervisor", "/enclosures/" + ids.enclosure("E08") + "/rig"),
                 View.of("the rig of two species", "supervisor", "/enclosures/" + ids.enclosure("E13") + "/rig"),
                 View.of("more for a keeper", "keeper", "/more"),
+                View.of("a stop of the tour", "supervisor", "/review?tour=1"),
                 View.of("rooms for a keeper", "keeper", "/rooms"),
                 View.of("a walk without a meter", "keeper", walk("Snake room and annex")),
                 View.of(

@@ -3,6 +3,7 @@ package dapple.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -31,6 +33,11 @@ class PicturesIT {
 
     private static final int A4_HEIGHT = 1123;
     private static final String SEARCHED = "The search is done";
+    private static final String BEING_MADE = "A backup is being made";
+    private static final int MOST_LOOKS = 200;
+
+    @TempDir
+    private Path sheets;
 
     @Autowired
     private Browser browser;
@@ -97,6 +104,10 @@ class PicturesIT {
         picture("animal-" + device, width, page -> page.signInAs("vet").open("/animals/" + ids.animal("Thistle")));
         picture("audit-" + device, width, page -> page.signInAs("inspector").open(audit("E07")));
         picture("people-" + device, width, page -> page.signInAs("admin").open("/people"));
+        picture("import-try-" + device, width, this::tryASheet);
+        picture("backups-" + device, width, this::backUp);
+        picture("records-" + device, width, page -> page.signInAs("inspector").open("/records"));
+        picture("tour-" + device, width, page -> page.signInAs("keeper").open("/tour"));
     }
 
     @Test
@@ -155,6 +166,39 @@ class PicturesIT {
             page.type("amounts" + row, shown.get(row));
         }
         page.press("Fit the curve").await("What the readings say");
+    }
+
+    /** One row of it is bad, so that nothing is stored. */
+    private void tryASheet(Browser page) {
+        String sheet = """
+                Enclosure,Species,Date,Basking UVI,Shade UVI
+                F1,Pogona vitticeps,2025-11-13,3.4,0.1
+                F2,Testudo hermanni,2025-11-13,2.9,0.0
+                F2,Testudo hermanni,2025-11-20,much,0.0
+                """;
+        page.signInAs("admin")
+                .open("/records/import")
+                .attach("file", stored("weeks.csv", sheet))
+                .press("Look what is in it")
+                .await("What the columns of")
+                .press("Try it: store nothing yet")
+                .await("What would be stored");
+    }
+
+    private void backUp(Browser page) {
+        page.open("/backups").press("Back up now");
+        for (int look = 0; look < MOST_LOOKS && page.text().contains(BEING_MADE); look++) {
+            page.open("/backups");
+        }
+        assertThat(page.text()).contains("every sum compared");
+    }
+
+    private Path stored(String name, String text) {
+        try {
+            return Files.writeString(sheets.resolve(name), text);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
     }
 
     private String desk() {
