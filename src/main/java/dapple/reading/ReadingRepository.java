@@ -115,10 +115,11 @@ interface ReadingRepository extends Repository<Reading, Long> {
     @Query(RecordedReading.SELECT + "where r.siteId = :siteId and r.id in :readingIds order by r.takenAt, r.id")
     List<RecordedReading> recordedOf(long siteId, Collection<Long> readingIds);
 
-    /** What was read at points over [from, to) as asked and still stands; the times first, as many points take long to compare. */
-    @Query("select new dapple.reading.StepTaken(r.pointId, r.quantity, r.takenAt) from Reading r "
-            + "where r.siteId = :siteId and r.takenAt >= :from and r.takenAt < :to "
-            + "and r.pointId in :points and r.heldAsAsked = true and " + CURRENT)
+    /** What is asked at points now and was read over [from, to) as asked and still stands, by the index of each step. */
+    @Query("select new dapple.reading.StepTaken(r.pointId, r.quantity, r.takenAt) from MeasuringPoint m "
+            + "join m.quantities q join Reading r on r.pointId = m.id and r.quantity = q "
+            + "where m.siteId = :siteId and m.id in :points and r.takenAt >= :from and r.takenAt < :to "
+            + "and r.heldAsAsked = true and " + CURRENT)
     List<StepTaken> taken(long siteId, Collection<Long> points, Instant from, Instant to);
 
     /** What is asked at points now and was read there before an instant. */
