@@ -55,9 +55,11 @@ public final class Program implements AutoCloseable {
         }
     }
 
+    /** Without the optimising compiler, which costs more than it gives in a short life; what is measured has it. */
     private static List<String> command(Path java, int port, Path data, String... arguments) {
-        List<String> command = new ArrayList<>(
-                List.of(java.toString(), "-Xmx256m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-jar"));
+        String compiler = System.getProperty("dapple.program.compiler", "-XX:TieredStopAtLevel=1");
+        List<String> command =
+                new ArrayList<>(List.of(java.toString(), "-Xmx256m", "-XX:+UseSerialGC", compiler, "-jar"));
         command.add(jar().toString());
         command.addAll(List.of("--server.address=127.0.0.1", "--server.port=" + port, "--dapple.data=" + data));
         command.addAll(List.of(arguments));
