@@ -11,7 +11,6 @@ import java.util.stream.Stream;
 /** What holds for every page: our own rules of page-rules.js, and WCAG 2.2 level A and AA as far as axe can tell. */
 final class PageRules {
     private static final List<String> TAGS = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
-    private static final List<String> CONTRAST = List.of("color-contrast");
     private static final String OWN = read("page-rules.js");
     private static final String AXE = read("/axe.min.js");
     private static final String RUN_AXE = """
@@ -25,28 +24,23 @@ final class PageRules {
 
     /** Every rule that the page breaks as it stands in the browser now, in words. */
     static List<String> brokenBy(Browser browser) {
-        return Stream.concat(own(browser).stream(), axe(browser, TAGS).stream()).toList();
+        return Stream.concat(own(browser).stream(), axe(browser).stream()).toList();
     }
 
-    /** Our own rules, and the colours: all that another size of a page of which all has been asked can break. */
+    /** Our own rules: all that another size of a page of which all has been asked can break, but for its colours. */
     static List<String> brokenByAnotherSize(Browser browser) {
-        return Stream.concat(own(browser).stream(), paleIn(browser).stream()).toList();
+        return own(browser);
     }
 
     private static List<String> own(Browser browser) {
         return words(browser.run(OWN));
     }
 
-    /** What cannot be read by its colours: all that another scheme of the same page can break. */
-    static List<String> paleIn(Browser browser) {
-        return axe(browser, CONTRAST);
-    }
-
-    private static List<String> axe(Browser browser, List<String> only) {
+    private static List<String> axe(Browser browser) {
         if (browser.run("return typeof axe;").equals("undefined")) {
             browser.run(AXE);
         }
-        return words(browser.runAsync(RUN_AXE, only));
+        return words(browser.runAsync(RUN_AXE, TAGS));
     }
 
     private static List<String> words(Object found) {

@@ -26,7 +26,7 @@ class CrashIT {
     private static final int KEEPERS = 4;
 
     /** Of all keepers together, before a kill. A write that comes half a second late would lose many of them. */
-    private static final int ACKNOWLEDGED_A_ROUND = 60;
+    private static final int ACKNOWLEDGED_A_ROUND = 40;
 
     private static final int PATIENCE_SECONDS = 60;
 

@@ -84,7 +84,7 @@ class RejudgingStorageTest {
     private Clock clock;
 
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, 6);
+        return LongStream.rangeClosed(1, 3);
     }
 
     /** Once with each fact entered when it happened, once with all of them entered late and shuffled. */
