@@ -9,7 +9,6 @@ import dapple.meter.Meters;
 import dapple.review.DecisionFacts;
 import dapple.review.ReviewRecords;
 import dapple.rig.RigChangeKind;
-import dapple.rig.RigChangeTold;
 import dapple.rig.RigChangesTold;
 import dapple.site.Formats;
 import java.io.IOException;
@@ -21,7 +20,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 
@@ -137,7 +135,8 @@ class YearSummary {
             pages.text(say(year.readings() == 0 ? "summary.off.unread" : "summary.off.none"));
             return;
         }
-        Done done = done(making, off.stream().map(one -> one.enclosure().id()).toList());
+        DoneAbout done =
+                done(making, off.stream().map(one -> one.enclosure().id()).toList());
         off.stream()
                 .limit(MOST_OFF_TARGET)
                 .forEach(one -> pages.text(say(
@@ -148,8 +147,9 @@ class YearSummary {
         more(off.size() - MOST_OFF_TARGET, "enclosures.csv", pages);
     }
 
-    private Done done(RecordMaking making, List<Long> enclosures) {
-        return new Done(
+    private DoneAbout done(RecordMaking making, List<Long> enclosures) {
+        return new DoneAbout(
+                words,
                 review.decisions(making.siteId(), making.from(), making.span().to()).stream()
                         .collect(Collectors.groupingBy(DecisionFacts::enclosureId)),
                 changes
@@ -161,45 +161,6 @@ class YearSummary {
                         .stream()
                         .filter(told -> told.change().kind() != RigChangeKind.FIRST_SET_UP)
                         .collect(Collectors.groupingBy(told -> told.change().enclosureId())));
-    }
-
-    /** What was decided and changed, by enclosure. */
-    private final class Done {
-        private final Map<Long, List<DecisionFacts>> decisions;
-        private final Map<Long, List<RigChangeTold>> changed;
-
-        Done(Map<Long, List<DecisionFacts>> decisions, Map<Long, List<RigChangeTold>> changed) {
-            this.decisions = decisions;
-            this.changed = changed;
-        }
-
-        String said(long enclosure) {
-            List<DecisionFacts> decided = decisions.getOrDefault(enclosure, List.of());
-            List<RigChangeTold> touched = changed.getOrDefault(enclosure, List.of());
-            if (decided.isEmpty() && touched.isEmpty()) {
-                return say("summary.off.nothing");
-            }
-            return Stream.concat(kinds(decided, touched), lastText(decided).stream())
-                    .collect(Collectors.joining("; "));
-        }
-
-        private static Optional<String> lastText(List<DecisionFacts> decided) {
-            return decided.stream()
-                    .map(DecisionFacts::text)
-                    .filter(text -> !text.isBlank())
-                    .reduce((earlier, later) -> later);
-        }
-
-        private Stream<String> kinds(List<DecisionFacts> decided, List<RigChangeTold> touched) {
-            return Stream.concat(
-                            decided.stream().map(one -> say("decision.kind." + one.kind())),
-                            touched.stream()
-                                    .map(one -> say("rig-change." + one.change().kind())))
-                    .collect(Collectors.groupingBy(kind -> kind, TreeMap::new, Collectors.counting()))
-                    .entrySet()
-                    .stream()
-                    .map(kind -> kind.getKey() + " × " + kind.getValue());
-        }
     }
 
     private void meters(RecordMaking making, TextPages pages) {
