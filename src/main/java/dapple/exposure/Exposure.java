@@ -44,8 +44,9 @@ public record Exposure(Period period, ZoneId zone, Settings settings, Lived live
 
     /** Readings taken in the period, of every quantity, newest first. */
     public List<JudgedReading> readings() {
+        Span during = period.span(zone);
         return lived.readings().stream()
-                .filter(reading -> period.contains(reading.takenAt(), zone))
+                .filter(reading -> during.contains(reading.takenAt()))
                 .toList();
     }
 
@@ -92,8 +93,9 @@ public record Exposure(Period period, ZoneId zone, Settings settings, Lived live
 
     /** The changes of rigs in the period while the animal was there, oldest first. */
     public List<RigEvent> rigEvents() {
+        Span during = period.span(zone);
         return lived.changes().stream()
-                .filter(change -> period.contains(change.at(), zone))
+                .filter(change -> during.contains(change.at()))
                 .filter(change -> lived.stays().stream()
                         .anyMatch(stay -> stay.enclosureId() == change.enclosureId() && stay.holds(change.at())))
                 .map(change -> RigEvent.of(change, lived.lamps()))
@@ -120,23 +122,21 @@ public record Exposure(Period period, ZoneId zone, Settings settings, Lived live
     public List<StayLight> stays() {
         Map<Optional<StayFacts>, List<DayOfLight>> byStay =
                 days.stream().collect(Collectors.groupingBy(this::stayOn, LinkedHashMap::new, Collectors.toList()));
+        List<JudgedReading> counted = readings().stream().filter(lived::counts).toList();
         Stream<StayLight> housed = lived.stays().stream()
-                .map(Optional::of)
-                .filter(byStay::containsKey)
-                .map(stay -> light(stay, byStay.getOrDefault(stay, List.of())));
+                .filter(stay -> byStay.containsKey(Optional.of(stay)))
+                .map(stay -> new StayLight(
+                        Optional.of(stay), byStay.getOrDefault(Optional.of(stay), List.of()), byRole(stay, counted)));
         List<DayOfLight> nowhere = byStay.getOrDefault(Optional.<StayFacts>empty(), List.of());
-        return Stream.concat(housed, nowhere.isEmpty() ? Stream.empty() : Stream.of(light(Optional.empty(), nowhere)))
-                .toList();
+        Stream<StayLight> unhoused =
+                nowhere.isEmpty() ? Stream.empty() : Stream.of(new StayLight(Optional.empty(), nowhere, Map.of()));
+        return Stream.concat(housed, unhoused).toList();
     }
 
-    private StayLight light(Optional<StayFacts> stay, List<DayOfLight> there) {
-        Map<PointRole, List<JudgedReading>> byRole = readings().stream()
-                .filter(lived::counts)
-                .filter(reading -> stay.filter(
-                                one -> one.enclosureId() == reading.enclosureId() && one.holds(reading.takenAt()))
-                        .isPresent())
+    private Map<PointRole, List<JudgedReading>> byRole(StayFacts stay, List<JudgedReading> counted) {
+        return counted.stream()
+                .filter(reading -> stay.enclosureId() == reading.enclosureId() && stay.holds(reading.takenAt()))
                 .collect(Collectors.groupingBy(reading -> lived.point(reading).role()));
-        return new StayLight(stay, there, byRole);
     }
 
     private Optional<StayFacts> stayOn(DayOfLight day) {

@@ -1,7 +1,6 @@
 package dapple.exposure;
 
 import dapple.light.dose.Span;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
@@ -25,10 +24,6 @@ public record Period(LocalDate from, LocalDate to) {
 
     public int days() {
         return Math.toIntExact(ChronoUnit.DAYS.between(from, until()));
-    }
-
-    public boolean contains(Instant at, ZoneId zone) {
-        return span(zone).contains(at);
     }
 
     Period widened(int days) {

@@ -14,12 +14,15 @@ import org.springframework.data.repository.Repository;
 
 /** Readings are added and read. There is no way here to change or delete one. */
 interface ReadingRepository extends Repository<Reading, Long> {
-    String OF_A_JUDGED = "new dapple.reading.JudgedReading(r.id, v.enclosureId, r.pointId, r.meterId, r.recordedBy, "
+    String OF_A_JUDGED = "new dapple.reading.JudgedReading(r.id, p.enclosureId, r.pointId, r.meterId, r.recordedBy, "
             + "r.quantity, r.takenAt, d.id, d.speciesId, d.targetVersionId, d.vetOrderId, d.state, d.amount, d.low, "
             + "d.high, d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked, l.stateSince)";
     String JUDGED = "select " + OF_A_JUDGED + " ";
-    String OF_LATEST = "from LatestReading l join Reading r on r.id = l.readingId join r.visit v "
-            + "join Verdict d on d.id = l.verdictId ";
+    String AT_POINT = "from Reading r join MeasuringPoint p on p.id = r.pointId ";
+    String WITH_VERDICT = "join Verdict d on d.readingId = r.id and d.replacedAt is null ";
+    String OF_LATEST =
+            "from LatestReading l join Reading r on r.id = l.readingId join MeasuringPoint p on p.id = r.pointId "
+                    + "join Verdict d on d.id = l.verdictId ";
     String WITH_METER = "select new dapple.reading.LatestRead(" + OF_A_JUDGED + ", new dapple.meter.MeterFacts("
             + "m.id, m.code, m.description, m.quantity, m.resolution, m.budgetShare, m.statedShare, m.lender, "
             + "m.borrowedUntil, m.rangeLow, m.rangeHigh, m.calibrationDueOn)) " + OF_LATEST
@@ -43,13 +46,13 @@ interface ReadingRepository extends Repository<Reading, Long> {
     List<Reading> currentOfVisit(long siteId, UUID visitKey);
 
     /** In the order of their index from its first column, so that H2 reads as many as are asked for and no more. */
-    @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+    @Query(JUDGED + AT_POINT + WITH_VERDICT
             + STATE_SINCE
             + "where r.pointId = :pointId and r.quantity = :quantity and r.heldAsAsked = true and " + CURRENT
             + "order by r.pointId desc, r.quantity desc, r.takenAt desc, r.id desc, d.id")
     List<JudgedReading> newestFirst(long pointId, Quantity quantity, Limit limit);
 
-    @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+    @Query(JUDGED + AT_POINT + WITH_VERDICT
             + STATE_SINCE
             + "where r.siteId = :siteId and r.id = :readingId order by d.id")
     List<JudgedReading> judged(long siteId, long readingId);
@@ -64,9 +67,9 @@ interface ReadingRepository extends Repository<Reading, Long> {
     List<JudgedReading> newestIn(long siteId, long enclosureId);
 
     /** Over [from, to), for one species, whatever else was judged for others; points that are judged for nobody included. */
-    @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+    @Query(JUDGED + AT_POINT + WITH_VERDICT
             + "left join LatestReading l on l.verdictId = d.id "
-            + "where r.siteId = :siteId and v.enclosureId in :enclosureIds "
+            + "where p.siteId = :siteId and p.enclosureId in :enclosureIds "
             + "and (d.speciesId = :speciesId or d.speciesId is null) "
             + "and r.takenAt >= :from and r.takenAt < :to and " + CURRENT
             + "order by r.takenAt desc, r.id desc")
@@ -78,22 +81,22 @@ interface ReadingRepository extends Repository<Reading, Long> {
     Optional<Instant> lastBefore(long pointId, Quantity quantity, Instant before);
 
     @Query("select new dapple.reading.ReadingTaken(r.id, r.pointId, r.quantity, r.takenAt) "
-            + "from Reading r join r.visit v where v.enclosureId = :enclosureId and r.takenAt >= :from and " + CURRENT
+            + AT_POINT + "where p.enclosureId = :enclosureId and r.takenAt >= :from and " + CURRENT
             + "order by r.takenAt, r.id")
     List<ReadingTaken> takenFrom(long enclosureId, Instant from, Limit limit);
 
-    @Query("select r.takenAt from Reading r join r.visit v where r.siteId = :siteId and v.enclosureId = :enclosureId "
+    @Query("select r.takenAt " + AT_POINT + "where p.siteId = :siteId and p.enclosureId = :enclosureId "
             + "and r.takenAt >= :from and " + CURRENT + "order by r.takenAt desc, r.id desc")
     List<Instant> timesIn(long siteId, long enclosureId, Instant from, Limit limit);
 
-    @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
+    @Query(JUDGED + AT_POINT + WITH_VERDICT
             + STATE_SINCE + "where r.siteId = :siteId and r.pointId = :pointId and r.quantity = :quantity "
             + "and r.heldAsAsked = true "
             + "and r.takenAt >= :from and " + CURRENT + "order by r.takenAt desc, r.id desc, d.id")
     List<JudgedReading> courseOf(long siteId, long pointId, Quantity quantity, Instant from);
 
-    @Query(JUDGED + "from Reading r join r.visit v join Verdict d on d.readingId = r.id and d.replacedAt is null "
-            + STATE_SINCE + "where r.siteId = :siteId and v.enclosureId = :enclosureId and r.heldAsAsked = true "
+    @Query(JUDGED + AT_POINT + WITH_VERDICT
+            + STATE_SINCE + "where p.siteId = :siteId and p.enclosureId = :enclosureId and r.heldAsAsked = true "
             + "and r.takenAt >= :from and " + CURRENT + "order by r.takenAt desc, r.id desc, d.id")
     List<JudgedReading> inEnclosureSince(long siteId, long enclosureId, Instant from, Limit limit);
 

@@ -39,7 +39,7 @@ class CollectionMeasure {
     private static final int LOOKS = 41;
     private static final ZoneId ZONE = ZoneId.of(System.getProperty("measure.zone", "Europe/London"));
     private static final DateTimeFormatter MINUTE =
-            DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm").withZone(ZONE);
+            DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mmxxx").withZone(ZONE);
 
     @Test
     void aHundredTimesTheReadings(@TempDir Path data, @TempDir Path saved) throws Exception {
