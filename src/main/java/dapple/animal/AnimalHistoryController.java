@@ -12,10 +12,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
 
 /** Who changed what of an animal or a group, and when. */
 @Controller
@@ -31,14 +31,13 @@ class AnimalHistoryController {
         this.histories = histories;
     }
 
-    @GetMapping("/animals/{animalId}/history")
-    String page(
+    @GetMapping({"/animals/{animalId}/history", "/animals/{animalId}/history.csv"})
+    ModelAndView page(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long animalId,
-            @RequestParam(defaultValue = "1") int page,
-            Model model) {
+            @RequestParam(defaultValue = "1") int page) {
         AnimalDetails animal = animals.details(me.siteId(), animalId);
-        model.addAttribute("head", new HistoryHead(animal.facts().name(), "animals", "/animals/" + animalId));
+        HistoryHead head = new HistoryHead(animal.facts().name(), "animals", "/animals/" + animalId);
         AuditedThing thing = AuditedThing.of(Animal.class, animalId)
                 .naming("speciesId", species(me.siteId()))
                 .naming("splitFromId", group(me.siteId(), animal.splitFrom()))
@@ -46,7 +45,7 @@ class AnimalHistoryController {
                 .wording("sex", "sex.")
                 .wording("pigment", "pigment.")
                 .wording("endKind", "happening.");
-        return histories.show(me, thing, page, model);
+        return histories.show(me, head, thing, page);
     }
 
     private Map<Long, String> species(long siteId) {

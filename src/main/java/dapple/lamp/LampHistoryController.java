@@ -12,10 +12,10 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
 
 /** Who changed what of a lamp or a lamp model, and when. */
 @Controller
@@ -33,31 +33,28 @@ class LampHistoryController {
         this.histories = histories;
     }
 
-    @GetMapping("/lamps/{lampId}/history")
-    String ofLamp(
+    @GetMapping({"/lamps/{lampId}/history", "/lamps/{lampId}/history.csv"})
+    ModelAndView ofLamp(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long lampId,
-            @RequestParam(defaultValue = "1") int page,
-            Model model) {
-        model.addAttribute(
-                "head", new HistoryHead(lamps.get(me.siteId(), lampId).tag(), HERE, "/lamps/" + lampId));
+            @RequestParam(defaultValue = "1") int page) {
+        HistoryHead head = new HistoryHead(lamps.get(me.siteId(), lampId).tag(), HERE, "/lamps/" + lampId);
         Map<Long, String> models =
                 lamps.models(me.siteId()).stream().collect(Collectors.toMap(LampModelFacts::id, LampModelFacts::name));
         AuditedThing thing = AuditedThing.of(Lamp.class, lampId)
                 .naming("lampModelId", models)
                 .wording("retiredFor", "lamp.retired-for.");
-        return histories.show(me, thing, page, model);
+        return histories.show(me, head, thing, page);
     }
 
     /** With what its lamps are said to give. */
-    @GetMapping("/lamp-models/{modelId}/history")
-    String ofModel(
+    @GetMapping({"/lamp-models/{modelId}/history", "/lamp-models/{modelId}/history.csv"})
+    ModelAndView ofModel(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long modelId,
-            @RequestParam(defaultValue = "1") int page,
-            Model model) {
+            @RequestParam(defaultValue = "1") int page) {
         String name = lamps.model(me.siteId(), modelId).name();
-        model.addAttribute("head", new HistoryHead(name, HERE, "/lamp-models/" + modelId));
+        HistoryHead head = new HistoryHead(name, HERE, "/lamp-models/" + modelId);
         AuditedThing thing = AuditedThing.of(LampModel.class, modelId)
                 .with(new AuditedPart(LampModelOutput.class, "lampModelId", me.siteId()))
                 .naming("waivedBy", people.names(me.siteId()))
@@ -65,6 +62,6 @@ class LampHistoryController {
                 .wording("shapeKind", "lamp-shape.")
                 .wording("quantity", "lamp.quantity.")
                 .wording("mark", "mark.");
-        return histories.show(me, thing, page, model);
+        return histories.show(me, head, thing, page);
     }
 }

@@ -21,6 +21,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
 
 /** One meter: what is said of it, its calibrations, whether it is in use. */
 @Controller
@@ -106,16 +107,15 @@ class MeterController {
         return "redirect:/meters/" + meterId;
     }
 
-    @GetMapping("/history")
+    @GetMapping({"/history", "/history.csv"})
     @Allowed(Action.AUDIT)
-    String history(
+    ModelAndView history(
             @AuthenticationPrincipal SignedIn me,
             @ModelAttribute(name = "meter", binding = false) MeterDetails meter,
-            @RequestParam(defaultValue = "1") int page,
-            Model model) {
+            @RequestParam(defaultValue = "1") int page) {
         MeterFacts facts = meter.facts();
-        model.addAttribute("head", new HistoryHead(facts.code(), "meters", "/meters/" + facts.id()));
+        HistoryHead head = new HistoryHead(facts.code(), "meters", "/meters/" + facts.id());
         AuditedThing thing = AuditedThing.of(Meter.class, facts.id()).wording("quantity", "quantity.");
-        return histories.show(me, thing, page, model);
+        return histories.show(me, head, thing, page);
     }
 }

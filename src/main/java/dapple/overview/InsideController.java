@@ -9,18 +9,12 @@ import dapple.order.VetOrders;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
-import dapple.reading.Readings;
-import dapple.rig.BurnHours;
-import dapple.rig.BurnHours.Burnt;
 import dapple.rig.Rig;
 import dapple.rig.Rigs;
 import dapple.site.Caution;
-import dapple.site.Settings;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -36,24 +30,16 @@ import org.springframework.web.bind.annotation.PathVariable;
 class InsideController {
     private final Enclosures enclosures;
     private final Rigs rigs;
-    private final BurnHours burnHours;
-    private final Readings readings;
+    private final LampsInside lamps;
     private final Animals animals;
     private final VetOrders orders;
     private final Clock clock;
 
     InsideController(
-            Enclosures enclosures,
-            Rigs rigs,
-            BurnHours burnHours,
-            Readings readings,
-            Animals animals,
-            VetOrders orders,
-            Clock clock) {
+            Enclosures enclosures, Rigs rigs, LampsInside lamps, Animals animals, VetOrders orders, Clock clock) {
         this.enclosures = enclosures;
         this.rigs = rigs;
-        this.burnHours = burnHours;
-        this.readings = readings;
+        this.lamps = lamps;
         this.animals = animals;
         this.orders = orders;
         this.clock = clock;
@@ -64,27 +50,11 @@ class InsideController {
         Instant now = clock.instant();
         EnclosureFacts enclosure = enclosures.get(me.siteId(), enclosureId);
         Rig rig = rigs.in(me.siteId(), enclosure, now);
-        Map<Long, Burnt> burnt = burnHours.of(me.siteId(), rig, now, me.zone());
-        Settings settings = me.settings();
-        List<Instant> read = burnt.values().stream()
-                .map(Burnt::since)
-                .min(Instant::compareTo)
-                .map(since -> readings.timesIn(me.siteId(), enclosureId, since, UnreadLamps.LOOKED_AT))
-                .orElse(List.of());
-        UnreadLamps unread = new UnreadLamps(read, settings.warmUp(), me.zone());
         model.addAttribute("enclosure", enclosure);
         model.addAttribute("rig", rig);
-        model.addAttribute(
-                "lamps",
-                rig.fittings().stream()
-                        .map(fitting -> LampShown.of(
-                                fitting,
-                                Optional.ofNullable(burnt.get(fitting.lamp().id())),
-                                unread,
-                                now))
-                        .toList());
+        model.addAttribute("lamps", lamps.of(me, rig, now));
         model.addAttribute("cautions", cautions(rig));
-        model.addAttribute("warmUp", settings.warmUpMinutes());
+        model.addAttribute("warmUp", me.settings().warmUpMinutes());
         return "overview/lamps";
     }
 

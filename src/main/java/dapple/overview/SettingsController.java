@@ -24,6 +24,7 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
 
 /** What a site settles where no source does. */
 @Controller
@@ -92,11 +93,11 @@ class SettingsController {
         }
     }
 
-    @GetMapping("/history")
+    @GetMapping({"/history", "/history.csv"})
     @Allowed(Action.AUDIT)
-    String history(@AuthenticationPrincipal SignedIn me, @RequestParam(defaultValue = "1") int page, Model model) {
+    ModelAndView history(@AuthenticationPrincipal SignedIn me, @RequestParam(defaultValue = "1") int page) {
         String title = messages.getMessage("settings.title", null, LocaleContextHolder.getLocale());
-        model.addAttribute("head", new HistoryHead(title, "settings", "/settings"));
-        return histories.show(me, sites.auditedSettings(me.siteId()), page, model);
+        HistoryHead head = new HistoryHead(title, "settings", "/settings");
+        return histories.show(me, head, sites.auditedSettings(me.siteId()), page);
     }
 }

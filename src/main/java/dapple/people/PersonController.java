@@ -17,6 +17,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** One person of a site, for its administrators: roles, deactivation, a reset of the password. */
@@ -75,17 +76,16 @@ class PersonController {
         }
     }
 
-    @GetMapping("/history")
-    String history(
+    @GetMapping({"/history", "/history.csv"})
+    ModelAndView history(
             @AuthenticationPrincipal SignedIn me,
             @ModelAttribute(name = "person", binding = false) PersonFacts person,
-            @RequestParam(defaultValue = "1") int page,
-            Model model) {
+            @RequestParam(defaultValue = "1") int page) {
         AuditedThing thing = AuditedThing.of(Person.class, person.id())
                 .with(new AuditedPart(Membership.class, "person", me.siteId()))
                 .wording("role", "role.");
-        model.addAttribute("head", new HistoryHead(person.name(), "people", "/people/" + person.id()));
-        return histories.show(me, thing, page, model);
+        HistoryHead head = new HistoryHead(person.name(), "people", "/people/" + person.id());
+        return histories.show(me, head, thing, page);
     }
 
     @PostMapping("/deactivation")

@@ -17,10 +17,10 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
 
 /** Who changed what of a measuring point and when, with whom it serves by name. */
 @Controller
@@ -41,21 +41,22 @@ class PointHistoryController {
         this.histories = histories;
     }
 
-    @GetMapping("/enclosures/{enclosureId}/points/{pointId}/history")
-    String page(
+    @GetMapping({
+        "/enclosures/{enclosureId}/points/{pointId}/history",
+        "/enclosures/{enclosureId}/points/{pointId}/history.csv"
+    })
+    ModelAndView page(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long enclosureId,
             @PathVariable long pointId,
-            @RequestParam(defaultValue = "1") int page,
-            Model model) {
+            @RequestParam(defaultValue = "1") int page) {
         EnclosureFacts enclosure = enclosures.get(me.siteId(), enclosureId);
         AuditedThing thing = points.of(me.siteId(), enclosure, pointId)
                 .naming(PointHistory.SPECIES, species(me.siteId()))
                 .naming(PointHistory.ANIMALS, animals(me.siteId()));
         String point = enclosures.point(me.siteId(), pointId).code();
-        model.addAttribute(
-                "head", new HistoryHead(enclosure.code() + " " + point, "rooms", "/enclosures/" + enclosureId));
-        return histories.show(me, thing, page, model);
+        HistoryHead head = new HistoryHead(enclosure.code() + " " + point, "rooms", "/enclosures/" + enclosureId);
+        return histories.show(me, head, thing, page);
     }
 
     private Map<Long, String> species(long siteId) {

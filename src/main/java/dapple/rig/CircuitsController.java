@@ -26,6 +26,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
 
 /** The circuits of a site: entered, renamed, and who changed what. */
 @Controller
@@ -134,16 +135,16 @@ class CircuitsController {
         return CHANGE;
     }
 
-    @GetMapping("/{circuitId}/history")
+    @GetMapping({"/{circuitId}/history", "/{circuitId}/history.csv"})
     @Allowed(Action.AUDIT)
-    String history(
+    ModelAndView history(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long circuitId,
             @ModelAttribute(name = "rooms", binding = false) Map<Long, String> rooms,
-            @RequestParam(defaultValue = "1") int page,
-            Model model) {
+            @RequestParam(defaultValue = "1") int page) {
         CircuitFacts circuit = circuits.get(me.siteId(), circuitId).facts();
-        model.addAttribute("head", new HistoryHead(circuit.name(), "circuits", "/circuits"));
-        return histories.show(me, AuditedThing.of(Circuit.class, circuitId).naming("roomId", rooms), page, model);
+        HistoryHead head = new HistoryHead(circuit.name(), "circuits", "/circuits");
+        return histories.show(
+                me, head, AuditedThing.of(Circuit.class, circuitId).naming("roomId", rooms), page);
     }
 }

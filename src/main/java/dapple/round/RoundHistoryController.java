@@ -14,10 +14,10 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
 
 /** Who changed what of a round, its doors and its walks, and when. */
 @Controller
@@ -35,17 +35,16 @@ class RoundHistoryController {
         this.histories = histories;
     }
 
-    @GetMapping("/rounds/{planId}/history")
-    String history(
+    @GetMapping({"/rounds/{planId}/history", "/rounds/{planId}/history.csv"})
+    ModelAndView history(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long planId,
-            @RequestParam(defaultValue = "1") int page,
-            Model model) {
+            @RequestParam(defaultValue = "1") int page) {
         PlanFacts plan = arranging.get(me.siteId(), planId);
         Map<Long, String> names = people.names(me.siteId());
         Map<Long, String> codes = enclosures.all(me.siteId()).stream()
                 .collect(Collectors.toMap(EnclosureFacts::id, EnclosureFacts::code));
-        model.addAttribute("head", new HistoryHead(plan.title(), "rounds", "/rounds/" + planId));
+        HistoryHead head = new HistoryHead(plan.title(), "rounds", "/rounds/" + planId);
         AuditedThing thing = AuditedThing.of(RoundPlan.class, planId)
                 .with(new AuditedPart(RoundStop.class, "planId", me.siteId()))
                 .with(new AuditedPart(RoundWalk.class, "planId", me.siteId()))
@@ -60,6 +59,6 @@ class RoundHistoryController {
                 .wording("givenRole", "role.")
                 .wording("excuse", "round.excuse.")
                 .wording("cadence", "round.cadence.");
-        return histories.show(me, thing, page, model);
+        return histories.show(me, head, thing, page);
     }
 }

@@ -38,9 +38,13 @@ record TimerRow(FittingFacts fitting, Year year, Optional<Double> burntThisYear,
     /** In the middle of each month; of a timer that is known. */
     public List<Optional<DailyTimer>> months() {
         return IntStream.rangeClosed(1, MONTHS)
-                .mapToObj(month -> year.atMonth(month).atDay(MIDDLE_OF_A_MONTH))
+                .mapToObj(month -> middleOf(year, month))
                 .map(day -> timer().flatMap(timer -> timer.timesOf(day)))
                 .toList();
+    }
+
+    static LocalDate middleOf(Year year, int month) {
+        return year.atMonth(month).atDay(MIDDLE_OF_A_MONTH);
     }
 
     /** From the Monday on or before the first of January. */

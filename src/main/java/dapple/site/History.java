@@ -43,18 +43,31 @@ public class History {
     public HistoryPage of(AuditedThing thing, int page) {
         int number = Math.min(Math.max(page, 1), LAST_PAGE);
         int until = number * PAGE_SIZE;
-        List<List<Told>> revisions = byRevision(Stream.concat(
-                told(states(ofThing(thing).setMaxResults(until + 1))),
+        List<List<Told>> revisions = revisions(thing, ofThing(thing).setMaxResults(until + 1));
+        Stream<List<Told>> shown =
+                revisions.stream().skip((long) until - PAGE_SIZE).limit(PAGE_SIZE);
+        return new HistoryPage(entries(thing, shown), number, revisions.size() > until);
+    }
+
+    /** All of a thing's history, newest first. */
+    @Transactional(readOnly = true)
+    public List<HistoryEntry> all(AuditedThing thing) {
+        return entries(thing, revisions(thing, ofThing(thing)).stream());
+    }
+
+    private List<List<Told>> revisions(AuditedThing thing, AuditQuery ofThing) {
+        return byRevision(Stream.concat(
+                told(states(ofThing)),
                 thing.parts().stream()
                         .flatMap(part -> told(states(ofPart(thing, part))).map(told -> told.without(part.owner())))));
+    }
+
+    private List<HistoryEntry> entries(AuditedThing thing, Stream<List<Told>> revisions) {
         Map<Long, List<FieldChange>> ofSets = sets.of(thing);
-        List<HistoryEntry> entries = revisions.stream()
-                .skip((long) until - PAGE_SIZE)
-                .limit(PAGE_SIZE)
+        return revisions
                 .map(told -> entry(thing, told, ofSets))
                 .filter(entry -> !entry.changes().isEmpty())
                 .toList();
-        return new HistoryPage(entries, number, revisions.size() > until);
     }
 
     private AuditQuery ofThing(AuditedThing thing) {

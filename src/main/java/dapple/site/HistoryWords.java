@@ -29,6 +29,21 @@ public record HistoryWords(AuditedThing thing, MessageSource messages, Formats f
                 .orElseGet(() -> message("history.nothing"));
     }
 
+    /** The same in a file: what a spreadsheet counts with stays what it is. */
+    public Optional<Object> cell(FieldChange change, Optional<Object> held) {
+        return held.map(some -> isCounted(change.field(), some) ? some : held(change, held));
+    }
+
+    private boolean isCounted(String field, Object held) {
+        boolean isSaid = thing.words().containsKey(field) || thing.names().containsKey(field);
+        return !isSaid
+                && (held instanceof Double
+                        || held instanceof Integer
+                        || held instanceof Instant
+                        || held instanceof LocalDate
+                        || held instanceof Boolean);
+    }
+
     /** In the order of the alphabet; what it means that there is none, a message may say. */
     private String together(FieldChange change, HeldSet set) {
         if (set.elements().isEmpty()) {

@@ -8,10 +8,10 @@ import dapple.site.AuditedThing;
 import dapple.site.HistoryHead;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
 
 /** Who gave a species which names, and when. */
 @Controller
@@ -25,14 +25,13 @@ class SpeciesHistoryController {
         this.histories = histories;
     }
 
-    @GetMapping("/targets/{speciesId}/history")
-    String page(
+    @GetMapping({"/targets/{speciesId}/history", "/targets/{speciesId}/history.csv"})
+    ModelAndView page(
             @AuthenticationPrincipal SignedIn me,
             @PathVariable long speciesId,
-            @RequestParam(defaultValue = "1") int page,
-            Model model) {
+            @RequestParam(defaultValue = "1") int page) {
         String name = species.get(me.siteId(), speciesId).scientificName();
-        model.addAttribute("head", new HistoryHead(name, "targets", "/targets/" + speciesId));
-        return histories.show(me, AuditedThing.of(Species.class, speciesId), page, model);
+        HistoryHead head = new HistoryHead(name, "targets", "/targets/" + speciesId);
+        return histories.show(me, head, AuditedThing.of(Species.class, speciesId), page);
     }
 }

@@ -6,6 +6,8 @@ import dapple.people.People;
 import dapple.people.SignedIn;
 import dapple.site.CsvColumns;
 import dapple.site.CsvSheets;
+import dapple.species.SpeciesFacts;
+import dapple.species.SpeciesKeeping;
 import dapple.species.UvZone;
 import java.util.Map;
 import java.util.Optional;
@@ -14,18 +16,23 @@ import java.util.stream.Stream;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.servlet.View;
 
-/** The species of a site with their targets as a file: a row for each limit, or one. */
+/** The species of a site with their targets, and all versions of one, as files: a row for each limit, or one. */
 @Controller
 @Allowed(Action.SEE_STOCK)
 class TargetsCsvController {
     private final TargetList list;
+    private final SpeciesKeeping species;
+    private final Targets targets;
     private final People people;
     private final CsvSheets sheets;
 
-    TargetsCsvController(TargetList list, People people, CsvSheets sheets) {
+    TargetsCsvController(TargetList list, SpeciesKeeping species, Targets targets, People people, CsvSheets sheets) {
         this.list = list;
+        this.species = species;
+        this.targets = targets;
         this.people = people;
         this.sheets = sheets;
     }
@@ -37,6 +44,18 @@ class TargetsCsvController {
                 "targets",
                 columns(people.names(me.siteId())),
                 list.all(me.siteId()).stream().flatMap(Row::of).toList());
+    }
+
+    @GetMapping("/targets/{speciesId}.csv")
+    View versions(@AuthenticationPrincipal SignedIn me, @PathVariable long speciesId) {
+        SpeciesFacts found = species.get(me.siteId(), speciesId);
+        Stream<TargetRow> versions = targets.versions(me.siteId(), speciesId).stream()
+                .map(version -> new TargetRow(found, Optional.of(version), Optional.empty()));
+        return sheets.of(
+                me.site(),
+                "targets-" + found.scientificName(),
+                columns(people.names(me.siteId())),
+                versions.flatMap(Row::of).toList());
     }
 
     private static CsvColumns<Row> columns(Map<Long, String> names) {

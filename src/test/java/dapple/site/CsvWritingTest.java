@@ -50,6 +50,13 @@ class CsvWritingTest {
         assertThat(readBack(ONE, text)).containsExactly("'" + text);
     }
 
+    /** Spreadsheets part cells at semicolons and tabs too, unless these are quoted. */
+    @Test
+    void severalTextsAreOneCellWhereSemicolonsPartCells() throws IOException {
+        assertThat(written(ONE, List.of("one", "two"))).isEqualTo("\uFEFFA\r\n\"one; two\"\r\n");
+        assertThat(written(ONE, "one\ttwo")).isEqualTo("\uFEFFA\r\n\"one\ttwo\"\r\n");
+    }
+
     @Test
     void aTextThatMayBeMissingIsGuardedToo() throws IOException {
         assertThat(readBack(ONE, Optional.of("=1+1"))).containsExactly("'=1+1");

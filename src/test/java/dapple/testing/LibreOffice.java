@@ -1,8 +1,10 @@
 package dapple.testing;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -12,19 +14,33 @@ import java.util.stream.Stream;
 public final class LibreOffice {
     private static final int MOST_SECONDS = 120;
 
+    /** Character codes of comma, semicolon and tab. */
+    private static final String PARTED_AT = "44/59/9";
+
+    /** The program's numbers for encodings. */
+    private static final int UTF_8 = 76;
+
+    private static final int WINDOWS_1252 = 1;
+
+    private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
+
     private LibreOffice() {}
 
     static boolean isInstalled() {
         return program().isPresent();
     }
 
-    /** Opens a file and saves it as another kind, such as {@code fods}. */
-    public static Path convert(Path file, String kind) throws IOException, InterruptedException {
+    /**
+     * Opens a list and saves it as another kind, such as {@code fods}. A person is asked how to read the file; here the
+     * proposals are taken: parted at commas, semicolons and tabs, and the encoding that the byte order mark tells.
+     */
+    public static Path convertCsv(Path file, String kind) throws IOException, InterruptedException {
         Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElseThrow();
         Process process = new ProcessBuilder(
                         program().orElseThrow().toString(),
                         "-env:UserInstallation=" + folder.resolve("office").toUri(),
                         "--headless",
+                        "--infilter=CSV:" + PARTED_AT + ",34," + encoding(file) + ",1",
                         "--convert-to",
                         kind,
                         "--outdir",
@@ -39,6 +55,13 @@ public final class LibreOffice {
         }
         String name = file.getFileName().toString().replaceAll("\\.[^.]+$", "." + kind);
         return folder.resolve(name);
+    }
+
+    private static int encoding(Path csv) throws IOException {
+        try (InputStream from = Files.newInputStream(csv)) {
+            byte[] first = from.readNBytes(BYTE_ORDER_MARK.length);
+            return Arrays.equals(first, BYTE_ORDER_MARK) ? UTF_8 : WINDOWS_1252;
+        }
     }
 
     private static Optional<Path> program() {
