@@ -67,6 +67,7 @@ class DemoCollection {
         Map<String, DemoHouse> byCode =
                 built.stream().collect(Collectors.toMap(house -> house.space().code(), Function.identity()));
         chapters.tell("what was entered later", () -> {
+            species.rename(story, time);
             later.enter(story, failures, byCode, time);
             meters.calibrateLate(story, lives, time);
             return built;

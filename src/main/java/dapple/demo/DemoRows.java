@@ -62,8 +62,17 @@ record DemoRows(
                 .findFirst();
     }
 
-    /** A species, with the zone that the site has approved for it, if it has. */
-    record Kind(String scientificName, String commonName, Optional<UvZone> zone, Optional<Double> homeLatitudeDegrees) {
+    /**
+     * A species, with the zone that the site has approved for it, if it has.
+     *
+     * @param formerName by which it was entered, where it is called otherwise now
+     */
+    record Kind(
+            String scientificName,
+            String commonName,
+            Optional<UvZone> zone,
+            Optional<Double> homeLatitudeDegrees,
+            Optional<String> formerName) {
         static Kind of(NamedCsvRecord row) {
             Optional<UvZone> zone = given(row, "zone")
                     .map(number -> new UvZone(Integer.parseInt(number), LightMethod.valueOf(row.getField("method"))));
@@ -71,7 +80,8 @@ record DemoRows(
                     row.getField("scientific_name"),
                     row.getField("common_name"),
                     zone,
-                    given(row, "home_latitude").map(Double::valueOf));
+                    given(row, "home_latitude").map(Double::valueOf),
+                    given(row, "former_name"));
         }
     }
 

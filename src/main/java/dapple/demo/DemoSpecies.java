@@ -15,7 +15,9 @@ import dapple.target.Approval;
 import dapple.target.Photoperiod;
 import dapple.target.Targets;
 import dapple.target.ZoneLimits;
+import java.time.Instant;
 import java.time.Year;
+import java.util.function.Consumer;
 import org.springframework.context.annotation.Profile;
 import org.springframework.stereotype.Component;
 
@@ -27,6 +29,7 @@ class DemoSpecies {
     private static final String REASON = "Zone confirmed for our animals";
 
     private static final Year SOME_YEAR = Year.of(2026);
+    private static final int RENAMED_DAYS_AGO = 250;
 
     private final SpeciesKeeping species;
     private final EvidenceKeeping evidence;
@@ -41,9 +44,26 @@ class DemoSpecies {
     }
 
     SpeciesFacts enter(DemoTeam.Members members, Kind kind) {
-        SpeciesFacts entered = species.add(members.siteId(), new SpeciesName(kind.scientificName(), kind.commonName()));
+        SpeciesFacts entered =
+                species.add(members.siteId(), named(kind.formerName().orElse(kind.scientificName()), kind));
         kind.zone().ifPresent(zone -> confirm(members, entered, zone, kind));
         return entered;
+    }
+
+    /** Gives species that were entered by a former name the one that they have now. */
+    void rename(DemoStory story, Consumer<Instant> time) {
+        time.accept(story.daysAgo(RENAMED_DAYS_AGO));
+        long site = story.members().siteId();
+        story.rows().species().stream()
+                .filter(kind -> kind.formerName().isPresent())
+                .forEach(kind -> {
+                    SpeciesFacts held = species.get(site, story.speciesId(kind.scientificName()));
+                    species.rename(site, held.id(), held.version(), named(kind.scientificName(), kind));
+                });
+    }
+
+    private static SpeciesName named(String scientificName, Kind kind) {
+        return new SpeciesName(scientificName, kind.commonName());
     }
 
     private void confirm(DemoTeam.Members members, SpeciesFacts entered, UvZone zone, Kind kind) {

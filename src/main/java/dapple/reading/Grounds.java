@@ -11,7 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /**
@@ -22,22 +21,20 @@ class Grounds {
     private final long siteId;
     private final long enclosureId;
     private final Services services;
-    private final UnaryOperator<Instant> sinceWhen;
+    private final Since since;
     private final Map<Long, PointFacts> points = new HashMap<>();
     private final Map<Long, MeterFacts> meters = new HashMap<>();
     private final Map<Long, Double> stated = new HashMap<>();
-    private final Map<Instant, Then> then = new HashMap<>();
+    private final Map<Fact, List<Need>> needs = new HashMap<>();
+    private final Map<Fact, Optional<CalibrationInForce>> calibrations = new HashMap<>();
+    private final Map<Instant, Optional<Long>> rigs = new HashMap<>();
+    private final Map<Instant, Boolean> off = new HashMap<>();
 
-    /**
-     * Of an enclosure.
-     *
-     * @param sinceWhen since when the facts at an instant have been what they are
-     */
-    Grounds(long siteId, long enclosureId, Services services, UnaryOperator<Instant> sinceWhen) {
+    Grounds(long siteId, long enclosureId, Services services, Since since) {
         this.siteId = siteId;
         this.enclosureId = enclosureId;
         this.services = services;
-        this.sinceWhen = sinceWhen;
+        this.since = since;
     }
 
     PointFacts point(long pointId) {
@@ -53,38 +50,44 @@ class Grounds {
     }
 
     List<Need> needs(PointFacts point, Instant at) {
-        return known(at(at).needs, point.id(), () -> services.needs.of(siteId, enclosureId, point, at));
+        Fact fact = new Fact(point.id(), since.needs.apply(at));
+        return needs.computeIfAbsent(fact, unknown -> services.needs.of(siteId, enclosureId, point, at));
     }
 
     Optional<CalibrationInForce> calibration(long meterId, Instant at) {
-        return known(at(at).calibrations, meterId, () -> services.meters.calibrationAt(meterId, at));
+        Fact fact = new Fact(meterId, since.calibrations.apply(at));
+        return calibrations.computeIfAbsent(fact, unknown -> services.meters.calibrationAt(meterId, at));
     }
 
     /** The newest change of the rig. */
     Optional<Long> rig(Instant at) {
-        return known(at(at).rigs, enclosureId, () -> services.rigs.idAt(siteId, enclosureId, at));
+        return rigs.computeIfAbsent(since.rig.apply(at), unknown -> services.rigs.idAt(siteId, enclosureId, at));
     }
 
     boolean isPlannedOff(Instant at) {
-        return known(at(at).off, enclosureId, () -> services.enclosures.isPlannedOff(siteId, enclosureId, at));
-    }
-
-    private Then at(Instant at) {
-        return then.computeIfAbsent(sinceWhen.apply(at), since -> new Then());
-    }
-
-    private static <T> T known(Map<Long, T> facts, long id, Supplier<T> asked) {
-        return facts.computeIfAbsent(id, unknown -> asked.get());
+        return off.computeIfAbsent(
+                since.off.apply(at), unknown -> services.enclosures.isPlannedOff(siteId, enclosureId, at));
     }
 
     /** Who knows the facts. */
     record Services(Needs needs, Enclosures enclosures, Meters meters, Rigs rigs) {}
 
-    /** The facts while none of them changes, by what they are of. */
-    private static final class Then {
-        private final Map<Long, List<Need>> needs = new HashMap<>();
-        private final Map<Long, Optional<CalibrationInForce>> calibrations = new HashMap<>();
-        private final Map<Long, Optional<Long>> rigs = new HashMap<>();
-        private final Map<Long, Boolean> off = new HashMap<>();
+    /** Since when the facts of each kind at an instant have been what they are. */
+    record Since(
+            UnaryOperator<Instant> needs,
+            UnaryOperator<Instant> calibrations,
+            UnaryOperator<Instant> rig,
+            UnaryOperator<Instant> off) {
+        /** Where no turns are known, no instant tells of another. */
+        static Since then() {
+            return new Since(
+                    UnaryOperator.identity(),
+                    UnaryOperator.identity(),
+                    UnaryOperator.identity(),
+                    UnaryOperator.identity());
+        }
     }
+
+    /** What is so of a point or a meter while it does not change. */
+    private record Fact(long id, Instant since) {}
 }

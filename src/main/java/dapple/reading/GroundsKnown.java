@@ -5,10 +5,14 @@ import dapple.enclosure.Enclosures;
 import dapple.meter.Meters;
 import dapple.order.VetOrders;
 import dapple.reading.Grounds.Services;
+import dapple.reading.Grounds.Since;
 import dapple.rig.Rigs;
 import dapple.target.Targets;
 import java.time.Instant;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import org.springframework.stereotype.Component;
@@ -37,22 +41,24 @@ class GroundsKnown {
 
     /** For the few readings of a visit. */
     Grounds ofVisit(long siteId, long enclosureId) {
-        return new Grounds(siteId, enclosureId, services, UnaryOperator.identity());
+        return new Grounds(siteId, enclosureId, services, Since.then());
     }
 
     /** For the readings of years: between two changes of whatever counts in the enclosure nothing is asked for again. */
     Grounds ofYears(long siteId, long enclosureId) {
-        TreeSet<Instant> turns = new TreeSet<>();
-        turns.addAll(animals.turns(siteId, enclosureId));
-        turns.addAll(targets.turns(siteId));
-        turns.addAll(orders.turns(siteId));
-        turns.addAll(services.meters().turns(siteId));
-        turns.addAll(services.rigs().turns(siteId, enclosureId));
-        turns.addAll(services.enclosures().turns(siteId, enclosureId));
-        return new Grounds(
-                siteId,
-                enclosureId,
-                services,
-                at -> Optional.ofNullable(turns.floor(at)).orElse(Instant.MIN));
+        Set<Instant> needed = new HashSet<>(animals.turns(siteId, enclosureId));
+        needed.addAll(targets.turns(siteId));
+        needed.addAll(orders.turns(siteId));
+        Since since = new Since(
+                newest(needed),
+                newest(services.meters().turns(siteId)),
+                newest(services.rigs().turns(siteId, enclosureId)),
+                newest(services.enclosures().turns(siteId, enclosureId)));
+        return new Grounds(siteId, enclosureId, services, since);
+    }
+
+    private static UnaryOperator<Instant> newest(Collection<Instant> turns) {
+        TreeSet<Instant> sorted = new TreeSet<>(turns);
+        return at -> Optional.ofNullable(sorted.floor(at)).orElse(Instant.MIN);
     }
 }

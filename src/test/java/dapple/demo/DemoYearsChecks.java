@@ -66,6 +66,19 @@ abstract class DemoYearsChecks {
     private final DemoFailures failures = DemoFailures.read();
 
     @Test
+    void aSpeciesWasRenamedOnTheWay() {
+        long renamed = count("select id from species where scientific_name = 'Intellagama lesueurii'");
+
+        assertThat(database.sql("select h.scientific_name from species_history h where h.id = ? order by h.revision_id")
+                        .param(renamed)
+                        .query(String.class)
+                        .list())
+                .containsExactly("Physignathus lesueurii", "Intellagama lesueurii");
+        assertThat(count("select count(*) from verdict where replaced_at is null and species_id = " + renamed))
+                .isGreaterThan(DemoStory.WEEKS);
+    }
+
+    @Test
     void thereAreFortyEnclosures() {
         assertThat(count("select count(*) from enclosure")).isEqualTo(40);
     }
