@@ -6,4 +6,9 @@ public record AnimalFacts(
     public boolean isGroup() {
         return kind == AnimalKind.GROUP;
     }
+
+    /** Name and number; once where an import let the name stand for the number. */
+    public String nameAndNumber() {
+        return name.equals(accessionNumber) ? name : name + ", " + accessionNumber;
+    }
 }

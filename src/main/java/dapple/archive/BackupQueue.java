@@ -97,7 +97,7 @@ class BackupQueue {
         Instant now = clock.instant();
         tried = Optional.of(now);
         try {
-            BackupFile made = backups.make(madeBy.isEmpty() ? "the program, at night" : madeBy);
+            BackupFile made = backups.make(madeBy.isEmpty() ? "the program, by itself" : madeBy);
             failed = Optional.empty();
             LOG.info("Backup {} in {}, {} bytes", BackupFile.name(made.day()), backups.folder(), made.bytes());
         } catch (IOException | RuntimeException broken) {

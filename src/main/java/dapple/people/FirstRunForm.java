@@ -3,6 +3,7 @@ package dapple.people;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Size;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 
 /** What begins an installation. */
 record FirstRunForm(
@@ -14,7 +15,12 @@ record FirstRunForm(
         @NewPassword String password) {
 
     static FirstRunForm empty() {
-        return new FirstRunForm("", "", ZoneId.systemDefault().getId(), "", "", "");
+        return new FirstRunForm("", "", zoneOf(ZoneId.systemDefault()), "", "", "");
+    }
+
+    /** What is chosen on a machine of that zone; the list has no fixed offset but UTC, under this one name. */
+    static String zoneOf(ZoneId machine) {
+        return machine.normalized() instanceof ZoneOffset ? "UTC" : machine.getId();
     }
 
     NewPerson administrator() {

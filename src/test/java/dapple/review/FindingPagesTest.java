@@ -114,7 +114,8 @@ class FindingPagesTest {
         sites.settle(site.id(), 0, Settings.USUAL.withOnePerson());
         read(supervisor, home.basking(), WEAK);
         decide(supervisor, "ACCEPTED").andExpect(redirectedUrl(page));
-        see(supervisor, page).andExpect(content().string(containsString("accepted by who took the reading")));
+        see(supervisor, page)
+                .andExpect(content().string(containsString("accepted by the person who took the reading")));
     }
 
     @Test
