@@ -18,11 +18,11 @@ interface ReadingRepository extends Repository<Reading, Long> {
             + "r.quantity, r.takenAt, d.id, d.speciesId, d.targetVersionId, d.vetOrderId, d.state, d.amount, d.low, "
             + "d.high, d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked, l.stateSince)";
     String JUDGED = "select " + OF_A_JUDGED + " ";
-    String AT_POINT = "from Reading r join MeasuringPoint p on p.id = r.pointId ";
+    String POINT = "join MeasuringPoint p on p.id = r.pointId ";
+    String AT_POINT = "from Reading r " + POINT;
     String WITH_VERDICT = "join Verdict d on d.readingId = r.id and d.replacedAt is null ";
-    String OF_LATEST =
-            "from LatestReading l join Reading r on r.id = l.readingId join MeasuringPoint p on p.id = r.pointId "
-                    + "join Verdict d on d.id = l.verdictId ";
+    String OF_LATEST = "from LatestReading l join Reading r on r.id = l.readingId " + POINT
+            + "join Verdict d on d.id = l.verdictId ";
     String WITH_METER = "select new dapple.reading.LatestRead(" + OF_A_JUDGED + ", new dapple.meter.MeterFacts("
             + "m.id, m.code, m.description, m.quantity, m.resolution, m.budgetShare, m.statedShare, m.lender, "
             + "m.borrowedUntil, m.rangeLow, m.rangeHigh, m.calibrationDueOn)) " + OF_LATEST
