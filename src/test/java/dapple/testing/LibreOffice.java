@@ -2,6 +2,7 @@ package dapple.testing;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -13,6 +14,9 @@ import java.util.stream.Stream;
 /** A spreadsheet program of its own origin, to see how files open in one. */
 public final class LibreOffice {
     private static final int MOST_SECONDS = 120;
+
+    /** The library of the program's spreadsheet, as Linux systems lay it beside the program. */
+    private static final String SPREADSHEET = "libsclo.so";
 
     /** Character codes of comma, semicolon and tab. */
     private static final String PARTED_AT = "44/59/9";
@@ -26,8 +30,17 @@ public final class LibreOffice {
 
     private LibreOffice() {}
 
+    /** Whether the spreadsheet is there: systems ship the program's common part without it. */
     static boolean isInstalled() {
-        return program().isPresent();
+        return program().filter(LibreOffice::knowsSheets).isPresent();
+    }
+
+    private static boolean knowsSheets(Path program) {
+        try {
+            return Files.exists(program.toRealPath().resolveSibling(SPREADSHEET));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     /**

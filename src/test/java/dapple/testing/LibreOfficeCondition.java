@@ -8,6 +8,6 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 class LibreOfficeCondition implements ExecutionCondition {
     @Override
     public ConditionEvaluationResult evaluateExecutionCondition(ExtensionContext context) {
-        return Missing.unless(LibreOffice.isInstalled(), "LibreOffice", context, false);
+        return Missing.unless(LibreOffice.isInstalled(), "LibreOffice's spreadsheet", context, false);
     }
 }
