@@ -303,7 +303,7 @@ class ApprovalPagesTest {
         Map<String, String> form = cells("2.9", "7.4", "0.29", "8");
         form.put("seen", "0");
         form.put("earlier", "true");
-        see(next).andExpect(content().string(containsString("Judge earlier readings by it too")));
+        see(next).andExpect(content().string(containsString("Judge earlier readings too")));
         approve(form).andExpect(redirectedUrl("/targets/" + species.id()));
         assertThat(newest().target().isForEarlierReadings()).isTrue();
     }

@@ -43,7 +43,7 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 @PagesTest
 class ConfirmationPagesTest {
     private static final String PAGE = "/targets/confirmation";
-    private static final String EARLIER = "Judge earlier readings by it too";
+    private static final String EARLIER = "Judge earlier readings too";
     private static final Matcher<String> TICKED =
             matchesPattern("(?s).*<input type=\"checkbox\" id=\"earlier1\"[^>]*checked=\"checked\".*");
 
