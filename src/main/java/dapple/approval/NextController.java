@@ -14,6 +14,7 @@ import dapple.species.SpeciesFacts;
 import dapple.species.SpeciesKeeping;
 import dapple.species.UvZone;
 import dapple.target.Approval;
+import dapple.target.EarlierReadings;
 import dapple.target.Targets;
 import dapple.target.VersionDetails;
 import dapple.target.ZoneLimits;
@@ -46,6 +47,7 @@ class NextController {
     private final ZoneLimits zoneLimits;
     private final HoursFromTheSun sun;
     private final People people;
+    private final EarlierReadings earlier;
 
     NextController(
             SpeciesKeeping species,
@@ -53,13 +55,15 @@ class NextController {
             Targets targets,
             ZoneLimits zoneLimits,
             HoursFromTheSun sun,
-            People people) {
+            People people,
+            EarlierReadings earlier) {
         this.species = species;
         this.evidence = evidence;
         this.targets = targets;
         this.zoneLimits = zoneLimits;
         this.sun = sun;
         this.people = people;
+        this.earlier = earlier;
     }
 
     @ModelAttribute("species")
@@ -102,7 +106,9 @@ class NextController {
                     .map(ChoiceFacts::evidence)
                     .map(EvidenceFacts::zone);
         }
-        return show(model, inForce, NextStart.form(zoneLimits, zone, inForce));
+        TargetForm start = NextStart.form(zoneLimits, zone, inForce)
+                .forEarlierReadings(inForce.isEmpty() && earlier.existAt(me.siteId()));
+        return show(model, inForce, start);
     }
 
     /** Shows what would change; what was shown and is sent again unchanged is approved. */

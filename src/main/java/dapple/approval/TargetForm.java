@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param hours hours of light a day by number of the month
  * @param homeLatitude degrees, of which hours of light are computed on demand
  * @param homeShifted whether half a year shifted
+ * @param earlier whether a first version counts for readings taken before too
  * @param shown what changes were shown to the person before
  */
 record TargetForm(
@@ -32,6 +33,7 @@ record TargetForm(
         String homeLatitude,
         @Nullable Boolean homeShifted,
         @Line @Size(max = 300) String reason,
+        @Nullable Boolean earlier,
         String shown) {
 
     TargetForm {
@@ -59,6 +61,7 @@ record TargetForm(
                 "",
                 null,
                 "",
+                null,
                 "");
     }
 
@@ -72,7 +75,23 @@ record TargetForm(
 
     private TargetForm with(String newest, String changes) {
         return new TargetForm(
-                newest, zone, cells, hours, hoursMark, hoursSource, homeLatitude, homeShifted, reason, changes);
+                newest,
+                zone,
+                cells,
+                hours,
+                hoursMark,
+                hoursSource,
+                homeLatitude,
+                homeShifted,
+                reason,
+                earlier,
+                changes);
+    }
+
+    /** The same, ticked for readings taken before too or not. */
+    TargetForm forEarlierReadings(boolean isForThem) {
+        return new TargetForm(
+                seen, zone, cells, hours, hoursMark, hoursSource, homeLatitude, homeShifted, reason, isForThem, shown);
     }
 
     /** The same with these hours of light, none of which was shown yet. */
@@ -87,6 +106,7 @@ record TargetForm(
                 homeLatitude,
                 homeShifted,
                 reason,
+                earlier,
                 "");
     }
 
@@ -100,6 +120,11 @@ record TargetForm(
 
     boolean isShifted() {
         return Boolean.TRUE.equals(homeShifted);
+    }
+
+    /** For readings taken before too: only what follows no version can be. */
+    boolean isForEarlierReadings() {
+        return versionSeen() == 0 && Boolean.TRUE.equals(earlier);
     }
 
     /** What is no number was not made by the form: no version was seen. */

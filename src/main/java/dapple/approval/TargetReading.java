@@ -33,6 +33,7 @@ final class TargetReading {
                         limits,
                         photoperiod,
                         personId,
-                        form.reason().strip()));
+                        form.reason().strip(),
+                        form.isForEarlierReadings()));
     }
 }

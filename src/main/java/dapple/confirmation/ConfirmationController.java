@@ -3,6 +3,7 @@ package dapple.confirmation;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.target.EarlierReadings;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -22,14 +23,16 @@ class ConfirmationController {
     private static final String PAGE = "confirmation/confirmation";
 
     private final Confirming confirming;
+    private final EarlierReadings earlier;
 
-    ConfirmationController(Confirming confirming) {
+    ConfirmationController(Confirming confirming, EarlierReadings earlier) {
         this.confirming = confirming;
+        this.earlier = earlier;
     }
 
     @GetMapping
     String page(@AuthenticationPrincipal SignedIn me, Model model) {
-        model.addAttribute("form", ConfirmationForm.empty());
+        model.addAttribute("form", ConfirmationForm.empty(earlier.existAt(me.siteId())));
         return show(me, model);
     }
 
@@ -51,7 +54,7 @@ class ConfirmationController {
             confirming.confirm(
                     me.siteId(),
                     new Confirmation(
-                            form.confirmed(), me.personId(), form.reason().strip()));
+                            form.confirmed(), me.personId(), form.reason().strip(), form.isForEarlierReadings()));
             return "redirect:/targets";
         } catch (ConfirmedMeanwhileException meanwhile) {
             model.addAttribute("meanwhile", meanwhile.species());

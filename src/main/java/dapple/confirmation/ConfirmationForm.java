@@ -8,24 +8,31 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Species ticked for confirmation, each with its zone, and one reason. Ids are text, so that each comes back as typed.
  *
  * @param zones code of the zone, as in SUNBEAM-3, by species
+ * @param earlier whether the targets count for readings taken before too
  */
 record ConfirmationForm(
         @NotEmpty List<String> species,
         Map<String, String> zones,
-        @Line @Size(max = 300) String reason) {
+        @Line @Size(max = 300) String reason,
+        @Nullable Boolean earlier) {
 
     ConfirmationForm {
         species = Objects.requireNonNullElse(species, List.of());
         zones = Objects.requireNonNullElse(zones, Map.of());
     }
 
-    static ConfirmationForm empty() {
-        return new ConfirmationForm(List.of(), Map.of(), "");
+    static ConfirmationForm empty(boolean isForEarlierReadings) {
+        return new ConfirmationForm(List.of(), Map.of(), "", isForEarlierReadings);
+    }
+
+    boolean isForEarlierReadings() {
+        return Boolean.TRUE.equals(earlier);
     }
 
     /** The ticked species with their zones; fewer than ticked if one of them cannot be read. */

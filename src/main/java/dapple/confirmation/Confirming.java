@@ -86,11 +86,12 @@ public class Confirming {
         targets.approve(
                 siteId,
                 new Approval(
-                        held.id(),
-                        confirmed.zone(),
-                        zoneLimits.of(confirmed.zone()),
-                        confirmation.personId(),
-                        confirmation.reason()));
+                                held.id(),
+                                confirmed.zone(),
+                                zoneLimits.of(confirmed.zone()),
+                                confirmation.personId(),
+                                confirmation.reason())
+                        .forEarlierReadings(confirmation.isForEarlierReadings()));
     }
 
     private Optional<EvidenceFacts> chosen(long siteId, SpeciesFacts held) {

@@ -191,7 +191,8 @@ public class ExposureWords {
     }
 
     String version(Target target, ZoneId zone) {
-        return say("sheet.target", target.number(), formats.day(target.approvedAt(), zone));
+        String counts = target.isForEarlierReadings() ? "sheet.target.earlier" : "sheet.target";
+        return say(counts, target.number(), formats.day(target.approvedAt(), zone));
     }
 
     public String month(YearMonth month) {

@@ -12,6 +12,7 @@ import dapple.review.DecisionFacts;
 import dapple.rig.Rig;
 import dapple.rig.Span;
 import dapple.species.SpeciesFacts;
+import dapple.target.Target;
 import dapple.target.VersionDetails;
 import java.util.Collection;
 import java.util.List;
@@ -94,8 +95,13 @@ record AuditLines(
                                 scientific(version.target().speciesId()),
                                 word("place.", limit.place()))
                         .saying(word("quantity.", limit.quantity()) + ": " + sentences.limit(limit))
-                        .over(version.target().approvedAt(), Optional.empty())
-                        .recorded(version.target().approvedAt(), name(version.approvedBy())));
+                        .recorded(version.target().approvedAt(), name(version.approvedBy())))
+                .map(line -> begun(line, version.target()));
+    }
+
+    /** One that counts for all earlier readings has no begin. */
+    private static AuditLine begun(AuditLine line, Target target) {
+        return target.isForEarlierReadings() ? line : line.over(target.inForceFrom(), Optional.empty());
     }
 
     private AuditLine order(OrderFacts order, AuditSheet sheet) {

@@ -113,16 +113,16 @@ class Courses {
         return held.stream().map(one -> one.at(point.role())).toList();
     }
 
-    /** Each version from its approval until the next one's. */
+    /** Each version until the next one's approval. */
     private List<Held> targets(SignedIn me, long speciesId) {
         List<Held> found = new ArrayList<>();
         Instant until = Instant.MAX;
         for (Target target : targets.courseOf(me.siteId(), speciesId)) {
             Optional<Limits> limits = target.limits(Quantity.UV_INDEX);
             if (limits.isPresent()) {
-                found.add(new Held(target.approvedAt(), until, limits.get(), say("course.target", target.number())));
+                found.add(new Held(target.inForceFrom(), until, limits.get(), say("course.target", target.number())));
             }
-            until = target.approvedAt();
+            until = target.inForceFrom();
         }
         return found;
     }

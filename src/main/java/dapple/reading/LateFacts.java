@@ -7,6 +7,7 @@ import dapple.meter.CalibrationRecorded;
 import dapple.meter.UncertaintyStated;
 import dapple.order.OrderChanged;
 import dapple.rig.RigChanged;
+import dapple.target.EarlierReadingsIncluded;
 import java.time.Instant;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
@@ -48,6 +49,11 @@ class LateFacts {
     @EventListener
     void hung(RigChanged changed) {
         rejudging.enclosure(changed.siteId(), changed.enclosureId(), changed.at());
+    }
+
+    @EventListener
+    void included(EarlierReadingsIncluded included) {
+        rejudging.species(included.siteId(), included.speciesId(), included.from());
     }
 
     @EventListener

@@ -2,6 +2,7 @@ package dapple.reading;
 
 import dapple.light.judging.State;
 import dapple.light.quantity.Quantity;
+import dapple.target.EarlierReadings;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,7 +14,7 @@ import org.springframework.stereotype.Service;
 
 /** Keeps the newest reading of each point at hand, in the transaction that records or judges one. */
 @Service
-class LatestReadings {
+class LatestReadings implements EarlierReadings {
     /** How far back the run of one state is looked for; a longer run begins at the oldest of them. */
     private static final Limit LOOKED_AT = Limit.of(120);
 
@@ -23,6 +24,11 @@ class LatestReadings {
     LatestReadings(ReadingRepository readings, LatestReadingRepository latest) {
         this.readings = readings;
         this.latest = latest;
+    }
+
+    @Override
+    public boolean existAt(long siteId) {
+        return latest.existsBySiteId(siteId);
     }
 
     /** Nothing is at hand of a point whose every reading is withdrawn or context. */

@@ -8,7 +8,7 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Has readings judged anew when a fact comes late: a calibration, a stay, a planned-off time, a change of a rig, a vet's
- * order. What was read stays as it is, and what people were told stays on record: verdicts are replaced, never changed.
+ * order, a first target for readings before it. What was read stays as it is, and what people were told stays on record: verdicts are replaced, never changed.
  * The wish is stored in the transaction of the fact; the judging follows its commit.
  */
 @Service
@@ -33,6 +33,12 @@ public class Rejudging {
     @Transactional
     public void meter(long siteId, long meterId, Instant since) {
         ask(RejudgingDue.ofMeter(siteId, meterId, since, clock.instant()));
+    }
+
+    /** All visits of enclosures in which a species lives or lived, with a reading taken at or after an instant. */
+    @Transactional
+    public void species(long siteId, long speciesId, Instant since) {
+        ask(RejudgingDue.ofSpecies(siteId, speciesId, since, clock.instant()));
     }
 
     private void ask(RejudgingDue due) {

@@ -10,7 +10,10 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** From when on the visits of an enclosure, or those in which a meter was read, are to be judged anew; how far that is. */
+/**
+ * From when on the visits of an enclosure, those in which a meter was read, or those where a species lived are to be
+ * judged anew; how far that is.
+ */
 @Entity
 @Table(name = "rejudging")
 class RejudgingDue {
@@ -21,6 +24,7 @@ class RejudgingDue {
     private long siteId;
     private @Nullable Long enclosureId;
     private @Nullable Long meterId;
+    private @Nullable Long speciesId;
     private Instant sinceAt;
     private Instant askedAt;
     private long lastVisitId;
@@ -48,6 +52,12 @@ class RejudgingDue {
         return due;
     }
 
+    static RejudgingDue ofSpecies(long siteId, long speciesId, Instant since, Instant askedAt) {
+        RejudgingDue due = new RejudgingDue(siteId, since, askedAt);
+        due.speciesId = speciesId;
+        return due;
+    }
+
     long id() {
         return id;
     }
@@ -62,6 +72,10 @@ class RejudgingDue {
 
     Optional<Long> meterId() {
         return Optional.ofNullable(meterId);
+    }
+
+    Optional<Long> speciesId() {
+        return Optional.ofNullable(speciesId);
     }
 
     Instant since() {

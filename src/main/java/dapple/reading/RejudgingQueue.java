@@ -12,7 +12,7 @@ import org.springframework.transaction.event.TransactionalEventListener;
 
 /**
  * Judges anew after the commit of what asks for it: the first batch before the answer goes out, so that a fact of last
- * week shows at once; a longer past behind the scenes, one after the other. What a stop leaves undone goes on at the
+ * week shows at once, of a whole species the newest readings; a longer past behind the scenes, one after the other. What a stop leaves undone goes on at the
  * next start.
  */
 @Component
@@ -34,7 +34,7 @@ class RejudgingQueue {
 
     @TransactionalEventListener
     void begin(RejudgingAsked asked) {
-        if (work.goOn(asked.dueId())) {
+        if (work.begin(asked.dueId())) {
             behind.execute(() -> finish(asked.dueId()));
         }
     }

@@ -2,6 +2,7 @@ package dapple.reading;
 
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.data.domain.Limit;
@@ -34,6 +35,23 @@ class RejudgingWork {
         this.clock = clock;
     }
 
+    /**
+     * Begins with one batch. Where it is a whole species the first are the newest readings of all its enclosures, which
+     * pages show and alarms tell; they may be many years' from the oldest. Whether there may be more to do.
+     */
+    boolean begin(long dueId) {
+        Optional<RejudgingDue> ofSpecies =
+                dues.findById(dueId).filter(due -> due.speciesId().isPresent());
+        ofSpecies.stream().flatMap(due -> newest(due).stream()).forEach(this::judge);
+        return ofSpecies.isPresent() || goOn(dueId);
+    }
+
+    private List<Long> newest(RejudgingDue due) {
+        return due.speciesId()
+                .map(species -> visits.newestOfSpecies(due.siteId(), species))
+                .orElse(List.of());
+    }
+
     /** Goes on with one batch; done twice, it does no harm. Whether there may be more to do. */
     boolean goOn(long dueId) {
         List<Long> batch = dues.findById(dueId).map(this::next).orElse(List.of());
@@ -48,9 +66,12 @@ class RejudgingWork {
                 enclosure -> visits.ofEnclosureSince(due.siteId(), enclosure, due.since(), due.lastVisitId(), limit);
         Function<Long, List<Long>> ofMeter =
                 meter -> visits.ofMeterSince(due.siteId(), meter, due.since(), due.lastVisitId(), limit);
+        Function<Long, List<Long>> ofSpecies =
+                species -> visits.ofSpeciesSince(due.siteId(), species, due.since(), due.lastVisitId(), limit);
         return due.enclosureId()
                 .map(ofEnclosure)
                 .or(() -> due.meterId().map(ofMeter))
+                .or(() -> due.speciesId().map(ofSpecies))
                 .orElse(List.of());
     }
 

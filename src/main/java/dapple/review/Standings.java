@@ -131,7 +131,9 @@ public class Standings {
 
         /** What has changed of what is needed at a point since a quantity was read there. */
         private Optional<Unread> changeSince(ReadingView view, PointFacts point) {
-            return orderSince(view, point).or(() -> targetSince(view)).or(() -> arrivalSince(view, point));
+            return orderSince(view, point)
+                    .or(() -> Unread.ofTarget(view.reading(), view.newer()))
+                    .or(() -> arrivalSince(view, point));
         }
 
         /** The newest order for one whom the point serves that has come into force since the UV index was read there. */
@@ -141,10 +143,6 @@ public class Standings {
                     served(point)
                             .flatMap(one ->
                                     Stream.ofNullable(ordered.get(one.animal().id()))));
-        }
-
-        private static Optional<Unread> targetSince(ReadingView view) {
-            return view.newer().map(target -> new Unread(Unread.Why.TARGET, target.approvedAt()));
         }
 
         /** When the last of other species than the reading was judged for moved in after it. */

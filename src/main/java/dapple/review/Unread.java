@@ -25,12 +25,12 @@ public record Unread(Why why, Instant since) {
                 .map(from -> new Unread(Why.ORDER, from));
     }
 
-    /** A target that was approved since a reading was judged by another, or by none. */
+    /** A target that has come into force since a reading was judged by another, or by none. */
     public static Optional<Unread> ofTarget(JudgedReading reading, Optional<Target> newest) {
         return newest.filter(target -> !reading.targetVersionId().equals(Optional.of(target.id())))
-                .map(Target::approvedAt)
-                .filter(approved -> approved.isAfter(reading.takenAt()))
-                .map(approved -> new Unread(Why.TARGET, approved));
+                .map(Target::inForceFrom)
+                .filter(from -> from.isAfter(reading.takenAt()))
+                .map(from -> new Unread(Why.TARGET, from));
     }
 
     /** That the light changed since something was read. */

@@ -14,9 +14,23 @@ import java.util.stream.Stream;
  *
  * @param id of the version
  * @param number of the version within the species, from 1
+ * @param inForceFrom its approval, or the start of the record
  */
 public record Target(
-        long id, long speciesId, int number, UvZone zone, Instant approvedAt, List<SourcedLimit> sourcedLimits) {
+        long id,
+        long speciesId,
+        int number,
+        UvZone zone,
+        Instant approvedAt,
+        Instant inForceFrom,
+        List<SourcedLimit> sourcedLimits) {
+    /** A time before any reading, whenever that is taken in. */
+    static final Instant START_OF_RECORD = Instant.EPOCH;
+
+    /** Whether readings taken before its approval are judged by it too. */
+    public boolean isForEarlierReadings() {
+        return inForceFrom.isBefore(approvedAt);
+    }
 
     /**
      * What readings of a quantity are judged by. The UV index is judged by a whole set of limits or not at all; of any

@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** What a species needs, from its approval until the next version's. Never edited. */
+/** What a species needs, from its approval or the start of the record until the next version's approval. Never edited. */
 @Entity
 class TargetVersion {
     private static final Comparator<SourcedLimit> BY_QUANTITY =
@@ -38,6 +38,7 @@ class TargetVersion {
 
     private int uvZone;
     private Instant approvedAt;
+    private Instant inForceFrom;
     private long approvedBy;
     private String reason;
 
@@ -62,6 +63,7 @@ class TargetVersion {
         this.method = approval.zone().method();
         this.uvZone = approval.zone().number();
         this.approvedAt = approvedAt;
+        this.inForceFrom = approval.isForEarlierReadings() ? Target.START_OF_RECORD : approvedAt;
         this.approvedBy = approval.personId();
         this.reason = approval.reason();
         approval.limits().forEach(limit -> limits.add(new TargetLimit(this, limit)));
@@ -87,6 +89,7 @@ class TargetVersion {
                 number,
                 new UvZone(uvZone, method),
                 approvedAt,
+                inForceFrom,
                 limits.stream().map(TargetLimit::sourced).sorted(BY_QUANTITY).toList());
     }
 

@@ -14,8 +14,8 @@ interface TargetVersionRepository extends JpaRepository<TargetVersion, Long> {
 
     @Query("""
             select distinct t from TargetVersion t join fetch t.limits
-            where t.siteId = :siteId and t.speciesId in :speciesIds and t.approvedAt =
-              (select max(n.approvedAt) from TargetVersion n where n.speciesId = t.speciesId and n.approvedAt <= :at)
+            where t.siteId = :siteId and t.speciesId in :speciesIds and t.inForceFrom =
+              (select max(n.inForceFrom) from TargetVersion n where n.speciesId = t.speciesId and n.inForceFrom <= :at)
             order by t.number""")
     List<TargetVersion> inForce(long siteId, Collection<Long> speciesIds, Instant at);
 
@@ -45,11 +45,11 @@ interface TargetVersionRepository extends JpaRepository<TargetVersion, Long> {
     @Query("""
             select t as version, d.lightHours as hours from TargetVersion t join fetch t.limits
             left join DayLength d on d.version = t and d.monthNumber = :month
-            where t.siteId = :siteId and t.speciesId in :speciesIds and t.approvedAt =
-              (select max(n.approvedAt) from TargetVersion n where n.speciesId = t.speciesId and n.approvedAt <= :at)
+            where t.siteId = :siteId and t.speciesId in :speciesIds and t.inForceFrom =
+              (select max(n.inForceFrom) from TargetVersion n where n.speciesId = t.speciesId and n.inForceFrom <= :at)
             order by t.number""")
     List<Tuple> inForceInMonth(long siteId, Collection<Long> speciesIds, Instant at, int month);
 
-    @Query("select distinct t.approvedAt from TargetVersion t where t.siteId = :siteId")
+    @Query("select distinct t.inForceFrom from TargetVersion t where t.siteId = :siteId")
     List<Instant> turns(long siteId);
 }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -21,15 +22,22 @@ import org.springframework.transaction.annotation.Transactional;
 public class Targets {
     private final SpeciesKeeping species;
     private final TargetVersionRepository versions;
+    private final ApplicationEventPublisher events;
     private final Clock clock;
 
-    Targets(SpeciesKeeping species, TargetVersionRepository versions, Clock clock) {
+    Targets(SpeciesKeeping species, TargetVersionRepository versions, ApplicationEventPublisher events, Clock clock) {
         this.species = species;
         this.versions = versions;
+        this.events = events;
         this.clock = clock;
     }
 
-    /** Makes the next version of a species' target. It holds from now on: approval is never backdated. */
+    /**
+     * Makes the next version of a species' target. It holds from now on; a first one also for earlier readings, if that is
+     * asked.
+     *
+     * @throws IllegalArgumentException if that is asked of a later version: it would rewrite what another has judged
+     */
     @Transactional
     public Target approve(long siteId, Approval approval) {
         species.hold(siteId, approval.speciesId());
@@ -60,8 +68,16 @@ public class Targets {
     }
 
     private Target store(long siteId, Approval approval, int number) {
-        return versions.saveAndFlush(new TargetVersion(siteId, number, approval, clock.instant()))
+        if (number > 1 && approval.isForEarlierReadings()) {
+            throw new IllegalArgumentException(
+                    "a first version alone counts for earlier readings, was version " + number);
+        }
+        Target target = versions.saveAndFlush(new TargetVersion(siteId, number, approval, clock.instant()))
                 .target();
+        if (target.isForEarlierReadings()) {
+            events.publishEvent(new EarlierReadingsIncluded(siteId, target.speciesId(), target.inForceFrom()));
+        }
+        return target;
     }
 
     /** When a target came into force. */

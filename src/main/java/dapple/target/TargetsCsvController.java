@@ -66,6 +66,7 @@ class TargetsCsvController {
                 .word("method", "method.", zone(UvZone::method))
                 .with("target-version", version(found -> found.target().number()))
                 .with("approved-at", version(found -> found.target().approvedAt()))
+                .with("earlier-readings", version(found -> found.target().isForEarlierReadings()))
                 .with("approved-by", version(found -> Optional.ofNullable(names.get(found.approvedBy()))))
                 .with("reason", version(VersionDetails::reason))
                 .word("quantity", "quantity.", limit(SourcedLimit::quantity))

@@ -22,6 +22,7 @@ public record VersionDetails(Target target, Optional<Photoperiod> photoperiod, l
 
     private boolean says(Approval asked) {
         return target.zone().equals(asked.zone())
+                && target.isForEarlierReadings() == asked.isForEarlierReadings()
                 && photoperiod.equals(asked.photoperiod())
                 && new HashSet<>(target.sourcedLimits()).equals(new HashSet<>(asked.limits()));
     }

@@ -231,7 +231,7 @@ class ApprovalPagesTest {
         form.put("hoursMark", "COMMON_PRACTICE");
         form.put("hoursSource", "a subtropical year");
         approve(form).andExpect(redirectedUrl("/targets/" + species.id()));
-        VersionDetails stored = targets.newest(site.id(), species.id()).orElseThrow();
+        VersionDetails stored = newest();
         assertThat(stored.target().sourcedLimits()).hasSize(6);
         assertThat(stored.photoperiod().orElseThrow().hours()).contains(14.5, 12.0);
         see("/targets/" + species.id()).andExpect(content().string(containsString("a subtropical year")));
@@ -295,6 +295,44 @@ class ApprovalPagesTest {
         form.put("hoursSource", "Day length at latitude 52.0° N");
         approve(form).andExpect(redirectedUrl("/targets/" + species.id()));
         see("/targets/" + species.id()).andExpect(content().string(containsString(">computed from the sun<")));
+    }
+
+    @Test
+    void aFirstVersionMayCountForEarlierReadings() throws Exception {
+        without();
+        Map<String, String> form = cells("2.9", "7.4", "0.29", "8");
+        form.put("seen", "0");
+        form.put("earlier", "true");
+        see(next).andExpect(content().string(containsString("Judge earlier readings too")));
+        approve(form).andExpect(redirectedUrl("/targets/" + species.id()));
+        assertThat(newest().target().isForEarlierReadings()).isTrue();
+    }
+
+    @Test
+    void aFirstVersionCountsFromItsApprovalWhereNothingElseIsChosen() throws Exception {
+        without();
+        Map<String, String> form = cells("2.9", "7.4", "0.29", "8");
+        form.put("seen", "0");
+        approve(form).andExpect(redirectedUrl("/targets/" + species.id()));
+        assertThat(newest().target().isForEarlierReadings()).isFalse();
+    }
+
+    @Test
+    void aLaterVersionNeverCountsForEarlierReadings() throws Exception {
+        see(next).andExpect(content().string(not(containsString("Judge earlier readings"))));
+        Map<String, String> form = cells("3.0", "7.4", "0.3", "8");
+        form.put("earlier", "true");
+        approve(form).andExpect(redirectedUrl("/targets/" + species.id()));
+        assertThat(newest().target().isForEarlierReadings()).isFalse();
+    }
+
+    private void without() {
+        species = collection.species(site, "Laudakia stellio");
+        next = "/targets/" + species.id() + "/next";
+    }
+
+    private VersionDetails newest() {
+        return targets.newest(site.id(), species.id()).orElseThrow();
     }
 
     private Map<String, String> litAt(String latitude, boolean isShifted) {

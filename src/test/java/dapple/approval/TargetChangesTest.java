@@ -88,7 +88,8 @@ class TargetChangesTest {
     }
 
     private static VersionDetails version(List<SourcedLimit> limits) {
-        return new VersionDetails(new Target(1, 1, 1, ZONE, Instant.EPOCH, limits), Optional.empty(), 1, "for a test");
+        return new VersionDetails(
+                new Target(1, 1, 1, ZONE, Instant.EPOCH, Instant.EPOCH, limits), Optional.empty(), 1, "for a test");
     }
 
     private static Approval approval(UvZone zone, List<SourcedLimit> limits, Optional<Photoperiod> photoperiod) {

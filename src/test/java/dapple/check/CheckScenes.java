@@ -170,6 +170,7 @@ final class CheckScenes {
                 1,
                 new UvZone(2, LightMethod.SUNBEAM),
                 RigExamples.SOME_DAY,
+                RigExamples.SOME_DAY,
                 List.of(
                         limit(LimitPlace.BASKING, new Band(0.4, 1.5)),
                         limit(LimitPlace.SHADE, Band.atMost(0.1)),

@@ -2,6 +2,7 @@ package dapple.confirmation;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.matchesPattern;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
@@ -16,6 +17,10 @@ import dapple.evidence.NewChoice;
 import dapple.evidence.NewEvidence;
 import dapple.people.Role;
 import dapple.people.SignedIn;
+import dapple.reading.Entry;
+import dapple.reading.ReadingLogging;
+import dapple.reading.VisitPlace;
+import dapple.reading.Visitor;
 import dapple.site.SiteFacts;
 import dapple.site.SourceMark;
 import dapple.species.LightMethod;
@@ -24,6 +29,10 @@ import dapple.species.UvZone;
 import dapple.target.Targets;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
+import dapple.testing.TestCollection.Home;
+import java.time.Clock;
+import java.util.UUID;
+import org.hamcrest.Matcher;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -34,6 +43,9 @@ import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilde
 @PagesTest
 class ConfirmationPagesTest {
     private static final String PAGE = "/targets/confirmation";
+    private static final String EARLIER = "Judge earlier readings too";
+    private static final Matcher<String> TICKED =
+            matchesPattern("(?s).*<input type=\"checkbox\" id=\"earlier1\"[^>]*checked=\"checked\".*");
 
     @Autowired
     private TestCollection collection;
@@ -43,6 +55,12 @@ class ConfirmationPagesTest {
 
     @Autowired
     private Targets targets;
+
+    @Autowired
+    private ReadingLogging logging;
+
+    @Autowired
+    private Clock clock;
 
     @Autowired
     private MockMvc pages;
@@ -124,6 +142,41 @@ class ConfirmationPagesTest {
     }
 
     @Test
+    void earlierReadingsAreIncludedUnlessSomebodySaysOtherwise() throws Exception {
+        see(PAGE)
+                .andExpect(content().string(containsString(EARLIER)))
+                .andExpect(content().string(not(TICKED)));
+        read(collection.home(site, supervisor, dragon));
+        see(PAGE).andExpect(content().string(TICKED));
+    }
+
+    @Test
+    void targetsForEarlierReadingsSaySo() throws Exception {
+        pages.perform(ticked("agreed", dragon).param("earlier", "true")).andExpect(redirectedUrl("/targets"));
+        see("/targets").andExpect(content().string(containsString("earlier readings too")));
+        see("/targets/" + dragon.id())
+                .andExpect(content().string(containsString("It counts for readings taken before its approval too.")));
+        see("/targets/" + dragon.id() + ".csv")
+                .andExpect(content().string(containsString(",yes," + supervisor.fullName())));
+    }
+
+    @Test
+    void targetsFromTheirApprovalOnSaySo() throws Exception {
+        send("agreed", dragon).andExpect(redirectedUrl("/targets"));
+        see("/targets").andExpect(content().string(not(containsString("earlier readings too"))));
+        see("/targets/" + dragon.id()).andExpect(content().string(not(containsString("taken before its approval"))));
+        see("/targets/" + dragon.id() + ".csv")
+                .andExpect(content().string(containsString(",no," + supervisor.fullName())));
+    }
+
+    @Test
+    void whatIsChosenOfEarlierReadingsComesBackAsSent() throws Exception {
+        pages.perform(ticked("", dragon).param("earlier", "true"))
+                .andExpect(content().string(TICKED));
+        send("", dragon).andExpect(content().string(not(TICKED)));
+    }
+
+    @Test
     void evidenceChosenSinceIsShownWithTheWayToTheNextVersion() throws Exception {
         send("agreed", dragon);
         EvidenceFacts row = evidence.add(
@@ -138,18 +191,29 @@ class ConfirmationPagesTest {
         see(PAGE).andExpect(content().string(containsString("/targets/" + dragon.id() + "/next?from=SUNBEAM-4")));
     }
 
+    private void read(Home home) {
+        VisitPlace place = new VisitPlace(
+                UUID.randomUUID(), home.enclosureId(), home.basking().id());
+        long meter = collection.meter(site).id();
+        logging.log(Visitor.of(supervisor), new Entry(UUID.randomUUID(), place, meter, 9.3, clock.instant()));
+    }
+
     private ResultActions see(String path) throws Exception {
         return pages.perform(get(path).with(csrf()).with(collection.as(supervisor)));
     }
 
     private ResultActions send(String reason, SpeciesFacts... ticked) throws Exception {
+        return pages.perform(ticked(reason, ticked));
+    }
+
+    private MockHttpServletRequestBuilder ticked(String reason, SpeciesFacts... ticked) {
         MockHttpServletRequestBuilder request = form(reason)
                 .param("zones[" + dragon.id() + "]", "SUNBEAM-3")
                 .param("zones[" + devil.id() + "]", "SUNBEAM-4");
         for (SpeciesFacts one : ticked) {
             request.param("species", String.valueOf(one.id()));
         }
-        return pages.perform(request);
+        return request;
     }
 
     private MockHttpServletRequestBuilder form(String reason) {

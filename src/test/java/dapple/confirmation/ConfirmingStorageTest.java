@@ -138,7 +138,20 @@ class ConfirmingStorageTest {
         assertThat(targets.versions(site.id(), dragon.id())).hasSize(1);
     }
 
+    @Test
+    void countsForEarlierReadingsWhereThatIsChosen() {
+        Confirmation confirmation = new Confirmation(
+                List.of(new Confirmed(dragon.id(), ZONE_3), new Confirmed(devil.id(), ZONE_4)),
+                vet.personId(),
+                "agreed with the team",
+                true);
+        confirming.confirm(site.id(), confirmation);
+        assertThat(targets.newest(site.id()).values())
+                .extracting(version -> version.target().isForEarlierReadings())
+                .containsExactly(true, true);
+    }
+
     private void confirm(Confirmed... zones) {
-        confirming.confirm(site.id(), new Confirmation(List.of(zones), vet.personId(), "agreed with the team"));
+        confirming.confirm(site.id(), new Confirmation(List.of(zones), vet.personId(), "agreed with the team", false));
     }
 }

@@ -13,6 +13,12 @@ import dapple.lamp.LampClass;
 import dapple.overview.AuditStory.Told;
 import dapple.people.Role;
 import dapple.people.SignedIn;
+import dapple.species.LightMethod;
+import dapple.species.SpeciesFacts;
+import dapple.species.UvZone;
+import dapple.target.Approval;
+import dapple.target.Targets;
+import dapple.target.ZoneLimits;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import jakarta.persistence.EntityManagerFactory;
@@ -45,6 +51,12 @@ class AuditPagesTest {
 
     @Autowired
     private EntityManagerFactory entities;
+
+    @Autowired
+    private Targets targets;
+
+    @Autowired
+    private ZoneLimits zoneLimits;
 
     @Autowired
     private MockMvc pages;
@@ -85,6 +97,23 @@ class AuditPagesTest {
     void marksNothingThatWasOnRecord() throws Exception {
         told.hangALampLate();
         assertShows("", not(containsString("recorded later, on")));
+    }
+
+    @Test
+    void marksATargetThatCountsForTimesBeforeItsApproval() throws Exception {
+        SpeciesFacts species = collection.species(told.site, "Laudakia stellio");
+        String audit = "/enclosures/"
+                + collection.home(told.site, told.person, species).enclosureId() + "/audit";
+        UvZone zone = new UvZone(3, LightMethod.SUNBEAM);
+        Approval approval =
+                new Approval(species.id(), zone, zoneLimits.of(zone), told.person.personId(), "agreed with the team");
+        targets.approve(told.site.id(), approval.forEarlierReadings(true));
+        pages.perform(get(audit + "?at=" + local(told.minutesAgo(30))).with(collection.as(person)))
+                .andExpect(content().string(containsString("It was approved only later.")));
+        pages.perform(get(audit).with(collection.as(person)))
+                .andExpect(content().string(not(containsString("It was approved only later."))));
+        pages.perform(get(audit + ".csv").with(collection.as(person)))
+                .andExpect(content().string(allOf(containsString("2.9 to 7.4"), not(containsString("1970")))));
     }
 
     @Test

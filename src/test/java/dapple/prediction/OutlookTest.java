@@ -179,6 +179,7 @@ class OutlookTest {
                 1,
                 new UvZone(2, LightMethod.SUNBEAM),
                 RigExamples.SOME_DAY,
+                RigExamples.SOME_DAY,
                 List.of(
                         limit(LimitPlace.BASKING, new Band(low, high)),
                         limit(LimitPlace.SHADE, Band.atMost(shade)),

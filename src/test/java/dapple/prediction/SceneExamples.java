@@ -71,7 +71,14 @@ final class SceneExamples {
     }
 
     static SpeciesNeed need(SourcedLimit... limits) {
-        Target target = new Target(1, 1, 1, new UvZone(2, LightMethod.SUNBEAM), RigExamples.SOME_DAY, List.of(limits));
+        Target target = new Target(
+                1,
+                1,
+                1,
+                new UvZone(2, LightMethod.SUNBEAM),
+                RigExamples.SOME_DAY,
+                RigExamples.SOME_DAY,
+                List.of(limits));
         return new SpeciesNeed(1, "Species", Optional.of(target), Optional.empty());
     }
 

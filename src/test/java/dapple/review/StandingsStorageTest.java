@@ -122,6 +122,16 @@ class StandingsStorageTest {
     }
 
     @Test
+    void aFirstTargetForEarlierReadingsJudgesWhatWasReadBefore() {
+        SpeciesFacts without = collection.species(site, "Laudakia stellio");
+        home = collection.home(site, person, without);
+        readAll(ENOUGH);
+        targets.approve(site.id(), approval(without, OPEN_BASKERS).forEarlierReadings(true));
+        assertThat(standing().state()).contains(State.ON_TARGET);
+        assertThat(standing().unread()).isEmpty();
+    }
+
+    @Test
     void anotherSpeciesThatMovesInAsksForAReading() {
         readAll(ENOUGH);
         moveIn(collection.species(site, person, "Varanus acanthurus", new UvZone(4, LightMethod.SUNBEAM)));
@@ -152,8 +162,11 @@ class StandingsStorageTest {
     }
 
     private void approve(SpeciesFacts kind, UvZone zone) {
-        targets.approve(
-                site.id(), new Approval(kind.id(), zone, zoneLimits.of(zone), person.personId(), "zone revised"));
+        targets.approve(site.id(), approval(kind, zone));
+    }
+
+    private Approval approval(SpeciesFacts kind, UvZone zone) {
+        return new Approval(kind.id(), zone, zoneLimits.of(zone), person.personId(), "zone revised");
     }
 
     private void moveIn(SpeciesFacts kind) {

@@ -33,6 +33,6 @@ class TargetTest {
     private static Target target(Quantity quantity) {
         SourcedLimit basking =
                 new SourcedLimit(quantity, LimitPlace.BASKING, new Band(38, 42), SourceMark.FROM_MEMORY, "for a test");
-        return new Target(1, 1, 1, new UvZone(3, LightMethod.SUNBEAM), Instant.EPOCH, List.of(basking));
+        return new Target(1, 1, 1, new UvZone(3, LightMethod.SUNBEAM), Instant.EPOCH, Instant.EPOCH, List.of(basking));
     }
 }

@@ -77,6 +77,46 @@ class TargetsStorageTest {
     }
 
     @Test
+    void aFirstVersionForEarlierReadingsHoldsFromTheStartOfTheRecord() {
+        Target approved = targets.approve(site.id(), forEarlierReadings(ZONE_3));
+        assertThat(inForce(Instant.parse("1998-03-01T12:00:00Z"))).contains(approved);
+    }
+
+    @Test
+    void aFirstVersionForEarlierReadingsKeepsWhenItWasApproved() {
+        Instant before = clock.instant();
+        assertThat(targets.approve(site.id(), forEarlierReadings(ZONE_3)).approvedAt())
+                .isBetween(before, clock.instant());
+    }
+
+    @Test
+    void aFirstVersionForEarlierReadingsGivesWayToTheNextFromItsApprovalOn() {
+        Target first = targets.approve(site.id(), forEarlierReadings(ZONE_2));
+        Target next = approve(ZONE_3);
+        assertThat(inForce(next.approvedAt().minusNanos(1000))).contains(first);
+        assertThat(inForce(next.approvedAt())).contains(next);
+    }
+
+    @Test
+    void aLaterVersionNeverCountsForEarlierReadings() {
+        approve(ZONE_2);
+        assertThatThrownBy(() -> targets.approve(site.id(), forEarlierReadings(ZONE_3)))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void anApprovalForEarlierReadingsSentTwiceMakesOneVersion() {
+        assertThat(targets.approveAfter(site.id(), 0, forEarlierReadings(ZONE_2)))
+                .isEqualTo(targets.approveAfter(site.id(), 0, forEarlierReadings(ZONE_2)));
+    }
+
+    @Test
+    void theSameLimitsForOtherReadingsAreAnotherApproval() {
+        targets.approveAfter(site.id(), 0, forEarlierReadings(ZONE_2));
+        assertThatThrownBy(() -> approveAfter(0, ZONE_2)).isInstanceOf(ConflictException.class);
+    }
+
+    @Test
     void givesWayToTheNextVersion() {
         approve(ZONE_2);
         Target next = approve(ZONE_3);
@@ -204,6 +244,11 @@ class TargetsStorageTest {
         Target approved = approve(ZONE_3);
         speciesKeeping.rename(site.id(), species.id(), species.version(), new SpeciesName("Pogona nova", "dragon"));
         assertThat(inForce(clock.instant())).contains(approved);
+    }
+
+    private Approval forEarlierReadings(UvZone zone) {
+        return new Approval(species.id(), zone, zoneLimits.of(zone), approver.personId(), "for a test")
+                .forEarlierReadings(true);
     }
 
     private Target approveAfter(int seen, UvZone zone) {
