@@ -2,6 +2,7 @@ package dapple.reading;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Set;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -33,6 +34,12 @@ public class Rejudging {
     @Transactional
     public void meter(long siteId, long meterId, Instant since) {
         ask(RejudgingDue.ofMeter(siteId, meterId, since, clock.instant()));
+    }
+
+    /** The enclosures whose visits are being judged anew. */
+    @Transactional(readOnly = true)
+    public Set<Long> underWay(long siteId) {
+        return dues.enclosuresUnfinished(siteId);
     }
 
     private void ask(RejudgingDue due) {

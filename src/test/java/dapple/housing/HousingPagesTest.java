@@ -116,9 +116,13 @@ class HousingPagesTest {
     void whatStandsForNameAndNumberIsSaidOnce() throws Exception {
         long unnumbered = animals.add(site.id(), new NewAnimal("Juniper", "Juniper", species.id()))
                 .id();
-        for (String page : List.of("/animals?text=Juniper", "/animals/" + unnumbered, "/animals/" + unnumbered + "/orders")) {
+        for (String page :
+                List.of("/animals?text=Juniper", "/animals/" + unnumbered, "/animals/" + unnumbered + "/orders")) {
             String body = see(page).andReturn().getResponse().getContentAsString();
-            assertThat(body).as(page).containsPattern("\\bJuniper\\b").doesNotContain(">Juniper</td>", ">Juniper</span>");
+            assertThat(body)
+                    .as(page)
+                    .containsPattern("\\bJuniper\\b")
+                    .doesNotContain(">Juniper</td>", ">Juniper</span>");
         }
     }
 
