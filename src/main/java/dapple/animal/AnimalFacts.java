@@ -7,8 +7,13 @@ public record AnimalFacts(
         return kind == AnimalKind.GROUP;
     }
 
-    /** Name and number; once where an import let the name stand for the number. */
+    /** Whether it has a number of its own; without one an import lets the name stand for it. */
+    public boolean isNumbered() {
+        return !name.equals(accessionNumber);
+    }
+
+    /** Name and number, if it has one of its own. */
     public String nameAndNumber() {
-        return name.equals(accessionNumber) ? name : name + ", " + accessionNumber;
+        return isNumbered() ? name + ", " + accessionNumber : name;
     }
 }

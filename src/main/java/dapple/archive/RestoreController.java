@@ -55,13 +55,13 @@ class RestoreController {
             HttpServletRequest request)
             throws IOException {
         requirePending();
-        checkAdministrator(form, errors);
         if (!errors.hasErrors() && !firstRun.isCode(form.code(), request.getRemoteAddr())) {
             errors.rejectValue("code", "first-run.code.wrong");
         }
         if (errors.hasErrors()) {
             return PAGE;
         }
+        checkAdministrator(form, errors);
         return takeIn(form, errors, file, model);
     }
 
@@ -78,6 +78,10 @@ class RestoreController {
         Path received = Files.createTempFile("dapple-restore", ".zip");
         try {
             receive(file, received);
+            if (errors.hasErrors()) {
+                takingIn.check(received);
+                return PAGE;
+            }
             TakenIn taken = takingIn.takeIn(received, form.person());
             return "redirect:/sign-in?" + (taken.isYear() ? "record" : "restored");
         } catch (ArchiveRefusedException refused) {

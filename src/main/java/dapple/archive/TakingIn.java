@@ -29,6 +29,19 @@ class TakingIn {
     }
 
     /**
+     * Checks a file and takes nothing in.
+     *
+     * @throws ArchiveRefusedException if it would not be taken in, whoever is named with it
+     */
+    void check(Path file) {
+        try (ArchiveFile archive = ArchiveFile.open(file)) {
+            requireWhole(archive);
+        } catch (IOException cause) {
+            throw new ArchiveRefusedException(ArchiveFault.CUT, cause);
+        }
+    }
+
+    /**
      * Checks a file, then takes it in.
      *
      * @param administrator who is added to a year's record, in which nobody has a password
@@ -36,8 +49,8 @@ class TakingIn {
      */
     TakenIn takeIn(Path file, Optional<NewPerson> administrator) {
         try (ArchiveFile archive = ArchiveFile.open(file)) {
-            requireFit(archive.manifest(), administrator);
-            archive.check();
+            requireWhole(archive);
+            requireAdministrator(archive.manifest(), administrator);
             administrator.ifPresent(person -> requireFree(archive, person));
             return firstRun.whilePending(() -> load(archive, administrator))
                     .orElseThrow(() -> new ArchiveRefusedException(ArchiveFault.NOT_EMPTY, "begun already"));
@@ -46,13 +59,18 @@ class TakingIn {
         }
     }
 
-    private void requireFit(Manifest manifest, Optional<NewPerson> administrator) {
+    private void requireWhole(ArchiveFile archive) throws IOException {
         if (!firstRun.isPending()) {
             throw new ArchiveRefusedException(ArchiveFault.NOT_EMPTY, "begun already");
         }
-        if (!loading.knows(manifest)) {
-            throw new ArchiveRefusedException(ArchiveFault.NEWER, "schema " + manifest.schema());
+        if (!loading.knows(archive.manifest())) {
+            throw new ArchiveRefusedException(
+                    ArchiveFault.NEWER, "schema " + archive.manifest().schema());
         }
+        archive.check();
+    }
+
+    private static void requireAdministrator(Manifest manifest, Optional<NewPerson> administrator) {
         if (manifest.kind() == ArchiveKind.YEAR && administrator.isEmpty()) {
             throw new ArchiveRefusedException(ArchiveFault.NEEDS_ADMINISTRATOR, "a year's record");
         }

@@ -17,7 +17,6 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -29,11 +28,11 @@ import org.springframework.transaction.annotation.Transactional;
 /** Files of sheets from when they are sent until they are taken in, given up or too old. */
 @Service
 class Imports {
-    static final Duration KEPT = Duration.ofDays(7);
     private static final int MOST_COLUMNS = 900;
 
     private final Runs runs;
     private final Sent sent;
+    private final OldImports old;
     private final ImportJobs jobs;
     private final Trying trying;
     private final ImportWork takingIn;
@@ -43,6 +42,7 @@ class Imports {
     Imports(
             Runs runs,
             Sent sent,
+            OldImports old,
             ImportJobs jobs,
             Trying trying,
             ImportWork takingIn,
@@ -50,6 +50,7 @@ class Imports {
             Clock clock) {
         this.runs = runs;
         this.sent = sent;
+        this.old = old;
         this.jobs = jobs;
         this.trying = trying;
         this.takingIn = takingIn;
@@ -64,7 +65,7 @@ class Imports {
      * @throws UnreadableException if it cannot be read
      */
     long open(SignedIn me, String name, InputStream content) {
-        expire();
+        old.end();
         Sent.Fresh fresh = sent.keep(content);
         try {
             Columns columns = columns(me.siteId());
@@ -197,11 +198,5 @@ class Imports {
             throw new ConflictException("the import is under way, done or given up");
         }
         return run;
-    }
-
-    /** Files are not kept for ever. */
-    void expire() {
-        sent.deleteOlderThan(clock.instant().minus(KEPT));
-        runs.expire(clock.instant().minus(KEPT), clock.instant());
     }
 }

@@ -9,12 +9,16 @@ import java.util.Optional;
  * What an import would do.
  *
  * @param readings how many there are, whether on record already or not
+ * @param known how many of them are on record already, or stand in the sheets twice
+ * @param differing how many of them are on record with another amount: these are not stored
  * @param bad how many rows are bad; the first of them are listed
  * @param dayOnly how many readings have a day and no time
  */
 record Tried(
         List<Created> created,
         long readings,
+        long known,
+        long differing,
         Optional<Instant> first,
         Optional<Instant> last,
         long bad,

@@ -3,14 +3,19 @@ package dapple.importing;
 import dapple.importing.sheet.Field;
 import dapple.importing.sheet.Subject;
 import dapple.people.SignedIn;
+import dapple.reading.ReadingIntake;
+import dapple.reading.SheetReading;
+import dapple.reading.SheetsTaken;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
+import java.util.stream.StreamSupport;
 import org.springframework.stereotype.Component;
 
 /** Finds out what an import would do, and does none of it. */
@@ -19,10 +24,12 @@ class Trying {
     private static final int NAMES = 20;
 
     private final SheetGathering gathering;
+    private final ReadingIntake intake;
     private final Clock clock;
 
-    Trying(SheetGathering gathering, Clock clock) {
+    Trying(SheetGathering gathering, ReadingIntake intake, Clock clock) {
         this.gathering = gathering;
+        this.intake = intake;
         this.clock = clock;
     }
 
@@ -31,18 +38,21 @@ class Trying {
         Checking checking =
                 gathering.gather(me, tables, run.choices(), done -> progress.accept(Math.min(1, done / rows) / 2));
         Readings readings = new Readings();
+        SheetsTaken looked;
         try (ReadingRows found = new ReadingRows(
                 checking,
                 tables.all(),
                 clock.instant(),
                 checking.outcome()::bad,
                 done -> progress.accept(0.5 + Math.min(1, done / rows) / 2))) {
-            found.forEachRemaining(reading -> readings.add(reading.takenAt()));
+            looked = intake.look(me.siteId(), readings.ofStoredThings(found));
         }
         Outcome outcome = checking.outcome();
         return new Tried(
                 created(checking.book()),
                 readings.count,
+                looked.known(),
+                looked.differing(),
                 readings.first,
                 readings.last,
                 outcome.bad(),
@@ -82,11 +92,24 @@ class Trying {
 
     /** How many readings there are, and over which time. */
     private static final class Readings {
+        private static final long UNSTORED = 0;
+
         private long count;
         private Optional<Instant> first = Optional.empty();
         private Optional<Instant> last = Optional.empty();
 
-        void add(Instant at) {
+        /** Those whose point and meter are stored: only they may be on record. All are counted on the way. */
+        Iterator<SheetReading> ofStoredThings(Iterator<SheetReading> found) {
+            Iterable<SheetReading> all = () -> found;
+            return StreamSupport.stream(all.spliterator(), false)
+                    .peek(reading -> add(reading.takenAt()))
+                    .filter(reading -> reading.enclosureId() != UNSTORED
+                            && reading.pointId() != UNSTORED
+                            && reading.meterId() != UNSTORED)
+                    .iterator();
+        }
+
+        private void add(Instant at) {
             count++;
             first = first.filter(before -> !at.isBefore(before)).or(() -> Optional.of(at));
             last = last.filter(after -> !at.isAfter(after)).or(() -> Optional.of(at));

@@ -11,9 +11,10 @@ import java.util.stream.Stream;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.servlet.View;
 
-/** The lamp models of a site as a file: a row for each quantity that something is stated of, or one. */
+/** What lamp models give as a file, of all of a site or of one: a row for each quantity that something is stated of, or one. */
 @Controller
 @Allowed(Action.SEE_STOCK)
 class LampModelsCsvController {
@@ -32,6 +33,16 @@ class LampModelsCsvController {
                 "lamp-models",
                 columns(),
                 lamps.models(me.siteId()).stream().flatMap(Row::of).toList());
+    }
+
+    @GetMapping("/lamp-models/{modelId}.csv")
+    View one(@AuthenticationPrincipal SignedIn me, @PathVariable long modelId) {
+        LampModelFacts model = lamps.model(me.siteId(), modelId);
+        return sheets.of(
+                me.site(),
+                "lamp-model-" + model.name(),
+                columns(),
+                Row.of(model).toList());
     }
 
     private static CsvColumns<Row> columns() {

@@ -1,6 +1,7 @@
 package dapple.leaving;
 
 import dapple.people.FirstRun;
+import dapple.site.HourPassed;
 import jakarta.annotation.PreDestroy;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -10,10 +11,11 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.event.EventListener;
 import org.springframework.stereotype.Component;
 
-/** Erases behind the scenes those whose time is over: soon after the start, and every hour. */
+/** Erases behind the scenes those whose time is over, and tells the hour to others: soon after the start, and every hour. */
 @Component
 class ErasingQueue {
     private static final Logger LOG = LoggerFactory.getLogger(ErasingQueue.class);
@@ -22,6 +24,7 @@ class ErasingQueue {
 
     private final Erasing erasing;
     private final FirstRun firstRun;
+    private final ApplicationEventPublisher events;
     private final boolean isWanted;
     private final ScheduledExecutorService behind = Executors.newSingleThreadScheduledExecutor(run -> {
         Thread thread = new Thread(run, "erasing");
@@ -30,9 +33,13 @@ class ErasingQueue {
     });
 
     ErasingQueue(
-            Erasing erasing, FirstRun firstRun, @Value("${dapple.leaving.behind-the-scenes:true}") boolean isWanted) {
+            Erasing erasing,
+            FirstRun firstRun,
+            ApplicationEventPublisher events,
+            @Value("${dapple.leaving.behind-the-scenes:true}") boolean isWanted) {
         this.erasing = erasing;
         this.firstRun = firstRun;
+        this.events = events;
         this.isWanted = isWanted;
     }
 
@@ -49,9 +56,10 @@ class ErasingQueue {
         try {
             if (!firstRun.isPending()) {
                 erasing.due().forEach(this::erase);
+                events.publishEvent(new HourPassed());
             }
         } catch (RuntimeException broken) {
-            LOG.error("It could not be seen whose names are to go; it is looked again in an hour", broken);
+            LOG.error("It could not be seen what is to go; it is looked again in an hour", broken);
         }
     }
 

@@ -19,17 +19,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.springframework.context.MessageSource;
-import org.springframework.http.HttpStatus;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
-import org.springframework.web.server.ResponseStatusException;
 import org.springframework.web.servlet.View;
+import org.springframework.web.servlet.view.InternalResourceView;
 
-/** The audit of an enclosure at an instant as a file, a line for each thing that it tells of. */
+/**
+ * The audit of an enclosure at an instant as a file, a line for each thing that it tells of; asked for an instant that is
+ * none, the page, which says what to enter.
+ */
 @Controller
 @Allowed(Action.AUDIT)
 class AuditCsvController {
@@ -68,10 +70,14 @@ class AuditCsvController {
             @ModelAttribute("form") AuditForm form,
             BindingResult errors) {
         EnclosureFacts enclosure = enclosures.get(me.siteId(), enclosureId);
-        Instant at = Optional.ofNullable(errors.getTarget())
+        return Optional.ofNullable(errors.getTarget())
                 .flatMap(bound -> form.instant(clock.instant(), me.zone(), errors))
-                .orElseThrow(() -> new ResponseStatusException(HttpStatus.BAD_REQUEST));
-        AuditSheet sheet = auditing.at(me.siteId(), enclosureId, at, LocalDate.ofInstant(at, me.zone()));
+                .map(at -> of(me, enclosure, at))
+                .orElseGet(() -> new InternalResourceView("/enclosures/" + enclosureId + "/audit"));
+    }
+
+    private View of(SignedIn me, EnclosureFacts enclosure, Instant at) {
+        AuditSheet sheet = auditing.at(me.siteId(), enclosure.id(), at, LocalDate.ofInstant(at, me.zone()));
         AuditLines lines =
                 new AuditLines(messages, sentences, people.names(me.siteId()), targets.speciesById(me.siteId()));
         return sheets.of(me.site(), "audit-" + enclosure.code(), columns(enclosure, at), lines.of(sheet));

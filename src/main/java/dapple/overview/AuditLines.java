@@ -80,7 +80,7 @@ record AuditLines(
 
     private AuditLine resident(Resident one, boolean holds) {
         AnimalFacts animal = one.animal();
-        return AuditLine.of(AuditKind.RESIDENT, animal.name() + ", " + animal.accessionNumber(), "")
+        return AuditLine.of(AuditKind.RESIDENT, animal.nameAndNumber(), "")
                 .saying(scientific(animal.speciesId()))
                 .counting(one.count())
                 .over(one.stay().stay().from(), one.stay().stay().to())
@@ -108,7 +108,7 @@ record AuditLines(
         String animal = Stream.concat(sheet.residents().stream(), sheet.saidThen().stream())
                 .map(Resident::animal)
                 .filter(one -> one.id() == order.animalId())
-                .map(one -> one.name() + ", " + one.accessionNumber())
+                .map(AnimalFacts::nameAndNumber)
                 .findFirst()
                 .orElse("");
         return AuditLine.of(AuditKind.VETS_ORDER, animal, "")

@@ -2,6 +2,7 @@ package dapple.reading;
 
 import java.time.Clock;
 import java.time.Instant;
+import java.util.Set;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -39,6 +40,12 @@ public class Rejudging {
     @Transactional
     public void species(long siteId, long speciesId, Instant since) {
         ask(RejudgingDue.ofSpecies(siteId, speciesId, since, clock.instant()));
+    }
+
+    /** The enclosures whose visits are being judged anew. */
+    @Transactional(readOnly = true)
+    public Set<Long> underWay(long siteId) {
+        return dues.enclosuresUnfinished(siteId);
     }
 
     private void ask(RejudgingDue due) {

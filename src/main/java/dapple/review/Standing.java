@@ -21,12 +21,14 @@ import java.util.Optional;
  * @param points what was found at each of its points, the gravest first; empty where nothing is judged: no occupant,
  *     or planned off
  * @param plannedOff the time in which its lamps are off on purpose, if it is now
+ * @param isBeingJudged whether what was read there is being judged anew, because a fact came late
  */
 public record Standing(
         EnclosureFacts enclosure,
         List<SpeciesFacts> species,
         List<AtPoint> points,
-        Optional<PlannedOffTime> plannedOff) {
+        Optional<PlannedOffTime> plannedOff,
+        boolean isBeingJudged) {
 
     /** The state of the enclosure; none if nobody lives there. */
     public Optional<State> state() {

@@ -11,6 +11,7 @@ import dapple.order.Resident;
 import dapple.order.VetOrders;
 import dapple.reading.ReadingView;
 import dapple.reading.Readings;
+import dapple.reading.Rejudging;
 import dapple.review.Standing.AtPoint;
 import dapple.site.Settings;
 import dapple.species.SpeciesFacts;
@@ -22,6 +23,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
@@ -40,12 +42,14 @@ public class Standings {
     private final Enclosures enclosures;
     private final VetOrders orders;
     private final Readings readings;
+    private final Rejudging rejudging;
     private final Clock clock;
 
-    Standings(Enclosures enclosures, VetOrders orders, Readings readings, Clock clock) {
+    Standings(Enclosures enclosures, VetOrders orders, Readings readings, Rejudging rejudging, Clock clock) {
         this.enclosures = enclosures;
         this.orders = orders;
         this.readings = readings;
+        this.rejudging = rejudging;
         this.clock = clock;
     }
 
@@ -58,7 +62,8 @@ public class Standings {
                 now,
                 settings,
                 orders.residents(siteId, now),
-                readings.latestAtSite(siteId, inUse.stream().flatMap(one -> one.points().stream())));
+                readings.latestAtSite(siteId, inUse.stream().flatMap(one -> one.points().stream())),
+                rejudging.underWay(siteId));
         return inUse.stream().map(known::standing).toList();
     }
 
@@ -70,7 +75,8 @@ public class Standings {
         List<Resident> residents = orders.residents(siteId, enclosureId, now);
         Map<Long, List<ReadingView>> latest = readings.latestIn(siteId, enclosureId, today.points());
         return new EnclosureNow(
-                Known.of(now, settings, residents, latest).standing(today),
+                Known.of(now, settings, residents, latest, rejudging.underWay(siteId))
+                        .standing(today),
                 today.points(),
                 latest,
                 residents.stream().map(one -> one.housed().animal()).toList());
@@ -82,9 +88,15 @@ public class Standings {
             Duration staleAfter,
             Map<Long, List<Housed>> housed,
             Map<Long, OrderFacts> ordered,
-            Map<Long, List<ReadingView>> latest) {
+            Map<Long, List<ReadingView>> latest,
+            Set<Long> beingJudged) {
 
-        static Known of(Instant now, Settings settings, List<Resident> residents, Map<Long, List<ReadingView>> latest) {
+        static Known of(
+                Instant now,
+                Settings settings,
+                List<Resident> residents,
+                Map<Long, List<ReadingView>> latest,
+                Set<Long> beingJudged) {
             Map<Long, OrderFacts> ordered = new HashMap<>();
             residents.forEach(one -> one.order()
                     .ifPresent(order -> ordered.put(one.housed().animal().id(), order)));
@@ -93,7 +105,8 @@ public class Standings {
                     settings.staleAfter(),
                     residents.stream().map(Resident::housed).collect(Collectors.groupingBy(Housed::enclosureId)),
                     ordered,
-                    latest);
+                    latest,
+                    beingJudged);
         }
 
         Standing standing(EnclosureToday today) {
@@ -108,7 +121,12 @@ public class Standings {
                     .flatMap(point -> at(point, isOff))
                     .sorted(GRAVEST_FIRST)
                     .toList();
-            return new Standing(today.enclosure(), living, found, today.plannedOff());
+            return new Standing(
+                    today.enclosure(),
+                    living,
+                    found,
+                    today.plannedOff(),
+                    beingJudged.contains(today.enclosure().id()));
         }
 
         /** What was found of each quantity at a point; that the first has not been read of late is a state too. */

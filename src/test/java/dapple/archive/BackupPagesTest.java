@@ -12,6 +12,7 @@ import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.Sites;
 import dapple.testing.Asking;
+import dapple.testing.CsvTable;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import java.nio.file.Files;
@@ -100,6 +101,29 @@ class BackupPagesTest {
     void whoAdministersAnotherSiteGetsNone() throws Exception {
         BackupFile made = backups.make("a test");
         stranger().see("/backups/" + made.day()).andExpect(status().isNotFound());
+    }
+
+    @Test
+    void theyComeAsAFileWithWhoMadeThem() throws Exception {
+        BackupFile made = backups.make("a test");
+        asking.see("/backups").andExpect(content().string(containsString("href=\"/backups.csv\"")));
+        assertThat(CsvTable.of(asking.see("/backups.csv")
+                                .andExpect(status().isOk())
+                                .andReturn()
+                                .getResponse()
+                                .getContentAsByteArray())
+                        .rows())
+                .anySatisfy(row -> assertThat(row)
+                        .containsEntry("Day", made.day().toString())
+                        .containsEntry("Made by", "a test")
+                        .containsEntry("Size (bytes)", String.valueOf(made.bytes()))
+                        .containsEntry("Can be read", "yes"));
+    }
+
+    @Test
+    void whoAdministersAnotherSiteGetsNoFileOfThem() throws Exception {
+        backups.make("a test");
+        stranger().see("/backups.csv").andExpect(status().isNotFound());
     }
 
     @Test

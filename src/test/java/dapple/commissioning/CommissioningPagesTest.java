@@ -41,6 +41,7 @@ import dapple.site.Sites;
 import dapple.site.SourceMark;
 import dapple.species.LightMethod;
 import dapple.species.UvZone;
+import dapple.testing.CsvTable;
 import dapple.testing.PagesTest;
 import dapple.testing.RiggedHomes;
 import dapple.testing.TestCollection;
@@ -423,6 +424,28 @@ class CommissioningPagesTest {
                 Optional.empty(),
                 new CoverMaterial.Passing(false, Map.of(Quantity.UV_INDEX, stated)),
                 1);
+    }
+
+    @Test
+    void theProtocolComesAsAFile() throws Exception {
+        readAsPredicted();
+        see(containsString("href=\"" + path() + ".csv\""));
+        CsvTable table = CsvTable.of(pages.perform(get(path() + ".csv").with(collection.as(lead)))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsByteArray());
+        Map<String, String> basking = table.rows().stream()
+                .filter(row -> home.basking().code().equals(row.get("Point")))
+                .findFirst()
+                .orElseThrow();
+        assertThat(basking)
+                .containsEntry("Quantity", "UV index")
+                .containsEntry("To be read", "yes")
+                .containsEntry("Meter", meter.code())
+                .containsEntry("Accepted by", "");
+        assertThat(Double.parseDouble(basking.get("Amount, corrected")))
+                .isCloseTo(Double.parseDouble(basking.get("Predicted")), within(SHOWN));
     }
 
     private void readAsPredicted() {

@@ -18,6 +18,7 @@ import dapple.reading.VisitPlace;
 import dapple.reading.Visitor;
 import dapple.site.SiteFacts;
 import dapple.testing.Asking;
+import dapple.testing.CsvTable;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
@@ -232,6 +233,21 @@ class MeterComparisonPagesTest {
     private static Matcher<String> checked(String field, long id) {
         return matchesPattern("(?s).*<input type=\"checkbox\" value=\"" + id + "\" id=\"" + field + "\\d+\" name=\""
                 + field + "\" checked=\"checked\".*");
+    }
+
+    @Test
+    void whenEachMeterReadEachPointComesAsAFile() throws Exception {
+        String address = begin();
+        read(home.basking(), first, 3.1);
+        asking.see(address).andExpect(content().string(containsString("href=\"" + address + ".csv\"")));
+        CsvTable table = CsvTable.of(
+                asking.see(address + ".csv").andReturn().getResponse().getContentAsByteArray());
+        assertThat(table.rows()).hasSize(6);
+        assertThat(table.rows().get(0))
+                .containsEntry("Point", home.basking().code())
+                .containsEntry("Meter", first.code())
+                .containsEntry("Counts", "no");
+        assertThat(table.column("Taken at")).filteredOn(at -> !at.isEmpty()).hasSize(1);
     }
 
     private String begin() throws Exception {

@@ -13,6 +13,7 @@ import dapple.people.SignedIn;
 import dapple.site.SiteFacts;
 import dapple.site.Sites;
 import dapple.testing.Asking;
+import dapple.testing.CsvTable;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
@@ -134,6 +135,30 @@ class RepeatsPagesTest {
     }
 
     @Test
+    void theFileTellsWhoReadWhatOnlyToWhoIsToldOnThePage() throws Exception {
+        read(other, link(), drawn.otherKey(), "24.9");
+        assertThat(file(other).rows())
+                .singleElement()
+                .satisfies(row -> assertThat(row)
+                        .containsEntry("Second over first", "1.05063")
+                        .containsEntry("Agree, by one meter", "yes")
+                        .doesNotContainKeys("First read by", "First, as the meter showed it"));
+        assertThat(file(Drawn.asked(collection.person(site, Role.SUPERVISOR))).rows())
+                .singleElement()
+                .satisfies(row -> assertThat(row)
+                        .containsEntry("First read by", keeper.fullName())
+                        .containsEntry("First, as the meter showed it", FIRST)
+                        .containsEntry("Read again by", other.fullName())
+                        .containsEntry("Second, as the meter showed it", "24.9"));
+    }
+
+    @Test
+    void theFileTellsNothingOfWhatStillWaits() throws Exception {
+        assertThat(file(Drawn.asked(collection.person(site, Role.SUPERVISOR))).rows())
+                .isEmpty();
+    }
+
+    @Test
     void aSupervisorIsToldNothingOfWhatStillWaits() throws Exception {
         assertThat(page(Drawn.asked(collection.person(site, Role.SUPERVISOR)))).doesNotContain(FIRST);
     }
@@ -149,6 +174,7 @@ class RepeatsPagesTest {
     void whereASiteDoesNotAskThereIsNothing() throws Exception {
         SignedIn elsewhere = collection.person(collection.site(), Role.KEEPER);
         asking(elsewhere).see("/repeats").andExpect(status().isNotFound());
+        asking(elsewhere).see("/repeats.csv").andExpect(status().isNotFound());
     }
 
     @Test
@@ -162,6 +188,15 @@ class RepeatsPagesTest {
         Matcher found = LINK.matcher(page(other));
         assertThat(found.find()).isTrue();
         return found.group(1);
+    }
+
+    private CsvTable file(SignedIn person) throws Exception {
+        return CsvTable.of(asking(person)
+                .see("/repeats.csv")
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsByteArray());
     }
 
     private String page(SignedIn person) throws Exception {

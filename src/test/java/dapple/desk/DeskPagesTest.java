@@ -32,6 +32,7 @@ import dapple.site.SiteFacts;
 import dapple.species.LightMethod;
 import dapple.species.SpeciesFacts;
 import dapple.species.UvZone;
+import dapple.testing.CsvTable;
 import dapple.testing.DraftedHomes;
 import dapple.testing.DraftedHomes.Drafted;
 import dapple.testing.PagesTest;
@@ -100,6 +101,18 @@ class DeskPagesTest {
     void aDraftIsMadeFromWhatHangs() throws Exception {
         send(post(desk()).param("name", "Plan B").param("from", "installed")).andExpect(status().isFound());
         assertThat(named("Plan B").rig()).isEqualTo(draft().rig());
+    }
+
+    @Test
+    void theDraftsComeAsAFileWithWhatTheyWouldGive() throws Exception {
+        see(desk(), containsString("href=\"" + desk() + ".csv\""));
+        CsvTable table =
+                CsvTable.of(send(get(desk() + ".csv")).andReturn().getResponse().getContentAsByteArray());
+        assertThat(table.rows()).singleElement().satisfies(row -> {
+            assertThat(row).containsEntry("Name", "Plan A").containsEntry("Made by", lead.fullName());
+            assertThat(row).containsEntry("Installed", "no").containsEntry("Closed at", "");
+            assertThat(row.get("Predicted, basking places")).isNotEmpty();
+        });
     }
 
     @Test

@@ -16,6 +16,7 @@ import dapple.animal.AnimalState;
 import dapple.animal.Animals;
 import dapple.animal.Arrival;
 import dapple.animal.Happened;
+import dapple.animal.NewAnimal;
 import dapple.animal.Pigment;
 import dapple.animal.Reach;
 import dapple.animal.Sex;
@@ -109,6 +110,20 @@ class HousingPagesTest {
         see("/animals?text=g-1")
                 .andExpect(content().string(containsString("Hatchlings")))
                 .andExpect(content().string(not(containsString(animal.accessionNumber()))));
+    }
+
+    @Test
+    void whatStandsForNameAndNumberIsSaidOnce() throws Exception {
+        long unnumbered = animals.add(site.id(), new NewAnimal("Juniper", "Juniper", species.id()))
+                .id();
+        for (String page :
+                List.of("/animals?text=Juniper", "/animals/" + unnumbered, "/animals/" + unnumbered + "/orders")) {
+            String body = see(page).andReturn().getResponse().getContentAsString();
+            assertThat(body)
+                    .as(page)
+                    .containsPattern("\\bJuniper\\b")
+                    .doesNotContain(">Juniper</td>", ">Juniper</span>");
+        }
     }
 
     @Test

@@ -16,6 +16,7 @@ import dapple.people.SignedIn;
 import dapple.site.ReferenceSpectra;
 import dapple.site.SiteFacts;
 import dapple.testing.Asking;
+import dapple.testing.CsvTable;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import java.nio.charset.StandardCharsets;
@@ -74,6 +75,16 @@ class LampModelPagesTest {
         asking = new Asking(pages, collection.as(lead));
         model = collection.lampModel(site, LampClass.TUBE_T5);
         page = "/lamp-models/" + model.id();
+    }
+
+    @Test
+    void whatAModelGivesComesAsAFile() throws Exception {
+        asking.send(page + "/outputs/UV_INDEX", OUTPUT);
+        asking.see(page).andExpect(content().string(containsString("href=\"" + page + ".csv\"")));
+        CsvTable table =
+                CsvTable.of(asking.see(page + ".csv").andReturn().getResponse().getContentAsByteArray());
+        assertThat(table.column("Model")).isNotEmpty().containsOnly(model.name());
+        assertThat(table.column("Quantity")).contains("UV index");
     }
 
     @Test

@@ -14,6 +14,7 @@ import dapple.people.PersonFacts;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.ConflictException;
+import dapple.site.HourPassed;
 import dapple.site.RepeatsAsked;
 import dapple.site.Settings;
 import dapple.site.SiteFacts;
@@ -39,8 +40,11 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.session.FindByIndexNameSessionRepository;
 import org.springframework.session.Session;
+import org.springframework.test.context.event.ApplicationEvents;
+import org.springframework.test.context.event.RecordApplicationEvents;
 
 @StorageTest
+@RecordApplicationEvents
 class ErasingStorageTest {
     @Autowired
     private TestCollection collection;
@@ -50,6 +54,9 @@ class ErasingStorageTest {
 
     @Autowired
     private ErasingQueue queue;
+
+    @Autowired
+    private ApplicationEvents events;
 
     @Autowired
     private People people;
@@ -182,6 +189,12 @@ class ErasingStorageTest {
         queue.look();
         assertThat(people.get(site.id(), person).isErased()).isTrue();
         assertThat(people.get(site.id(), stays).isErased()).isFalse();
+    }
+
+    @Test
+    void theQueueTellsTheHour() {
+        queue.look();
+        assertThat(events.stream(HourPassed.class)).hasSize(1);
     }
 
     private long hire(String signIn, String fullName, Role role) {

@@ -3,6 +3,7 @@ package dapple.overview;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.forwardedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
 import dapple.overview.AuditStory.Told;
@@ -135,8 +136,11 @@ class RecordCsvPagesTest {
     }
 
     @Test
-    void anInstantThatIsNoneIsRefused() throws Exception {
-        everybody.see(enclosure + "/audit.csv?at=yesterday").andExpect(status().isBadRequest());
+    void anInstantThatIsNoneIsAnsweredByThePage() throws Exception {
+        everybody
+                .see(enclosure + "/audit.csv?at=yesterday")
+                .andExpect(status().isOk())
+                .andExpect(forwardedUrl(enclosure + "/audit"));
     }
 
     @Test

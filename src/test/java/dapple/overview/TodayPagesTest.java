@@ -51,6 +51,14 @@ class TodayPagesTest {
     }
 
     @Test
+    void anEmptySiteOffersToImportWhatWasKeptBefore() throws Exception {
+        see(
+                collection.person(site, Role.ADMINISTRATOR),
+                containsString("href=\"/records/import\">A spreadsheet, if you have kept one"));
+        see(collection.person(site, Role.KEEPER), not(containsString("href=\"/records/import\">A spreadsheet")));
+    }
+
+    @Test
     void whatAnotherRoleDoesIsNoLink() throws Exception {
         see(
                 collection.person(site, Role.ADMINISTRATOR),

@@ -51,6 +51,7 @@ class RestoreIT {
     private String refused = "";
     private Page withoutAdministrator = new Page("", 0, Optional.empty(), "");
     private Page altered = withoutAdministrator;
+    private Page alteredWithoutAdministrator = withoutAdministrator;
     private Page ofTheForm = withoutAdministrator;
 
     @BeforeAll
@@ -117,7 +118,9 @@ class RestoreIT {
                 "ada.new",
                 "administrator.password",
                 PASSWORD);
-        altered = restore(program, code, administrator, altered(record, saved.resolve("altered.zip")));
+        Path broken = altered(record, saved.resolve("altered.zip"));
+        alteredWithoutAdministrator = restore(program, code, Map.of(), broken);
+        altered = restore(program, code, administrator, broken);
         ofTheForm = restore(program, code, administrator, record);
         addSupervisor(program);
         see(program, "sue.new", PASSWORD, ofTheRecord);
@@ -191,6 +194,7 @@ class RestoreIT {
     @Test
     void anAlteredRecordIsRefusedWithWords() {
         assertThat(altered.body()).contains("Something in the file is not as it was written");
+        assertThat(alteredWithoutAdministrator.body()).contains("Something in the file is not as it was written");
     }
 
     @Test

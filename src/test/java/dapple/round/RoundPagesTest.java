@@ -1,5 +1,6 @@
 package dapple.round;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.allOf;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.matchesPattern;
@@ -18,6 +19,7 @@ import dapple.light.judging.PointRole;
 import dapple.people.Role;
 import dapple.people.SignedIn;
 import dapple.site.SiteFacts;
+import dapple.testing.CsvTable;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import java.time.Clock;
@@ -79,6 +81,23 @@ class RoundPagesTest {
     void aRoundIsWalkedInTheOrderThatTheFormNames() throws Exception {
         String round = added(typed().param("place-" + second, "1"));
         see(supervisor, round + "/walks/" + today(), stringContainsInOrder(code(second), code(first)));
+    }
+
+    @Test
+    void theStopsOfAWalkComeAsAFile() throws Exception {
+        String walk = added(typed().param("place-" + second, "1")) + "/walks/" + today();
+        see(supervisor, walk, containsString("href=\"" + walk + ".csv\""));
+        CsvTable table = CsvTable.of(pages.perform(get(walk + ".csv").with(collection.as(keeper)))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsByteArray());
+        assertThat(table.column("Enclosure")).containsExactly(code(second), code(first));
+        assertThat(table.rows().get(0))
+                .containsEntry("Due on", today().toString())
+                .containsEntry("Point", "P1")
+                .containsEntry("Quantity", "UV index")
+                .containsEntry("Done", "no");
     }
 
     @Test
