@@ -9,17 +9,20 @@ import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Has readings judged anew when a fact comes late: a calibration, a stay, a planned-off time, a change of a rig, a vet's
- * order, a first target for readings before it. What was read stays as it is, and what people were told stays on record: verdicts are replaced, never changed.
+ * order, a first target for readings before it. What was read stays as it is, and what people were told stays on record:
+ * verdicts are replaced, never changed.
  * The wish is stored in the transaction of the fact; the judging follows its commit.
  */
 @Service
 public class Rejudging {
     private final RejudgingDueRepository dues;
+    private final RejudgingQueue queue;
     private final ApplicationEventPublisher events;
     private final Clock clock;
 
-    Rejudging(RejudgingDueRepository dues, ApplicationEventPublisher events, Clock clock) {
+    Rejudging(RejudgingDueRepository dues, RejudgingQueue queue, ApplicationEventPublisher events, Clock clock) {
         this.dues = dues;
+        this.queue = queue;
         this.events = events;
         this.clock = clock;
     }
@@ -43,9 +46,8 @@ public class Rejudging {
     }
 
     /** The enclosures whose visits are being judged anew. */
-    @Transactional(readOnly = true)
     public Set<Long> underWay(long siteId) {
-        return dues.enclosuresUnfinished(siteId);
+        return queue.enclosures(siteId);
     }
 
     private void ask(RejudgingDue due) {

@@ -1,6 +1,7 @@
 package dapple.reading;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import dapple.animal.Animals;
 import dapple.animal.Arrival;
@@ -39,6 +40,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Random;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -46,11 +48,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** What is judged rests on what was so, not on when it was entered. */
 @StorageTest
 class RejudgingStorageTest {
     private static final int WEEKS = 8;
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
     private static final double[] FACTORS = {0.5, 0.8, 1.0, 1.25, 2.0};
 
     @Autowired
@@ -79,6 +84,9 @@ class RejudgingStorageTest {
 
     @Autowired
     private JdbcTemplate database;
+
+    @Autowired
+    private PlatformTransactionManager transactions;
 
     @Autowired
     private Clock clock;
@@ -161,6 +169,28 @@ class RejudgingStorageTest {
         assertThat(database.queryForObject(
                         "select visits from rejudging where finished_at is not null and id = ?", Integer.class, due))
                 .isEqualTo(60);
+    }
+
+    /** The last visit is kept locked meanwhile, behind the first batch, which is judged before the wish returns. */
+    @Test
+    void anEnclosureIsUnderWayUntilTheLastVisitIsJudged() {
+        Collected collected = new Collected(1);
+        for (int visit = 0; visit < 60; visit++) {
+            collected.read(visit / 10.0, collected.home.basking(), 4.0);
+        }
+        long siteId = collected.site.id();
+        long enclosureId = collected.home.enclosureId();
+        new TransactionTemplate(transactions).executeWithoutResult(locked -> {
+            database.queryForList(
+                    "select id from visit where id = (select max(id) from visit where enclosure_id = ?) for update",
+                    enclosureId);
+            CompletableFuture.runAsync(() -> rejudging.enclosure(siteId, enclosureId, collected.begin))
+                    .join();
+            assertThat(rejudging.underWay(siteId)).containsExactly(enclosureId);
+            assertThat(rejudging.underWay(siteId + 1)).isEmpty();
+        });
+        await().atMost(PATIENCE)
+                .untilAsserted(() -> assertThat(rejudging.underWay(siteId)).isEmpty());
     }
 
     private List<String> verdicts(long reading) {

@@ -26,14 +26,12 @@ import dapple.target.ZoneLimits;
 import dapple.testing.StorageTest;
 import dapple.testing.TestCollection;
 import dapple.testing.TestCollection.Home;
-import java.sql.Timestamp;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** How an enclosure stands when what is needed there changes after it was read. */
 @StorageTest
@@ -63,9 +61,6 @@ class StandingsStorageTest {
 
     @Autowired
     private TestCollection collection;
-
-    @Autowired
-    private JdbcClient database;
 
     @Autowired
     private Clock clock;
@@ -156,22 +151,6 @@ class StandingsStorageTest {
         readAll(ENOUGH);
         approve(species, PARTIAL_BASKERS);
         assertThat(standings.at(site.id(), person.settings())).containsExactly(standing());
-    }
-
-    @Test
-    void whatIsBeingJudgedIsSaidToBeUntilItIsDone() {
-        assertThat(standing().isBeingJudged()).isFalse();
-        database.sql("insert into rejudging (site_id, enclosure_id, since_at, asked_at, last_visit_id, visits) "
-                        + "values (:site, :enclosure, :now, :now, 0, 0)")
-                .param("site", site.id())
-                .param("enclosure", home.enclosureId())
-                .param("now", Timestamp.from(clock.instant()))
-                .update();
-        assertThat(standing().isBeingJudged()).isTrue();
-        database.sql("update rejudging set finished_at = asked_at where site_id = :site")
-                .param("site", site.id())
-                .update();
-        assertThat(standing().isBeingJudged()).isFalse();
     }
 
     private Standing standing() {
