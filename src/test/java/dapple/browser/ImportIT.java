@@ -85,7 +85,7 @@ class ImportIT {
                 .press(By.xpath("(//input[@name='species'])[2]"))
                 .type("reason", "agreed with the team")
                 .press("Confirm those that are ticked")
-                .await("earlier readings too")
+                .await(By.xpath("//td[contains(., 'earlier readings too')]"))
                 .open("/review");
         assertThat(browser.texts(".tally .state")).containsExactly("1 over the ceiling", "1 too weak", "1 on target");
         assertThat(browser.texts("article.finding"))
