@@ -90,11 +90,15 @@ class ImportWords {
 
     public String notice(Notice notice) {
         List<String> others = others(notice.text());
-        boolean namesField = notice.kind() == Notice.Kind.DIFFERS || notice.kind() == Notice.Kind.CONTRADICTS;
-        String second = others.isEmpty() ? "" : others.get(0);
-        return say(
-                "import.notice." + notice.kind(),
-                first(notice.text()),
-                namesField && !second.isEmpty() ? field(Field.valueOf(second)) : second);
+        String second = others.isEmpty() ? "" : worded(notice.kind(), others.get(0));
+        return say("import.notice." + notice.kind(), first(notice.text()), second);
+    }
+
+    private String worded(Notice.Kind kind, String code) {
+        return switch (kind) {
+            case DIFFERS, CONTRADICTS -> field(Field.valueOf(code));
+            case METER_OTHER_QUANTITY -> say("quantity." + code);
+            default -> code;
+        };
     }
 }

@@ -168,7 +168,10 @@ class RunController {
     /** A species name with what may be meant by it. */
     record NameAsked(String typed, List<String> near) {}
 
-    /** The work is looked at before what it has stored: it may end between the two. */
+    /**
+     * The work is looked at before what it has stored: it may end between the two. What has closed the run is done, though
+     * its work may have some moments to go.
+     */
     @GetMapping("/try")
     String tried(@AuthenticationPrincipal SignedIn me, @PathVariable long runId, Model model) {
         Optional<Job> job = jobs.find(runId);
@@ -178,7 +181,7 @@ class RunController {
             return "redirect:/records/import/" + run.id();
         }
         model.addAttribute("run", run);
-        model.addAttribute("running", isUnderWay);
+        model.addAttribute("running", isUnderWay && run.isOpen());
         model.addAttribute("job", job.orElse(null));
         model.addAttribute("tried", run.tried().orElse(null));
         model.addAttribute("done", run.done().orElse(null));

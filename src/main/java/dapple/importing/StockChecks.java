@@ -10,7 +10,6 @@ import dapple.meter.MeterFacts;
 import dapple.people.Action;
 import dapple.people.People;
 import dapple.people.PersonFacts;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -121,10 +120,7 @@ final class StockChecks {
                 .filter(quantity -> quantity != own)
                 .forEach(quantity -> {
                     on.outcome()
-                            .notice(
-                                    Notice.Kind.METER_OTHER_QUANTITY,
-                                    entry.name() + "|" + quantity.name().toLowerCase(Locale.ROOT),
-                                    entry.origin());
+                            .notice(Notice.Kind.METER_OTHER_QUANTITY, entry.name() + "|" + quantity, entry.origin());
                     nameless(quantity, entry);
                 });
     }

@@ -26,6 +26,10 @@ record Tried(
         List<Notice> notices,
         long noticesNotListed,
         long dayOnly) {
+    /** Whether anything of all this would be new. */
+    public boolean addsSomething() {
+        return readings > known + differing || created.stream().anyMatch(one -> one.fresh() > 0);
+    }
 
     /**
      * What of one subject.

@@ -98,6 +98,13 @@ public record RecordedReading(
                 && withdrawal.filter(later -> !later.at().isAfter(at)).isEmpty();
     }
 
+    /** Whether somebody of this site took it or put it right; who brings in a sheet has done neither. */
+    public boolean isReadBy(long personId) {
+        boolean hasTaken = nameOnSheet.isEmpty() && takenBy == personId;
+        boolean hasCorrected = corrects.isPresent() && recordedBy == personId;
+        return hasTaken || hasCorrected;
+    }
+
     boolean mayBeChangedBy(Visitor visitor) {
         return isStanding()
                 && (visitor.supervises() || visitor.personId() == takenBy || visitor.personId() == recordedBy);

@@ -50,6 +50,11 @@ public class Rejudging {
         return queue.enclosures(siteId);
     }
 
+    /** Whether anything of a site is being judged anew. */
+    public boolean isUnderWay(long siteId) {
+        return queue.isUnderWay(siteId);
+    }
+
     private void ask(RejudgingDue due) {
         events.publishEvent(new RejudgingAsked(dues.saveAndFlush(due).id()));
     }

@@ -57,6 +57,11 @@ class RejudgingQueue {
                 .collect(Collectors.toSet());
     }
 
+    /** Whether anything of a site waits or is judged behind the scenes. */
+    boolean isUnderWay(long siteId) {
+        return underWay.values().stream().anyMatch(due -> due.siteId() == siteId);
+    }
+
     private void goOn(RejudgingDue due) {
         underWay.put(due.id(), due);
         behind.execute(() -> finish(due.id()));

@@ -7,6 +7,7 @@ import java.time.Instant;
  *
  * @param isOver whether it is over the ceiling by what is known now
  * @param isLivedUnder whether one of those for whom it is lives there now
+ * @param isReadBelowSince whether the newest reading there came after it and is not over the ceiling
  */
 public record AlarmFacts(
         long id,
@@ -17,12 +18,15 @@ public record AlarmFacts(
         long readingId,
         Instant takenAt,
         boolean isOver,
-        boolean isLivedUnder) {
+        boolean isLivedUnder,
+        boolean isReadBelowSince) {
     /** What of it holds still, the worst first. */
     public enum Now {
         HOLDS,
         /** Those for whom it is over the ceiling have left. */
         LEFT,
+        /** It was read there again, and not over the ceiling. */
+        READ_BELOW,
         /** A later fact has it under the ceiling. */
         OTHERWISE
     }
@@ -31,6 +35,9 @@ public record AlarmFacts(
         if (!isOver) {
             return Now.OTHERWISE;
         }
-        return isLivedUnder ? Now.HOLDS : Now.LEFT;
+        if (!isLivedUnder) {
+            return Now.LEFT;
+        }
+        return isReadBelowSince ? Now.READ_BELOW : Now.HOLDS;
     }
 }

@@ -30,7 +30,11 @@ interface AlarmRepository extends JpaRepository<Alarm, Long> {
             and s.enclosureId = e.id and s.openAnimalId is not null and s.withdrawnAt is null
             and (d.vetOrderId is null
             or exists (select 1 from VetOrder o where o.id = d.vetOrderId and o.animalId = b.id)))
-            then true else false end)
+            then true else false end,
+            case when exists (select 1 from LatestReading l
+            where l.pointId = r.pointId and l.quantity = r.quantity and l.readingId <> r.id and l.takenAt >= r.takenAt
+            and l.state is not null and l.state not in (dapple.light.judging.State.OVER_CEILING,
+            dapple.light.judging.State.NO_TARGET)) then true else false end)
             from Alarm a join Enclosure e on e.id = a.enclosureId join MeasuringPoint p on p.id = a.pointId
             join Reading r on r.id = a.readingId
             where a.siteId = :siteId and a.seenAt is null

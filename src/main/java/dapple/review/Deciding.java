@@ -3,11 +3,13 @@ package dapple.review;
 import dapple.light.judging.State;
 import dapple.people.People;
 import dapple.people.SignedIn;
+import dapple.reading.Readings;
 import dapple.review.Decision.Basis;
 import dapple.site.NotFoundException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -18,6 +20,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 public class Deciding {
     private final DecisionRepository decisions;
     private final Standings standings;
+    private final Readings readings;
     private final People people;
     private final Clock clock;
     private final TransactionTemplate transaction;
@@ -25,11 +28,13 @@ public class Deciding {
     Deciding(
             DecisionRepository decisions,
             Standings standings,
+            Readings readings,
             People people,
             Clock clock,
             TransactionTemplate transaction) {
         this.decisions = decisions;
         this.standings = standings;
+        this.readings = readings;
         this.people = people;
         this.clock = clock;
         this.transaction = transaction;
@@ -65,12 +70,9 @@ public class Deciding {
         State state = standing.state().orElseThrow(NotFoundException::new);
         return standing.deciding()
                 .flatMap(Standing.AtPoint::view)
-                .map(view -> new Basis(
-                        enclosureId,
-                        state,
-                        view.reading().readingId(),
-                        view.reading().personId()))
-                .orElseGet(() -> new Basis(enclosureId, state, null, null));
+                .map(view -> readings.recorded(me.siteId(), view.reading().readingId()))
+                .map(reading -> new Basis(enclosureId, state, Optional.of(reading)))
+                .orElseGet(() -> new Basis(enclosureId, state, Optional.empty()));
     }
 
     private void check(SignedIn me, Basis basis, NewDecision decision) {

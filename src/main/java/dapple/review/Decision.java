@@ -1,6 +1,7 @@
 package dapple.review;
 
 import dapple.light.judging.State;
+import dapple.reading.RecordedReading;
 import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
@@ -47,7 +48,7 @@ class Decision {
         this.siteId = siteId;
         this.enclosureId = basis.enclosureId();
         this.state = basis.state();
-        this.readingId = basis.readingId();
+        this.readingId = basis.reading().map(RecordedReading::id).orElse(null);
         this.ownReading = decision.kind() == DecisionKind.ACCEPTED && basis.isReadBy(madeBy);
         this.kind = decision.kind();
         this.text = decision.text();
@@ -72,14 +73,10 @@ class Decision {
                 madeBy);
     }
 
-    /** What a finding rests on when somebody decides about it: the state, the reading and who took it, if there is one. */
-    record Basis(
-            long enclosureId,
-            State state,
-            @Nullable Long readingId,
-            @Nullable Long readerId) {
+    /** What a finding rests on when somebody decides about it: the state, and the reading if there is one. */
+    record Basis(long enclosureId, State state, Optional<RecordedReading> reading) {
         boolean isReadBy(long personId) {
-            return readerId != null && readerId == personId;
+            return reading.filter(one -> one.isReadBy(personId)).isPresent();
         }
     }
 }

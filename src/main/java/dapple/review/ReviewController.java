@@ -7,6 +7,7 @@ import dapple.meter.Meters;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
+import dapple.reading.Rejudging;
 import dapple.rig.Rigs;
 import dapple.round.Rounds;
 import java.time.Clock;
@@ -33,14 +34,23 @@ class ReviewController {
     private final Rigs rigs;
     private final MeterFindings findings;
     private final Meters meters;
+    private final Rejudging rejudging;
     private final Clock clock;
 
-    ReviewController(Desks desks, Rounds rounds, Rigs rigs, MeterFindings findings, Meters meters, Clock clock) {
+    ReviewController(
+            Desks desks,
+            Rounds rounds,
+            Rigs rigs,
+            MeterFindings findings,
+            Meters meters,
+            Rejudging rejudging,
+            Clock clock) {
         this.desks = desks;
         this.rounds = rounds;
         this.rigs = rigs;
         this.findings = findings;
         this.meters = meters;
+        this.rejudging = rejudging;
         this.clock = clock;
     }
 
@@ -62,6 +72,7 @@ class ReviewController {
         List<Standing> all = whole.review().standings();
         model.addAttribute("desk", whole.only(filter, today(me)));
         model.addAttribute("today", today(me));
+        model.addAttribute("judging", rejudging.isUnderWay(me.siteId()));
         OverdueRounds overdue = OverdueRounds.of(rounds.now(me));
         model.addAttribute("rounds", overdue.only(filter).rounds());
         Map<Long, String> names = new HashMap<>(whole.names());

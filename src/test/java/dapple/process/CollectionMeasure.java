@@ -37,6 +37,7 @@ class CollectionMeasure {
     private static final int TIMES = Integer.getInteger("measure.times", 100);
     /** As the program is older when it is asked the second time, it must have learnt all that it will before the first. */
     private static final int WARM = 150;
+
     private static final int LOOKS = 41;
     private static final ZoneId ZONE = ZoneId.of(System.getProperty("measure.zone", "Europe/London"));
     private static final DateTimeFormatter MINUTE =

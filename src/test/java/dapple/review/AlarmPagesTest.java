@@ -198,6 +198,25 @@ class AlarmPagesTest {
     }
 
     @Test
+    void readAgainAndNotOverItStaysToBeSeenAndSaysSo() throws Exception {
+        read(9.1);
+        read(home.basking(), 3.1);
+        see("/").andExpect(content()
+                .string(allOf(
+                        containsString("Read again since, it was not."),
+                        containsString("below the ceiling since: the reading"),
+                        containsString("I have seen this"),
+                        not(containsString(BANNER)))));
+    }
+
+    @Test
+    void readAgainAndStillOverItSaysWhatToDo() throws Exception {
+        read(9.1);
+        read(home.basking(), 9.0);
+        see("/").andExpect(content().string(containsString(BANNER)));
+    }
+
+    @Test
     void whoHasSeenItEndsItWhoeverLivesThere() throws Exception {
         read(9.1);
         leave();
