@@ -40,16 +40,10 @@ class RejudgingWork {
      * pages show and alarms tell; they may be many years' from the oldest. Whether there may be more to do.
      */
     boolean begin(long dueId) {
-        Optional<RejudgingDue> ofSpecies =
-                dues.findById(dueId).filter(due -> due.speciesId().isPresent());
-        ofSpecies.stream().flatMap(due -> newest(due).stream()).forEach(this::judge);
-        return ofSpecies.isPresent() || goOn(dueId);
-    }
-
-    private List<Long> newest(RejudgingDue due) {
-        return due.speciesId()
-                .map(species -> visits.newestOfSpecies(due.siteId(), species))
-                .orElse(List.of());
+        Optional<List<Long>> newest = dues.findById(dueId)
+                .flatMap(due -> due.speciesId().map(species -> visits.newestOfSpecies(due.siteId(), species)));
+        newest.ifPresent(visitIds -> visitIds.forEach(this::judge));
+        return newest.isPresent() || goOn(dueId);
     }
 
     /** Goes on with one batch; done twice, it does no harm. Whether there may be more to do. */
