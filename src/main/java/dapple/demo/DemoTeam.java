@@ -26,7 +26,6 @@ class DemoTeam {
     /** Who reads with another meter for a while. */
     static final String SECOND_KEEPER = "Bram Aldous";
 
-    private static final String PASSWORD = "dapple";
     private static final String KEY = "demo";
 
     /** From the beginning of the story, which is two years ago. */
@@ -49,7 +48,7 @@ class DemoTeam {
     }
 
     Members join() {
-        SiteFacts site = firstRun.begin(SITE, ZONE, new NewPerson("admin", "Marek Soltys", PASSWORD));
+        SiteFacts site = firstRun.begin(SITE, ZONE, new NewPerson("admin", "Marek Soltys", DemoPasswords.KNOWN));
         long keeper = add(site, "keeper", "Tamsin Vale", Role.KEEPER);
         add(site, "keeper2", SECOND_KEEPER, Role.KEEPER);
         long supervisor = add(site, "supervisor", "Odile Renner", Role.SUPERVISOR);
@@ -62,12 +61,13 @@ class DemoTeam {
     /** Inspectors stay for a while only. */
     private void inspector(SiteFacts site) {
         LocalDate lastDay = LocalDate.ofInstant(clock.instant(), ZONE).plusDays(INSPECTED_DAYS);
-        NewPerson added = new NewPerson("inspector", "Rowan Teale", PASSWORD);
+        NewPerson added = new NewPerson("inspector", "Rowan Teale", DemoPasswords.KNOWN);
         people.add(site.id(), added, Set.of(Role.INSPECTOR), Optional.of(lastDay));
     }
 
     private long add(SiteFacts site, String signInName, String name, Role role) {
-        return people.add(site.id(), new NewPerson(signInName, name, PASSWORD), Set.of(role), Optional.empty());
+        return people.add(
+                site.id(), new NewPerson(signInName, name, DemoPasswords.KNOWN), Set.of(role), Optional.empty());
     }
 
     /** Those who act in the demo's story, by id. */
