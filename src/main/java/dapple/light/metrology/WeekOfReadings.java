@@ -19,6 +19,7 @@ final class WeekOfReadings {
 
     private final List<Sighting> sightings;
     private final double scatter;
+    private final Map<Integer, Double> precisions;
     private final Map<Sighting, Innovation> innovations = new HashMap<>();
     private final Map<Sighting, Double> differences = new HashMap<>();
     private Function<Compared, LampFilter> filters = reading -> {
@@ -28,6 +29,9 @@ final class WeekOfReadings {
     WeekOfReadings(List<Sighting> sightings, double scatter) {
         this.sightings = sightings;
         this.scatter = scatter;
+        this.precisions = sightings.stream()
+                .collect(Collectors.groupingBy(
+                        Sighting::meter, Collectors.summingDouble(sighting -> 1 / noise(sighting))));
     }
 
     List<Sighting> sightings() {
@@ -84,10 +88,7 @@ final class WeekOfReadings {
 
     /** Of the mean over all readings by a meter: Σ 1/variance. */
     double precision(int meter) {
-        return sightings.stream()
-                .filter(sighting -> sighting.meter() == meter)
-                .mapToDouble(sighting -> 1 / noise(sighting))
-                .sum();
+        return precisions.getOrDefault(meter, 0.0);
     }
 
     boolean isExpected(Sighting sighting) {
