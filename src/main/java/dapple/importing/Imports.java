@@ -133,14 +133,13 @@ class Imports {
         Columns columns = columns(run.siteId());
         Map<String, Meaning> chosen = new HashMap<>();
         for (int sheet = 0; sheet < mappings.size(); sheet++) {
-            for (int column = 0; column < run.surveys().get(sheet).columns().size(); column++) {
-                String name = run.surveys().get(sheet).columns().get(column).name();
-                Meaning meaning =
-                        Meaning.of(mappings.get(sheet).meanings().get(column)).orElseThrow();
-                boolean isKnown =
-                        columns.find(name).orElseGet(Meaning.LeftOut::new).equals(meaning);
-                if (!isKnown && !Words.normalised(name).isEmpty()) {
-                    chosen.put(Words.normalised(name), meaning);
+            Survey survey = run.surveys().get(sheet);
+            List<String> suggested = Mapping.suggested(survey, columns).meanings();
+            List<String> said = mappings.get(sheet).meanings();
+            for (int column = 0; column < said.size(); column++) {
+                String name = Words.normalised(survey.columns().get(column).name());
+                if (!said.get(column).equals(suggested.get(column)) && !name.isEmpty()) {
+                    chosen.put(name, Meaning.of(said.get(column)).orElseThrow());
                 }
             }
         }

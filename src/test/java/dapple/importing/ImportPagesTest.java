@@ -160,6 +160,35 @@ class ImportPagesTest {
     }
 
     @Test
+    void aWideSheetEntersTheEnclosuresThatItsColumnsName() throws Exception {
+        Done done =
+                imported("Woche;G1 Sonnenplatz UVI;G1 Schatten UVI;Köcher Sonnenplatz UVI\n13.11.2025;3,4;0,1;4,2\n");
+        assertThat(enclosures.all(site.id())).extracting(EnclosureFacts::code).containsExactly("G1", "Köcher");
+        assertThat(done.stored()).isEqualTo(3);
+    }
+
+    @Test
+    void aWideSheetGoesToTheEnclosuresThatAreThere() throws Exception {
+        imported("Enclosure,Standard points\nE-01,yes\nKöcher,yes\n");
+        imported("Week,E-01 basking,Köcher basking UVI\n2025-11-13,3.4,4.2\n");
+        assertThat(enclosures.all(site.id())).extracting(EnclosureFacts::code).containsExactly("E-01", "Köcher");
+    }
+
+    @Test
+    void whatIsOnlySuggestedIsNotRemembered() throws Exception {
+        imported("Week,E1 basking\n2025-11-13,3.4\n");
+        assertThat(runs.columns(site.id())).isEmpty();
+    }
+
+    @Test
+    void whatIsChosenIsRemembered() throws Exception {
+        long run = send("Week,E1 basking\n2025-11-13,3.4\n");
+        ask(post("/records/import/" + run + "/columns").param("means-0-0", "-"), supervisor);
+        await(run);
+        assertThat(runs.columns(site.id())).containsOnlyKeys("week");
+    }
+
+    @Test
     void importStoresTheReadings() throws Exception {
         assertThat(imported(FLAT).stored()).isEqualTo(4);
     }
