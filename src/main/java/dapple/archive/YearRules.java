@@ -96,6 +96,7 @@ final class YearRules {
                         "furniture_item",
                         "import_column",
                         "import_run",
+                        "import_species",
                         "lamp",
                         "lamp_history",
                         "lamp_model",

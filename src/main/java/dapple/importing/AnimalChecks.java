@@ -1,6 +1,7 @@
 package dapple.importing;
 
 import dapple.animal.AnimalFacts;
+import dapple.importing.sheet.BadCellException;
 import dapple.importing.sheet.Field;
 import dapple.importing.sheet.Reason;
 import dapple.importing.sheet.Subject;
@@ -31,13 +32,12 @@ final class AnimalChecks {
         }
         Optional<Entry> species = on.named(entry, Field.SPECIES_NAME, Subject.SPECIES);
         Optional<Entry> enclosure = on.named(entry, Field.ENCLOSURE_CODE, Subject.ENCLOSURE);
-        if (species.isEmpty()) {
+        Optional<BadCellException> fallen = on.whyLeftOut(entry, Field.SPECIES_NAME, Subject.SPECIES)
+                .or(() -> on.whyLeftOut(entry, Field.ENCLOSURE_CODE, Subject.ENCLOSURE));
+        if (fallen.isPresent()) {
+            on.bad(entry, fallen.get());
+        } else if (species.isEmpty()) {
             on.missing(entry, Field.SPECIES_NAME);
-        } else if (entry.text(Field.ENCLOSURE_CODE).isPresent() && enclosure.isEmpty()) {
-            on.bad(
-                    entry,
-                    Reason.ENCLOSURE_LEFT_OUT,
-                    entry.text(Field.ENCLOSURE_CODE).orElse(""));
         } else if (enclosure.filter(this::isOutOfUse).isPresent()) {
             on.bad(entry, Reason.ENCLOSURE_OUT_OF_USE, enclosure.get().name());
         } else {

@@ -11,8 +11,13 @@ import java.util.Optional;
 record Checking(SignedIn me, Book book, Known known, Outcome outcome, Choices choices) {
     /** What is said of it cannot be taken; nothing is stored of it. */
     void bad(Entry entry, Reason reason, String text) {
-        outcome.bad(entry.origin(), new BadCellException(reason, text));
-        entry.leaveOut();
+        bad(entry, new BadCellException(reason, text));
+    }
+
+    /** The same because of something else, which is then said again. */
+    void bad(Entry entry, BadCellException because) {
+        outcome.badThing(entry.origin(), because);
+        entry.leaveOut(because);
     }
 
     void missing(Entry entry, Field field) {
@@ -29,6 +34,11 @@ record Checking(SignedIn me, Book book, Known known, Outcome outcome, Choices ch
         if (said.isPresent() && recorded.isPresent() && !said.get().equals(recorded.get())) {
             outcome.notice(Notice.Kind.DIFFERS, entry.name() + "|" + field, entry.origin());
         }
+    }
+
+    /** Why what a fact of an entry names is left out. */
+    Optional<BadCellException> whyLeftOut(Entry entry, Field field, Subject subject) {
+        return entry.text(field).flatMap(key -> book.find(subject, key)).flatMap(Entry::whyLeftOut);
     }
 
     /** What a fact of an entry names, if it is there and stays. */

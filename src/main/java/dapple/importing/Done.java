@@ -19,6 +19,11 @@ record Done(
         List<Conflict> conflicts,
         long leftOut) {
 
+    /** Whether anything besides readings came in. */
+    public boolean addedSomething() {
+        return created.stream().anyMatch(one -> one.fresh() > 0);
+    }
+
     /** A reading of the sheets that is on record with another amount. */
     record Conflict(long enclosureId, long pointId, Instant at, double said, double standing) {}
 }

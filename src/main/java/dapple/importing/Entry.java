@@ -1,5 +1,6 @@
 package dapple.importing;
 
+import dapple.importing.sheet.BadCellException;
 import dapple.importing.sheet.Field;
 import dapple.importing.sheet.Subject;
 import java.util.EnumMap;
@@ -20,6 +21,7 @@ final class Entry {
     private OptionalLong id = OptionalLong.empty();
     private boolean known;
     private boolean leftOut;
+    private Optional<BadCellException> whyLeftOut = Optional.empty();
     private Optional<Entry> same = Optional.empty();
 
     Entry(Subject subject, String key, String name, Origin origin) {
@@ -115,6 +117,15 @@ final class Entry {
 
     void leaveOut() {
         this.leftOut = true;
+    }
+
+    void leaveOut(BadCellException because) {
+        leaveOut();
+        this.whyLeftOut = Optional.of(because);
+    }
+
+    Optional<BadCellException> whyLeftOut() {
+        return same.map(Entry::whyLeftOut).orElse(whyLeftOut);
     }
 
     boolean isLeftOut() {

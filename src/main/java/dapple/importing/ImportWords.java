@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 
@@ -74,6 +75,14 @@ class ImportWords {
         return row.reason() == Reason.SPECIES_NEAR
                 ? say("import.reason.SPECIES_NEAR", parts[0], String.join(", ", others(row.text())))
                 : say("import.reason." + row.reason(), parts);
+    }
+
+    /** 3, 5 to 40. */
+    public String lines(BadRows rows) {
+        return rows.lines().stream()
+                .map(one ->
+                        one.from() == one.to() ? String.valueOf(one.from()) : say("import.lines", one.from(), one.to()))
+                .collect(Collectors.joining(", "));
     }
 
     /** What stands behind the first part of a text. */

@@ -31,6 +31,7 @@ class Imports {
     private static final int MOST_COLUMNS = 900;
 
     private final Runs runs;
+    private final SpeciesMeant species;
     private final Sent sent;
     private final OldImports old;
     private final ImportJobs jobs;
@@ -41,6 +42,7 @@ class Imports {
 
     Imports(
             Runs runs,
+            SpeciesMeant species,
             Sent sent,
             OldImports old,
             ImportJobs jobs,
@@ -49,6 +51,7 @@ class Imports {
             Enclosures enclosures,
             Clock clock) {
         this.runs = runs;
+        this.species = species;
         this.sent = sent;
         this.old = old;
         this.jobs = jobs;
@@ -69,7 +72,8 @@ class Imports {
         Sent.Fresh fresh = sent.keep(content);
         try {
             Columns columns = columns(me.siteId());
-            List<Survey> surveys = surveys(fresh.path(), name, columns);
+            Found found = found(fresh.path(), name, columns);
+            List<Survey> surveys = found.surveys();
             List<Mapping> mappings = surveys.stream()
                     .map(survey -> Mapping.suggested(survey, columns))
                     .toList();
@@ -82,7 +86,8 @@ class Imports {
                     fresh.sha256(),
                     fresh.bytes(),
                     surveys,
-                    new Choices(mappings, Map.of(), false)));
+                    found.leftOut(),
+                    new Choices(mappings, species.at(me.siteId()), false)));
             sent.number(fresh, id);
             return id;
         } finally {
@@ -90,7 +95,10 @@ class Imports {
         }
     }
 
-    private static List<Survey> surveys(Path path, String name, Columns columns) {
+    /** What is in a file: its sheets, and the names of what is none. */
+    private record Found(List<Survey> surveys, List<String> leftOut) {}
+
+    private static Found found(Path path, String name, Columns columns) {
         try (SheetFile file = SheetFile.open(path, name)) {
             List<Survey> surveys = new ArrayList<>();
             int count = 0;
@@ -102,7 +110,7 @@ class Imports {
             if (count > MOST_COLUMNS) {
                 throw new UnreadableException(Fault.TOO_MANY_COLUMNS);
             }
-            return surveys;
+            return new Found(surveys, file.leftOut());
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
@@ -133,27 +141,28 @@ class Imports {
         Columns columns = columns(run.siteId());
         Map<String, Meaning> chosen = new HashMap<>();
         for (int sheet = 0; sheet < mappings.size(); sheet++) {
-            for (int column = 0; column < run.surveys().get(sheet).columns().size(); column++) {
-                String name = run.surveys().get(sheet).columns().get(column).name();
-                Meaning meaning =
-                        Meaning.of(mappings.get(sheet).meanings().get(column)).orElseThrow();
-                boolean isKnown =
-                        columns.find(name).orElseGet(Meaning.LeftOut::new).equals(meaning);
-                if (!isKnown && !Words.normalised(name).isEmpty()) {
-                    chosen.put(Words.normalised(name), meaning);
+            Survey survey = run.surveys().get(sheet);
+            List<String> suggested = Mapping.suggested(survey, columns).meanings();
+            List<String> said = mappings.get(sheet).meanings();
+            for (int column = 0; column < said.size(); column++) {
+                String name = Words.normalised(survey.columns().get(column).name());
+                if (!said.get(column).equals(suggested.get(column)) && !name.isEmpty()) {
+                    chosen.put(name, Meaning.of(said.get(column)).orElseThrow());
                 }
             }
         }
         runs.remember(run.siteId(), chosen);
     }
 
-    /** Says which species are meant by names that are near others. */
+    /** Says which species are meant by names, for this file and those to come; an empty text: ask again. */
     @Transactional
     void name(SignedIn me, long runId, Map<String, String> names) {
         Run run = requireIdle(me, runId);
         Map<String, String> all = new HashMap<>(run.choices().names());
         all.putAll(names);
+        all.values().removeIf(String::isEmpty);
         runs.choose(run, run.choices().withNames(all));
+        species.remember(me.siteId(), names);
     }
 
     /** Begins to find out what an import would do; false if too many wait. */

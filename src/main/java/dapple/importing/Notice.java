@@ -8,6 +8,8 @@ public record Notice(Kind kind, String text, String sheet, long line) {
         DIFFERS,
         /** Two rows say different things of one; the first stands. */
         CONTRADICTS,
+        /** Somebody has said what it means, here or for an earlier file. */
+        SPECIES_CHOSEN,
         SPECIES_SYNONYM,
         SPECIES_COMMON,
         SPECIES_NEW,

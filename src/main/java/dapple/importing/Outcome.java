@@ -13,15 +13,31 @@ final class Outcome {
 
     private final List<BadRow> badRows = new ArrayList<>();
     private final List<Notice> notices = new ArrayList<>();
+    private final Set<BadRow> ofThings = new HashSet<>();
     private final Set<String> noticed = new HashSet<>();
     private long bad;
     private long dayOnly;
     private long notListed;
 
     void bad(Origin origin, BadCellException why) {
+        BadRow row = BadRow.of(origin, why);
+        if (!ofThings.contains(row)) {
+            count(row);
+        }
+    }
+
+    /** The same for a thing that a row says first: rows that fall with it say so too, and this row says it once. */
+    void badThing(Origin origin, BadCellException why) {
+        BadRow row = BadRow.of(origin, why);
+        if (ofThings.add(row)) {
+            count(row);
+        }
+    }
+
+    private void count(BadRow row) {
         bad++;
         if (badRows.size() < LISTED) {
-            badRows.add(BadRow.of(origin, why));
+            badRows.add(row);
         }
     }
 

@@ -125,11 +125,11 @@ final class ReadingRows implements Iterator<SheetReading>, AutoCloseable {
     }
 
     private Entry entry(Subject subject, String key) {
-        return checking.book()
-                .find(subject, key)
-                .filter(found -> !found.isLeftOut())
-                .orElseThrow(() ->
-                        new BadCellException(Reason.ENCLOSURE_LEFT_OUT, key.substring(key.lastIndexOf('\n') + 1)));
+        Optional<Entry> found = checking.book().find(subject, key);
+        return found.filter(entry -> !entry.isLeftOut())
+                .orElseThrow(() -> found.flatMap(Entry::whyLeftOut)
+                        .orElseGet(() -> new BadCellException(
+                                Reason.ENCLOSURE_LEFT_OUT, key.substring(key.lastIndexOf('\n') + 1))));
     }
 
     private static long id(Entry entry) {

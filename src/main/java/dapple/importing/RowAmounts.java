@@ -40,6 +40,7 @@ final class RowAmounts {
     List<SaidReading> read() {
         for (RowText.Amount one : row.amounts()) {
             Meaning.Amount meaning = one.meaning();
+            meaning.enclosure().ifPresent(code -> things.accept(Said.of(Subject.ENCLOSURE, Keys.of(code), code)));
             String enclosure = meaning.enclosure()
                     .or(() -> row.text(Field.ENCLOSURE_CODE))
                     .map(Keys::of)

@@ -1,5 +1,7 @@
 package dapple.importing;
 
+import dapple.importing.sheet.Field;
+import dapple.importing.sheet.Meaning;
 import dapple.importing.sheet.Survey;
 import java.time.Instant;
 import java.util.List;
@@ -9,6 +11,7 @@ import java.util.Optional;
  * One import: a file that was sent, what is said of it, and what came of it.
  *
  * @param state how far it is on record; what is under way only the program at hand knows
+ * @param leftOut files beside the sheets that are none
  * @param tried what it would do; none: not tried since the sheets were last said to mean something else
  * @param done what it did
  */
@@ -22,6 +25,7 @@ record Run(
         long bytes,
         State state,
         List<Survey> surveys,
+        List<String> leftOut,
         Choices choices,
         Optional<Tried> tried,
         Optional<Done> done,
@@ -39,6 +43,15 @@ record Run(
 
     public boolean isOpen() {
         return state == State.OPEN;
+    }
+
+    /** Whether any column is one of readings. */
+    public boolean hasReadings() {
+        return choices.sheets().stream()
+                .flatMap(sheet -> sheet.meanings().stream())
+                .flatMap(code -> Meaning.of(code).stream())
+                .anyMatch(meaning ->
+                        meaning instanceof Meaning.Amount || meaning.equals(new Meaning.Of(Field.READ_AMOUNT)));
     }
 
     long rows() {

@@ -8,7 +8,6 @@ import dapple.importing.sheet.Field;
 import dapple.importing.sheet.Mapping;
 import dapple.importing.sheet.Meaning;
 import dapple.importing.sheet.NumberStyle;
-import dapple.importing.sheet.Reason;
 import dapple.importing.sheet.Subject;
 import dapple.importing.sheet.Survey;
 import dapple.people.Action;
@@ -16,17 +15,15 @@ import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
+import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -148,15 +145,10 @@ class RunController {
     String name(
             @AuthenticationPrincipal SignedIn me,
             @ModelAttribute("run") Run run,
-            @RequestParam(defaultValue = "") List<String> typed,
-            @RequestParam(defaultValue = "") List<String> meant) {
-        Map<String, String> names = new HashMap<>();
-        for (int at = 0; at < Math.min(typed.size(), meant.size()); at++) {
-            if (!meant.get(at).isBlank()) {
-                names.put(Keys.of(typed.get(at)), meant.get(at).strip());
-            }
-        }
-        imports.name(me, run.id(), names);
+            @RequestParam MultiValueMap<String, String> form) {
+        List<String> typed = form.getOrDefault("typed", List.of());
+        List<String> meant = form.getOrDefault("meant", List.of());
+        imports.name(me, run.id(), NameAsked.offered(run.tried(), typed, meant));
         return attempt(me, run);
     }
 
@@ -164,9 +156,6 @@ class RunController {
         String wait = imports.beginTry(me, run.id()) ? "" : "?busy";
         return "redirect:/records/import/" + run.id() + "/try" + wait;
     }
-
-    /** A species name with what may be meant by it. */
-    record NameAsked(String typed, List<String> near) {}
 
     /**
      * The work is looked at before what it has stored: it may end between the two. What has closed the run is done, though
@@ -185,8 +174,10 @@ class RunController {
         model.addAttribute("job", job.orElse(null));
         model.addAttribute("tried", run.tried().orElse(null));
         model.addAttribute("done", run.done().orElse(null));
+        model.addAttribute(
+                "badRows", run.tried().map(tried -> BadRows.of(tried.badRows())).orElse(List.of()));
         model.addAttribute("unread", unread(run));
-        model.addAttribute("asked", run.tried().map(RunController::asked).orElse(List.of()));
+        model.addAttribute("asked", run.tried().map(NameAsked::of).orElse(List.of()));
         run.done()
                 .filter(done -> !done.conflicts().isEmpty())
                 .ifPresent(done -> model.addAttribute("points", enclosures.pointsById(me.siteId())));
@@ -207,16 +198,6 @@ class RunController {
             }
         }
         return names;
-    }
-
-    private static List<NameAsked> asked(Tried tried) {
-        Set<String> told = new LinkedHashSet<>();
-        tried.badRows().stream()
-                .filter(row -> row.reason() == Reason.SPECIES_NEAR || row.reason() == Reason.SPECIES_NO_NAME)
-                .forEach(row -> told.add(row.text()));
-        return told.stream()
-                .map(text -> new NameAsked(ImportWords.first(text), ImportWords.others(text)))
-                .toList();
     }
 
     @PostMapping

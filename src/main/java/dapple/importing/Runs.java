@@ -38,13 +38,15 @@ class Runs {
             String sha256,
             long bytes,
             List<Survey> surveys,
+            List<String> leftOut,
             Choices choices) {}
 
     long add(NewRun run) {
         GeneratedKeyHolder key = new GeneratedKeyHolder();
         database.sql(
                         "insert into import_run (site_id, begun_by, begun_at, file_name, sha256, size_bytes, state, surveys,"
-                                + " choices) values (:site, :person, :at, :name, :sha, :bytes, 'OPEN', :surveys, :choices)")
+                                + " left_out, choices) values (:site, :person, :at, :name, :sha, :bytes, 'OPEN', :surveys,"
+                                + " :leftOut, :choices)")
                 .param("site", run.siteId())
                 .param("person", run.personId())
                 .param("at", time(run.at()))
@@ -52,6 +54,7 @@ class Runs {
                 .param("sha", run.sha256())
                 .param("bytes", run.bytes())
                 .param("surveys", RunText.write(run.surveys()))
+                .param("leftOut", RunText.write(run.leftOut()))
                 .param("choices", RunText.write(run.choices()))
                 .update(key, "id");
         return Optional.ofNullable(key.getKey()).orElseThrow().longValue();
@@ -170,6 +173,7 @@ class Runs {
                 row.getLong("size_bytes"),
                 Run.State.valueOf(row.getString("state")),
                 Arrays.asList(RunText.read(row.getString("surveys"), Survey[].class)),
+                Arrays.asList(RunText.read(row.getString("left_out"), String[].class)),
                 RunText.read(row.getString("choices"), Choices.class),
                 Optional.ofNullable(row.getString("tried")).map(text -> RunText.read(text, Tried.class)),
                 Optional.ofNullable(row.getString("done")).map(text -> RunText.read(text, Done.class)),

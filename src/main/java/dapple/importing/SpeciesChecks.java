@@ -39,12 +39,14 @@ final class SpeciesChecks {
     private void species(Entry entry) {
         Optional<String> chosen = Known.in(on.choices().names(), entry.key());
         String meant = chosen.orElse(entry.name());
+        chosen.ifPresent(
+                name -> on.outcome().notice(Notice.Kind.SPECIES_CHOSEN, entry.name() + "|" + name, entry.origin()));
         Optional<SpeciesFacts> known = Known.in(on.known().species(), Keys.of(meant));
         Optional<Taxon> taxon = library.find(meant);
         if (known.isPresent()) {
             entry.isOnRecordAs(known.get().id());
         } else if (taxon.isPresent()) {
-            become(entry, taxon.get(), Notice.Kind.SPECIES_SYNONYM);
+            become(entry, meant, taxon.get(), Notice.Kind.SPECIES_SYNONYM);
         } else if (chosen.isPresent()) {
             asWritten(entry, meant);
         } else {
@@ -52,10 +54,10 @@ final class SpeciesChecks {
         }
     }
 
-    private void become(Entry entry, Taxon taxon, Notice.Kind otherwise) {
+    private void become(Entry entry, String said, Taxon taxon, Notice.Kind otherwise) {
         SpeciesName name = taxon.name();
-        if (!name.scientific().equalsIgnoreCase(entry.name())) {
-            on.outcome().notice(otherwise, entry.name() + "|" + name.scientific(), entry.origin());
+        if (!name.scientific().equalsIgnoreCase(said)) {
+            on.outcome().notice(otherwise, said + "|" + name.scientific(), entry.origin());
         }
         Optional<SpeciesFacts> known = Known.in(on.known().species(), Keys.of(name.scientific()));
         if (known.isPresent()) {
@@ -85,7 +87,7 @@ final class SpeciesChecks {
                 .toList();
         List<String> near = near(entry.name());
         if (byCommonName.size() == 1) {
-            become(entry, byCommonName.get(0), Notice.Kind.SPECIES_COMMON);
+            become(entry, entry.name(), byCommonName.get(0), Notice.Kind.SPECIES_COMMON);
         } else if (!near.isEmpty()) {
             on.bad(entry, Reason.SPECIES_NEAR, entry.name() + "|" + String.join("|", near));
         } else if (BINOMIAL.matcher(entry.name()).matches()) {

@@ -1,5 +1,6 @@
 package dapple.importing;
 
+import dapple.importing.sheet.BadCellException;
 import dapple.importing.sheet.Field;
 import dapple.importing.sheet.Reason;
 import dapple.importing.sheet.Subject;
@@ -65,7 +66,10 @@ final class StockChecks {
         if (known.isPresent()) {
             return;
         }
-        if (on.named(entry, Field.MODEL_NAME, Subject.LAMP_MODEL).isEmpty()) {
+        Optional<BadCellException> fallen = on.whyLeftOut(entry, Field.MODEL_NAME, Subject.LAMP_MODEL);
+        if (fallen.isPresent()) {
+            on.bad(entry, fallen.get());
+        } else if (on.named(entry, Field.MODEL_NAME, Subject.LAMP_MODEL).isEmpty()) {
             on.bad(entry, Reason.MODEL_UNKNOWN, entry.name());
         } else if (entry.number(Field.BURN_HOURS).isEmpty()) {
             on.missing(entry, Field.BURN_HOURS);

@@ -19,11 +19,14 @@ import dapple.people.SignedIn;
 import dapple.site.SiteFacts;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
+import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -160,6 +163,35 @@ class ImportPagesTest {
     }
 
     @Test
+    void aWideSheetEntersTheEnclosuresThatItsColumnsName() throws Exception {
+        Done done =
+                imported("Woche;G1 Sonnenplatz UVI;G1 Schatten UVI;Köcher Sonnenplatz UVI\n13.11.2025;3,4;0,1;4,2\n");
+        assertThat(enclosures.all(site.id())).extracting(EnclosureFacts::code).containsExactly("G1", "Köcher");
+        assertThat(done.stored()).isEqualTo(3);
+    }
+
+    @Test
+    void aWideSheetGoesToTheEnclosuresThatAreThere() throws Exception {
+        imported("Enclosure,Standard points\nE-01,yes\nKöcher,yes\n");
+        imported("Week,E-01 basking,Köcher basking UVI\n2025-11-13,3.4,4.2\n");
+        assertThat(enclosures.all(site.id())).extracting(EnclosureFacts::code).containsExactly("E-01", "Köcher");
+    }
+
+    @Test
+    void whatIsOnlySuggestedIsNotRemembered() throws Exception {
+        imported("Week,E1 basking\n2025-11-13,3.4\n");
+        assertThat(runs.columns(site.id())).isEmpty();
+    }
+
+    @Test
+    void whatIsChosenIsRemembered() throws Exception {
+        long run = send("Week,E1 basking\n2025-11-13,3.4\n");
+        ask(post("/records/import/" + run + "/columns").param("means-0-0", "-"), supervisor);
+        await(run);
+        assertThat(runs.columns(site.id())).containsOnlyKeys("week");
+    }
+
+    @Test
     void importStoresTheReadings() throws Exception {
         assertThat(imported(FLAT).stored()).isEqualTo(4);
     }
@@ -225,6 +257,110 @@ class ImportPagesTest {
                 supervisor);
         await(run);
         assertThat(runs.get(site.id(), run).tried().orElseThrow().bad()).isZero();
+    }
+
+    private void say(long run, String meant) throws Exception {
+        ask(
+                post("/records/import/" + run + "/names")
+                        .param("typed", "Pogona viticeps")
+                        .param("meant", meant),
+                supervisor);
+        await(run);
+    }
+
+    @Test
+    void whatANameMeansIsRememberedAndTold() throws Exception {
+        say(tried("Enclosure,Species\nE1,Pogona viticeps\n"), "Pogona vitticeps");
+        long next = tried("Enclosure,Species\nE2,Pogona viticeps\n");
+        assertThat(runs.get(site.id(), next).tried().orElseThrow().bad()).isZero();
+        ask(get("/records/import/" + next + "/try"), supervisor)
+                .andExpect(content().string(containsString("Pogona viticeps is taken as Pogona vitticeps")))
+                .andExpect(
+                        content().string(containsString("<option value=\"Pogona vitticeps\" selected=\"selected\">")));
+    }
+
+    @Test
+    void whatIsNotSaidAnyLongerIsAskedAgain() throws Exception {
+        say(tried("Enclosure,Species\nE1,Pogona viticeps\n"), "Pogona vitticeps");
+        say(tried("Enclosure,Species\nE2,Pogona viticeps\n"), "");
+        long next = tried("Enclosure,Species\nE3,Pogona viticeps\n");
+        assertThat(runs.get(site.id(), next).tried().orElseThrow().bad()).isEqualTo(1);
+    }
+
+    @Test
+    void onlyWhatWasOfferedIsTaken() throws Exception {
+        long run = tried("Enclosure,Species\nE1,Pogona viticeps\n");
+        say(run, "Something else");
+        assertThat(runs.get(site.id(), run).tried().orElseThrow().bad()).isEqualTo(1);
+    }
+
+    @Test
+    void animalsOfASpeciesThatIsAskedAreToldWithIt() throws Exception {
+        long run = tried("Animal,Species\nFreda,Pogona viticeps\nOtto,Pogona viticeps\nIda,Pogona viticeps\n");
+        assertThat(runs.get(site.id(), run).tried().orElseThrow().bad()).isEqualTo(3);
+        ask(get("/records/import/" + run + "/try"), supervisor)
+                .andExpect(content().string(containsString("3 bad rows")))
+                .andExpect(content().string(containsString("<td>2 to 4</td>")))
+                .andExpect(content().string(not(containsString("is needed"))));
+    }
+
+    @Test
+    void aPointWithoutARoleIsToldOnceForAllItsRows() throws Exception {
+        long run = tried("Date,G1 P3 UVI\n2025-11-13,3.4\n2025-11-20,3.3\n");
+        assertThat(runs.get(site.id(), run).tried().orElseThrow().badRows())
+                .extracting(BadRow::line)
+                .containsExactly(2L, 3L);
+    }
+
+    @Test
+    void aSheetOfAnimalsSaysNothingOfReadings() throws Exception {
+        long run = tried("Animal,Species\nFreda,Pogona vitticeps\n");
+        ask(get("/records/import/" + run + "/try"), supervisor)
+                .andExpect(content().string(not(containsString("No readings"))));
+        take(run, false);
+        ask(get("/records/import/" + run + "/try"), supervisor)
+                .andExpect(content().string(containsString("This is new:")))
+                .andExpect(content().string(not(containsString("No reading was added"))));
+    }
+
+    @Test
+    void whenItIsDoneItSaysWhatIsNewAndWhatWasLeftOut() throws Exception {
+        long run = tried(FLAT + "E3,Pogona vitticeps,2025-11-15,much,0.1,M1,Jo\n");
+        take(run, true);
+        ask(get("/records/import/" + run + "/try"), supervisor)
+                .andExpect(content().string(containsString("What weeks.csv did")))
+                .andExpect(content()
+                        .string(containsString("4 readings were added in 2 visits; none was on record already")))
+                .andExpect(content().string(containsString("One bad row was left out.")))
+                .andExpect(content().string(containsString("E1, E2")));
+    }
+
+    @Test
+    void whatIsOnRecordOtherwiseIsToldWhenItIsDone() throws Exception {
+        imported(FLAT);
+        long run = tried(FLAT.replace("3.4", "3.6"));
+        take(run, false);
+        ask(get("/records/import/" + run + "/try"), supervisor)
+                .andExpect(content().string(containsString("One reading is on record otherwise")))
+                .andExpect(content().string(containsString("the sheet says 3.6, the record 3.4")));
+    }
+
+    @Test
+    void filesThatAreNoSheetsAreNamed() throws Exception {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            zip.putNextEntry(new ZipEntry("basking.jpg"));
+            zip.write(new byte[] {-1, 0, 1});
+            zip.putNextEntry(new ZipEntry("weeks.csv"));
+            zip.write(FLAT.getBytes(StandardCharsets.UTF_8));
+        }
+        long run = send(bytes.toByteArray());
+        ask(get("/records/import/" + run), supervisor)
+                .andExpect(content().string(containsString("No sheet, so left out: basking.jpg.")));
+        attempt(run);
+        ask(get("/records/import/" + run + "/try"), supervisor)
+                .andExpect(content().string(containsString("No sheet, so left out: basking.jpg.")))
+                .andExpect(content().string(containsString("4 readings")));
     }
 
     @Test

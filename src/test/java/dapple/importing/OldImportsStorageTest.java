@@ -76,6 +76,23 @@ class OldImportsStorageTest {
         assertThat(runs.get(supervisor.siteId(), run).isOpen()).isTrue();
     }
 
+    @Test
+    void whatWasStoredBeforeMoreWasKeptIsRead() throws IOException {
+        long run = sentBefore(AN_HOUR);
+
+        database.sql("update import_run set surveys = replace(surveys, ',\"onlyDays\":false', '') where id = :id")
+                .param("id", run)
+                .update();
+
+        assertThat(runs.get(supervisor.siteId(), run)
+                        .surveys()
+                        .get(0)
+                        .columns()
+                        .get(0)
+                        .onlyDays())
+                .isFalse();
+    }
+
     private long sentBefore(Duration age) throws IOException {
         byte[] sheet = "Enclosure,Date,Basking UVI\nE1,2025-11-13,3.4\n".getBytes(StandardCharsets.UTF_8);
         long run = imports.open(supervisor, "weeks.csv", new ByteArrayInputStream(sheet));

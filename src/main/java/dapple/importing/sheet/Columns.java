@@ -1,8 +1,5 @@
 package dapple.importing.sheet;
 
-import dapple.light.judging.PointRole;
-import dapple.light.quantity.Quantity;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,7 +24,9 @@ public record Columns(Map<String, Meaning> chosen, Set<String> enclosures, Set<S
     /** What a name means for sure. */
     public Optional<Meaning> find(String name) {
         String plain = Words.normalised(name);
-        return Optional.ofNullable(chosen.get(plain)).or(() -> field(name)).or(() -> amount(plain));
+        return Optional.ofNullable(chosen.get(plain))
+                .or(() -> field(name))
+                .or(() -> Heading.of(name).onRecord(enclosures, points));
     }
 
     /** What may be meant by a name that means nothing for sure, nearest first. */
@@ -59,61 +58,5 @@ public record Columns(Map<String, Meaning> chosen, Set<String> enclosures, Set<S
         Matcher behind = BEHIND.matcher(name.strip());
         Optional<Dimension.Unit> bracketed = inBrackets.find() ? dimension.unit(inBrackets.group(1)) : Optional.empty();
         return bracketed.or(() -> behind.find() ? dimension.unit(behind.group(1)) : Optional.empty());
-    }
-
-    /** Readings, where a name holds a quantity, a role, or a point of the site, and nothing besides. */
-    private Optional<Meaning> amount(String plain) {
-        Taken quantity = Taken.first(plain, Words.all().words("quantity"));
-        Taken role = Taken.first(quantity.rest(), Words.all().words("role"));
-        List<String> others = Stream.of(Taken.withoutFillers(role.rest()).split(" ", -1))
-                .filter(word -> !word.isEmpty() && !isOnlyAUnit(word))
-                .toList();
-        Optional<String> enclosure =
-                others.stream().filter(enclosures::contains).findFirst();
-        Optional<String> point = others.stream()
-                .filter(word -> points.contains(word) && !enclosure.equals(Optional.of(word)))
-                .findFirst();
-        long known = enclosure.stream().count() + point.stream().count();
-        boolean isPlace = role.meaning().isPresent() || point.isPresent();
-        if (others.size() != known || (quantity.meaning().isEmpty() && !isPlace)) {
-            return Optional.empty();
-        }
-        return Optional.of(new Meaning.Amount(
-                quantity.meaning().map(Quantity::valueOf).orElse(Quantity.UV_INDEX),
-                role.meaning().map(PointRole::valueOf),
-                point,
-                enclosure));
-    }
-
-    private boolean isOnlyAUnit(String word) {
-        return !enclosures.contains(word)
-                && !points.contains(word)
-                && Stream.of(Dimension.ILLUMINANCE, Dimension.IRRADIANCE, Dimension.TEMPERATURE)
-                        .anyMatch(dimension -> dimension.unit(word).isPresent());
-    }
-
-    /**
-     * The longest word of a table that stands in a text, and the text without it.
-     *
-     * @param meaning empty: none stands there
-     */
-    private record Taken(Optional<String> meaning, String rest) {
-        private static final Pattern FILLERS =
-                Pattern.compile("\\b(point|spot|place|reading|messwert|at|am|im|in|w m2|lx|uw cm2|c|max|value)\\b");
-
-        static Taken first(String text, Map<String, String> words) {
-            String padded = " " + text + " ";
-            return words.entrySet().stream()
-                    .filter(entry -> padded.contains(" " + entry.getKey() + " "))
-                    .max(Comparator.comparingInt(entry -> entry.getKey().length()))
-                    .map(entry -> new Taken(
-                            Optional.of(entry.getValue()),
-                            padded.replace(" " + entry.getKey() + " ", " ").strip()))
-                    .orElse(new Taken(Optional.empty(), text));
-        }
-
-        static String withoutFillers(String text) {
-            return FILLERS.matcher(text).replaceAll("").strip();
-        }
     }
 }

@@ -52,6 +52,16 @@ final class DayText {
                 && (second == '/' || second == '-' || (Character.isDigit(second) && (third == '/' || third == '-')));
     }
 
+    /** Whether a cell is a day in whatever order. */
+    static boolean isDay(String cell) {
+        try {
+            read(cell, DayOrder.DAY_FIRST);
+            return true;
+        } catch (BadCellException other) {
+            return false;
+        }
+    }
+
     /** @throws BadCellException if it is no day, or could be two */
     static DayTime read(String cell, DayOrder order) {
         if (cell.length() > LONGEST) {

@@ -33,7 +33,9 @@ record Encoding(Charset charset, int markBytes) {
         if (begins(head, 0xFE, 0xFF)) {
             return new Encoding(StandardCharsets.UTF_16BE, 2);
         }
-        refuseWhatIsNoText(head);
+        if (!isWithoutControls(head)) {
+            throw new UnreadableException(Fault.NOT_TEXT);
+        }
         return new Encoding(isUtf8(head, isWhole) ? StandardCharsets.UTF_8 : WINDOWS_1252, 0);
     }
 
@@ -49,12 +51,18 @@ record Encoding(Charset charset, int markBytes) {
         return true;
     }
 
-    private static void refuseWhatIsNoText(byte[] head) {
+    /** Whether bytes begin with the mark of a text, or hold nothing that no text has. */
+    static boolean isText(byte[] head) {
+        return begins(head, 0xFF, 0xFE) || begins(head, 0xFE, 0xFF) || isWithoutControls(head);
+    }
+
+    private static boolean isWithoutControls(byte[] head) {
         for (byte one : head) {
             if (one >= 0 && one < ' ' && one != '\t' && one != '\n' && one != '\r' && one != '\f') {
-                throw new UnreadableException(Fault.NOT_TEXT);
+                return false;
             }
         }
+        return true;
     }
 
     private static boolean isUtf8(byte[] head, boolean isWhole) {

@@ -10,24 +10,18 @@ import java.util.List;
  * @param numbers how numbers are written that may be read either way
  */
 public record Mapping(List<String> meanings, DayOrder days, NumberStyle numbers) {
-    /** What the names of the columns say by themselves. */
+    /** What the sheet and the names of its columns say by themselves. */
     public static Mapping suggested(Survey survey, Columns columns) {
-        List<String> meanings = survey.columns().stream()
-                .map(column -> columns.find(column.name())
-                        .orElseGet(Meaning.LeftOut::new)
-                        .code())
-                .toList();
-        return new Mapping(meanings, order(survey, meanings), survey.numbers());
+        List<Meaning> meanings = Suggestion.of(survey, columns);
+        return new Mapping(meanings.stream().map(Meaning::code).toList(), order(survey, meanings), survey.numbers());
     }
 
-    private static DayOrder order(Survey survey, List<String> meanings) {
+    private static DayOrder order(Survey survey, List<Meaning> meanings) {
         DayOrder order = DayOrder.NOT_ASKED;
         for (int column = 0; column < meanings.size(); column++) {
-            boolean isDay = Meaning.of(meanings.get(column))
-                    .filter(meaning ->
-                            meaning instanceof Meaning.Of of && of.field().kind() == Field.Kind.DAY)
-                    .isPresent();
-            order = isDay ? order.and(survey.columns().get(column).days()) : order;
+            order = meanings.get(column).isDay()
+                    ? order.and(survey.columns().get(column).days())
+                    : order;
         }
         return order;
     }

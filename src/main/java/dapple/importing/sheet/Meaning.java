@@ -11,6 +11,11 @@ public sealed interface Meaning {
     /** For forms and for what a site has chosen before; {@link #of} reads it. */
     String code();
 
+    /** Whether days stand in the column. */
+    default boolean isDay() {
+        return this instanceof Of of && of.field().kind() == Field.Kind.DAY;
+    }
+
     /** The column is not read. */
     record LeftOut() implements Meaning {
         @Override

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 
@@ -18,9 +19,14 @@ public final class SheetFile implements AutoCloseable {
     private static final int MOST_ENTRIES = 1000;
     static final int LONGEST_NAME = 100;
     private static final int LONGEST_LABEL = 80;
+    private static final int LOOKED_AT = 8 * 1024;
+
+    /** What a sheet in an archive is called: with an ending of text, or with none. */
+    private static final Pattern SHEETS = Pattern.compile("(?i).*\\.(csv|tsv|txt)|[^.]*");
 
     private final Optional<ZipFile> packed;
     private final List<Sheet> sheets = new ArrayList<>();
+    private final List<String> leftOut = new ArrayList<>();
 
     private SheetFile(Optional<ZipFile> packed) {
         this.packed = packed;
@@ -93,15 +99,22 @@ public final class SheetFile implements AutoCloseable {
             }
         }
         if (sheets.isEmpty()) {
-            throw new UnreadableException(Fault.EMPTY);
+            throw leftOut.isEmpty()
+                    ? new UnreadableException(Fault.EMPTY)
+                    : new UnreadableException(Fault.NOT_TEXT, leftOut.get(0), 0);
         }
     }
 
     private void add(ZipFile zip, ZipEntry entry, String label, Allowance allowance) throws IOException {
         int number = sheets.size();
         try (InputStream in = zip.getInputStream(entry)) {
-            if (in == null || Magic.isZip(in.readNBytes(Magic.LENGTH))) {
+            byte[] head = in == null ? new byte[0] : in.readNBytes(LOOKED_AT);
+            if (in == null || Magic.isZip(head)) {
                 throw new UnreadableException(Fault.NESTED, label, 0);
+            }
+            if (!SHEETS.matcher(label).matches() || !Encoding.isText(head)) {
+                leftOut.add(label);
+                return;
             }
         }
         sheets.add(new Sheet(
@@ -119,6 +132,11 @@ public final class SheetFile implements AutoCloseable {
                 .strip();
         String shown = last.isEmpty() ? "sheet" : last;
         return shown.length() > LONGEST_LABEL ? shown.substring(0, LONGEST_LABEL) : shown;
+    }
+
+    /** The names of the files in an archive that are no sheets. */
+    public List<String> leftOut() {
+        return List.copyOf(leftOut);
     }
 
     public List<Sheet> sheets() {

@@ -79,12 +79,14 @@ public record Survey(
         private final List<String> names;
         private final List<Set<String>> samples = new ArrayList<>();
         private final DayOrder[] days;
+        private final boolean[] others;
         private NumberStyle numbers = NumberStyle.UNDECIDED;
         private long rows;
 
         Counting(SheetRow head) {
             this.names = head.cells().stream().map(Counting::cut).toList();
             this.days = new DayOrder[names.size()];
+            this.others = new boolean[names.size()];
             for (int column = 0; column < days.length; column++) {
                 days[column] = DayOrder.NOT_ASKED;
                 samples.add(new LinkedHashSet<>());
@@ -109,6 +111,7 @@ public record Survey(
         private void look(int column, String cell) {
             DayOrder order = DayText.evidence(cell);
             days[column] = days[column].and(order);
+            others[column] = others[column] || !DayText.isDay(cell);
             if (order == DayOrder.NOT_ASKED
                     && Character.isDigit(cell.charAt(cell.charAt(0) == '-' && cell.length() > 1 ? 1 : 0))) {
                 numbers = numbers.and(isDay(cell) ? NumberStyle.UNDECIDED : NumberText.evidence(cell));
@@ -126,7 +129,8 @@ public record Survey(
         Survey survey(String label, SheetReader reader, int headAt, long headLine) {
             List<ColumnFound> found = new ArrayList<>();
             for (int column = 0; column < days.length; column++) {
-                found.add(new ColumnFound(names.get(column), List.copyOf(samples.get(column)), days[column]));
+                boolean onlyDays = !others[column] && !samples.get(column).isEmpty();
+                found.add(new ColumnFound(names.get(column), List.copyOf(samples.get(column)), days[column], onlyDays));
             }
             return new Survey(
                     label,

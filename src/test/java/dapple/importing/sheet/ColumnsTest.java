@@ -49,13 +49,13 @@ class ColumnsTest {
     void knowsAColumnOfOneEnclosure() {
         assertThat(SITE.find("E01 basking"))
                 .contains(new Meaning.Amount(
-                        Quantity.UV_INDEX, Optional.of(PointRole.BASKING), Optional.empty(), Optional.of("e01")));
+                        Quantity.UV_INDEX, Optional.of(PointRole.BASKING), Optional.empty(), Optional.of("E01")));
     }
 
     @Test
     void knowsAPointOfTheSite() {
         assertThat(SITE.find("P7 UVI"))
-                .contains(new Meaning.Amount(Quantity.UV_INDEX, Optional.empty(), Optional.of("p7"), Optional.empty()));
+                .contains(new Meaning.Amount(Quantity.UV_INDEX, Optional.empty(), Optional.of("P7"), Optional.empty()));
     }
 
     @Test

@@ -1,0 +1,91 @@
+package dapple.importing.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the columns of a sheet are taken for at a site that has nothing yet. */
+class SuggestionTest {
+    private static List<String> suggested(String sheet) {
+        byte[] bytes = sheet.getBytes(StandardCharsets.UTF_8);
+        Survey survey = Survey.of(Sheet.of("sheet", new ByteArrayInputStream(bytes)), Columns.OF_NOBODY, rows -> {});
+        return Mapping.suggested(survey, Columns.OF_NOBODY).meanings();
+    }
+
+    @Test
+    void aWideSheetInGermanNamesItsEnclosures() {
+        assertThat(suggested("""
+                        Datum;G1 Sonnenplatz UVI;G1 Schatten UVI;G2 Sonnenplatz UVI
+                        13.11.2025;3,4;0,1;4,2
+                        """))
+                .containsExactly("READ_ON", "UV_INDEX|BASKING||G1", "UV_INDEX|SHADE||G1", "UV_INDEX|BASKING||G2");
+    }
+
+    @Test
+    void aWideSheetInEnglishNamesItsEnclosures() {
+        assertThat(suggested("Week,E1 basking,E1 shade\n2025-11-13,3.4,0.1\n"))
+                .containsExactly("READ_ON", "UV_INDEX|BASKING||E1", "UV_INDEX|SHADE||E1");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Basking (UVI) E-01, UV_INDEX|BASKING||E-01",
+        "Viv 3 shade, UV_INDEX|SHADE||Viv 3",
+        "Köcher_Sonnenplatz_lux, ILLUMINANCE|BASKING||Köcher",
+        "Oberflächentemperatur G1 Sonnenplatz (°C), SURFACE_TEMPERATURE|BASKING||G1",
+        "G1 P3 UVI, UV_INDEX||P3|G1"
+    })
+    void theEnclosureIsWrittenAsInTheName(String name, String expected) {
+        assertThat(suggested("Date," + name + "\n2025-11-13,3.4\n")).containsExactly("READ_ON", expected);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Notes basking", "E1 basking °C", "E1 basking temp", "Mean weekly UVI", "Temperature 2"})
+    void whatIsNotToldForSureIsLeftOut(String name) {
+        assertThat(suggested("Date," + name + "\n2025-11-13,3.4\n")).containsExactly("READ_ON", "-");
+    }
+
+    @Test
+    void wordsInAColumnAreNoReadings() {
+        assertThat(suggested("Date,E1 basking\n2025-11-13,warm enough\n")).containsExactly("READ_ON", "-");
+    }
+
+    @Test
+    void anEnclosureOfTheRowLeavesNoneToTheNames() {
+        assertThat(suggested("Enclosure,Date,Lamp 3 basking\nE1,2025-11-13,3.4\n"))
+                .containsExactly("ENCLOSURE_CODE", "READ_ON", "-");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Woche", "Wk ending", ""})
+    void theOnlyDaysAreThoseOfTheReadings(String name) {
+        assertThat(suggested(name + ",Enclosure,Basking UVI\n13.11.2025,E1,3.4\n20.11.2025,E1,3.3\n"))
+                .startsWith("READ_ON");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Woche,Enclosure,Basking UVI\n13.11.2025,E1,3.4\nlater,E1,3.3\n",
+                "Woche,Enclosure,Basking UVI,Date\n13.11.2025,E1,3.4,13.11.2025\n",
+                "Woche,Enclosure,Basking UVI,Wk ending\n13.11.2025,E1,3.4,14.11.2025\n",
+                "Woche,Enclosure,Species\n13.11.2025,E1,Pogona vitticeps\n",
+                "Woche,Enclosure,Basking UVI\n,E1,3.4\n"
+            })
+    void daysOfWhichNothingIsSureAreLeftOut(String sheet) {
+        assertThat(suggested(sheet)).startsWith("-");
+    }
+
+    @Test
+    void daysByTheirCellsAreAskedForTheirOrder() {
+        byte[] bytes = "Woche,Enclosure,Basking UVI\n3/4/2025,E1,3.4\n".getBytes(StandardCharsets.UTF_8);
+        Survey survey = Survey.of(Sheet.of("sheet", new ByteArrayInputStream(bytes)), Columns.OF_NOBODY, rows -> {});
+        assertThat(Mapping.suggested(survey, Columns.OF_NOBODY).days()).isEqualTo(DayOrder.UNDECIDED);
+    }
+}
