@@ -23,7 +23,6 @@ public record Notice(Kind kind, String text, String sheet, long line) {
         LAMP_WITHOUT_DAY,
         COVER_WITHOUT_DAY,
         COVER_UNKNOWN,
-        BURN_HOURS_UNKNOWN,
         DAY_ONLY
     }
 }
