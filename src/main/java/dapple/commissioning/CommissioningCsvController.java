@@ -52,9 +52,15 @@ class CommissioningCsvController {
                 .with("predicted", predicted(Predicted::amount))
                 .with("predicted-low", predicted(one -> one.interval().low()))
                 .with("predicted-high", predicted(one -> one.interval().high()))
-                .with("amount", taken(one -> one.reading().amount()))
-                .with("amount-low", taken(one -> one.reading().interval().low()))
-                .with("amount-high", taken(one -> one.reading().interval().high()))
+                .with("amount", taken(one -> CsvColumns.computed(one.reading().amount())))
+                .with(
+                        "amount-low",
+                        taken(one ->
+                                CsvColumns.computed(one.reading().interval().low())))
+                .with(
+                        "amount-high",
+                        taken(one ->
+                                CsvColumns.computed(one.reading().interval().high())))
                 .with("taken-at", taken(one -> one.reading().takenAt()))
                 .with("meter", taken(one -> one.meter().code()))
                 .with("accepted-at", accepted(CommissioningFacts::acceptedAt))

@@ -61,6 +61,7 @@ record MeasuredRig(Rig rig, List<FittedQuantity> fits, String source) {
                 lamp.tag(),
                 lamp.model(),
                 lamp.burnHoursAtEntry(),
+                lamp.boughtOn(),
                 Stream.concat(kept, told.stream()).toList(),
                 lamp.retiredAt());
     }

@@ -4,6 +4,7 @@ import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.target.EarlierReadings;
+import dapple.target.ZoneLimits;
 import jakarta.servlet.http.HttpServletResponse;
 import jakarta.validation.Valid;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -24,10 +25,12 @@ class ConfirmationController {
 
     private final Confirming confirming;
     private final EarlierReadings earlier;
+    private final ZoneLimits zoneLimits;
 
-    ConfirmationController(Confirming confirming, EarlierReadings earlier) {
+    ConfirmationController(Confirming confirming, EarlierReadings earlier, ZoneLimits zoneLimits) {
         this.confirming = confirming;
         this.earlier = earlier;
+        this.zoneLimits = zoneLimits;
     }
 
     @GetMapping
@@ -65,6 +68,7 @@ class ConfirmationController {
 
     private String show(SignedIn me, Model model) {
         model.addAttribute("candidates", confirming.candidates(me.siteId()));
+        model.addAttribute("zoneLimits", zoneLimits);
         model.addAttribute("behind", confirming.behindEvidence(me.siteId()));
         return PAGE;
     }

@@ -1,8 +1,12 @@
 package dapple.exposure;
 
 import dapple.animal.AnimalHistory;
+import dapple.light.dose.Circumstance;
 import dapple.light.dose.DayOfLight;
+import dapple.light.dose.DayPart;
 import dapple.light.dose.DoseRange;
+import dapple.light.dose.UvIndexOfDay;
+import dapple.light.judging.MeasuredAmount;
 import dapple.light.quantity.ErythemalDose;
 import dapple.people.Action;
 import dapple.people.Allowed;
@@ -10,6 +14,7 @@ import dapple.people.SignedIn;
 import dapple.site.CsvColumns;
 import dapple.site.CsvSheets;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -55,13 +60,34 @@ class DoseCsvController {
                 .with("accession-number", day -> history.animal().accessionNumber())
                 .with("day", DayOfLight::date)
                 .with("lit", day -> day.lit().map(DoseCsvController::hours))
-                .with("uv-index-basking", words::basking)
-                .with("uv-index-shade", words::shade)
+                .with("uv-index-basking", index(DayPart::basking))
+                .with("uv-index-basking-in-words", words::basking)
+                .with("uv-index-shade", index(DayPart::shade))
+                .with("uv-index-shade-in-words", words::shade)
                 .with("dose-low", dose(DoseRange::lowest))
                 .with("dose-best", dose(DoseRange::best))
                 .with("dose-high", dose(DoseRange::highest))
                 .word("certainty", "certainty.", DayOfLight::certainty)
                 .word("found", "day-found.", DayOfLight::judgement);
+    }
+
+    /** Of a day on which it changed there is no one number; its words tell each in turn. */
+    private static Function<DayOfLight, Optional<?>> index(Function<DayPart, UvIndexOfDay> place) {
+        return day -> {
+            List<Optional<Double>> inTurn = day.parts().stream()
+                    .map(part -> index(part, place))
+                    .distinct()
+                    .toList();
+            return inTurn.size() == 1 ? inTurn.get(0) : Optional.empty();
+        };
+    }
+
+    private static Optional<Double> index(DayPart part, Function<DayPart, UvIndexOfDay> place) {
+        return Optional.of(part)
+                .filter(one -> one.circumstance() == Circumstance.UNDER_LAMPS)
+                .flatMap(one -> place.apply(one).index())
+                .map(MeasuredAmount::amount)
+                .map(DoseCsvController::rounded);
     }
 
     private static Function<DayOfLight, Optional<?>> dose(Function<DoseRange, ErythemalDose> part) {

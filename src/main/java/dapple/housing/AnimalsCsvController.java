@@ -3,6 +3,7 @@ package dapple.housing;
 import dapple.animal.AnimalDetails;
 import dapple.animal.AnimalFilter;
 import dapple.animal.Animals;
+import dapple.animal.BornAbout;
 import dapple.animal.RecordEnd;
 import dapple.animal.StayFacts;
 import dapple.enclosure.EnclosureFacts;
@@ -106,6 +107,7 @@ class AnimalsCsvController {
                                 .map(SpeciesFacts::scientificName))
                 .word("animal-kind", "animal-kind.", row -> row.animal().facts().kind())
                 .with("count", row -> row.animal().isHere() ? row.count() : Optional.empty())
+                .with("born", row -> row.animal().state().born().map(BornAbout::text))
                 .word("sex", "sex.", row -> row.animal().state().sex())
                 .word("pigment", "pigment.", row -> row.animal().facts().pigment())
                 .with("room", place.andThen(found -> found.map(EnclosureFacts::room)))

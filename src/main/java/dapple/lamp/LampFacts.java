@@ -3,6 +3,7 @@ package dapple.lamp;
 import dapple.light.quantity.Quantity;
 import dapple.site.SourceMark;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,6 +20,7 @@ public record LampFacts(
         String tag,
         LampModelFacts model,
         double burnHoursAtEntry,
+        Optional<LocalDate> boughtOn,
         List<LampOutput> measured,
         Optional<Instant> retiredAt) {
 

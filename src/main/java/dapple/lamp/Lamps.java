@@ -216,6 +216,7 @@ public class Lamps {
                 state.tag(),
                 model,
                 state.burnHoursAtEntry(),
+                state.boughtOn(),
                 measured.stream().map(OwnOutput::output).toList(),
                 lamp.retiredAt());
     }

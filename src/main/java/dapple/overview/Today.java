@@ -3,6 +3,7 @@ package dapple.overview;
 import dapple.light.judging.State;
 import dapple.review.Desk;
 import dapple.review.Finding;
+import dapple.review.Missing;
 import dapple.review.Standing;
 import dapple.rig.RigChangeFacts;
 import java.time.Instant;
@@ -22,6 +23,7 @@ import java.util.Optional;
  * @param later the other lit enclosures, in walking order
  * @param off enclosures whose lamps are off on purpose
  * @param enclosures how many there are
+ * @param missing what readings lack to be judged
  * @param isBeginning whether nothing was ever read at the points of the enclosures
  */
 record Today(
@@ -33,6 +35,7 @@ record Today(
         List<Standing> later,
         List<Standing> off,
         int enclosures,
+        Missing missing,
         boolean isBeginning) {
     private static final Comparator<Standing> LONGEST_UNREAD_FIRST =
             Comparator.comparing(standing -> standing.readSince().orElse(Instant.MIN));
@@ -72,6 +75,7 @@ record Today(
                         .filter(standing -> standing.plannedOff().isPresent())
                         .toList(),
                 standings.size(),
+                desk.review().missing(),
                 standings.stream()
                         .flatMap(standing -> standing.points().stream())
                         .allMatch(at -> at.view().isEmpty()));

@@ -59,9 +59,14 @@ public record ReadingView(
 
     /** Beside the limits that count at this point; its axis begins at 0, and without any limit there is nothing to see. */
     public Optional<Gauge> gauge() {
-        return limits().filter(limits -> !limits.at(point.role()).isOpen())
+        return limits().filter(limits -> asked().isPresent())
                 .filter(limits -> reading.interval().low() >= 0)
                 .map(limits -> Gauge.of(limits.at(point.role()), limits.ceiling(), reading.measured()));
+    }
+
+    /** The band that counts at this point, where something is asked of it. */
+    public Optional<Band> asked() {
+        return limits().map(limits -> limits.at(point.role())).filter(band -> !band.isOpen());
     }
 
     /** The band that counts at this point: a gradient point and the nearest reachable have the ceiling alone. */

@@ -9,7 +9,9 @@ import dapple.meter.MeterFacts;
 import dapple.site.Formats;
 import dapple.target.LimitPlace;
 import dapple.target.SourcedLimit;
+import java.math.BigDecimal;
 import java.util.Locale;
+import java.util.Optional;
 import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 
@@ -177,10 +179,20 @@ public class Sentences {
 
     /** A share of a temperature would say nothing: its zero is arbitrary. */
     private String over(ReadingView view, double limit) {
-        double by = Math.abs(view.reading().amount() - limit);
+        double by = apart(formats.shown(view.quantity(), view.reading().amount()), limit)
+                .orElseGet(() -> Math.abs(view.reading().amount() - limit));
         return view.quantity().isTemperature()
                 ? unit(view, by)
                 : say("judged.by", unit(view, by), formats.percent(by / limit));
+    }
+
+    /** By the amount that is shown, so that all figures of a sentence agree; none if it is shown as the limit itself. */
+    private static Optional<Double> apart(double shown, double limit) {
+        double by = BigDecimal.valueOf(shown)
+                .subtract(BigDecimal.valueOf(limit))
+                .abs()
+                .doubleValue();
+        return Optional.of(by).filter(found -> found > 0);
     }
 
     private String say(String key, Object... arguments) {

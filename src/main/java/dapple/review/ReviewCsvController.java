@@ -1,10 +1,11 @@
 package dapple.review;
 
+import dapple.light.judging.Band;
+import dapple.light.judging.Limits;
 import dapple.people.Action;
 import dapple.people.Allowed;
 import dapple.people.SignedIn;
 import dapple.reading.ReadingView;
-import dapple.reading.Sentences;
 import dapple.site.CsvColumns;
 import dapple.site.CsvSheets;
 import dapple.species.SpeciesFacts;
@@ -26,13 +27,11 @@ import org.springframework.web.servlet.View;
 @Allowed(Action.SEE_REVIEW)
 class ReviewCsvController {
     private final Desks desks;
-    private final Sentences sentences;
     private final CsvSheets sheets;
     private final Clock clock;
 
-    ReviewCsvController(Desks desks, Sentences sentences, CsvSheets sheets, Clock clock) {
+    ReviewCsvController(Desks desks, CsvSheets sheets, Clock clock) {
         this.desks = desks;
-        this.sentences = sentences;
         this.sheets = sheets;
         this.clock = clock;
     }
@@ -55,7 +54,7 @@ class ReviewCsvController {
                 .toList();
     }
 
-    private CsvColumns<Found> columns(Map<Long, String> names, LocalDate today) {
+    private static CsvColumns<Found> columns(Map<Long, String> names, LocalDate today) {
         return CsvColumns.<Found>none()
                 .with("room", row -> row.standing().enclosure().room())
                 .with("enclosure", row -> row.standing().enclosure().code())
@@ -85,7 +84,13 @@ class ReviewCsvController {
                         view(found ->
                                 CsvColumns.computed(found.reading().interval().high())))
                 .with("unit", deciding(at -> at.quantity().unit()))
-                .with("limit", view(sentences::limitAt))
+                .with(
+                        "limit-low",
+                        view(found -> found.asked().filter(Band::hasLow).map(Band::low)))
+                .with("limit-high", view(found -> found.asked().map(Band::high)))
+                .with(
+                        "ceiling",
+                        view(found -> found.limits().filter(Limits::hasCeiling).map(Limits::ceiling)))
                 .with("taken-at", view(found -> found.reading().takenAt()))
                 .with("meter", view(found -> found.meter().code()))
                 .with(

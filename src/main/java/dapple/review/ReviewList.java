@@ -34,6 +34,13 @@ public record ReviewList(List<Standing> standings) {
                 .count();
     }
 
+    /** What readings lack to be judged. */
+    public Missing missing() {
+        return new Missing(
+                !standings.isEmpty() && empty() == standings.size(),
+                standings.stream().filter(Standing::lacksATarget).count());
+    }
+
     /** Enclosures in which nobody lives. */
     public long empty() {
         return standings.stream().filter(standing -> standing.state().isEmpty()).count();

@@ -61,6 +61,11 @@ public record Standing(
         return points.stream().anyMatch(AtPoint::mayExceed);
     }
 
+    /** Whether something was read there that no target judges. */
+    boolean lacksATarget() {
+        return points.stream().anyMatch(point -> point.state() == State.NO_TARGET);
+    }
+
     /** Whether a point that is judged by a vet's order is off it. */
     boolean breaksAnOrder() {
         return points.stream()

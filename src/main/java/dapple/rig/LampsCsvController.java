@@ -45,6 +45,7 @@ class LampsCsvController {
                 .word("lamp-class", "lamp-class.", lamp -> lamp.model().lampClass())
                 .with("watts", lamp -> lamp.model().watts())
                 .with("burn-hours-at-entry", LampFacts::burnHoursAtEntry)
+                .with("bought-on", LampFacts::boughtOn)
                 .with("enclosure", place.andThen(found -> found.map(LampPlace::enclosure)))
                 .with("place", place.andThen(found -> found.map(LampPlace::place)))
                 .with("out-of-use-since", LampFacts::retiredAt);

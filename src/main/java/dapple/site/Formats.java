@@ -66,6 +66,11 @@ public class Formats {
         };
     }
 
+    /** An amount as far as it is shown. */
+    public double shown(Quantity quantity, double amount) {
+        return Double.parseDouble(amount(quantity, amount).replace(",", ""));
+    }
+
     /** With one decimal; what rounds to zero has no sign. */
     private static String celsius(double amount) {
         String text = String.format(Locale.ROOT, "%.1f", amount);
@@ -135,9 +140,9 @@ public class Formats {
         return String.format(Locale.ROOT, "%.2f × %.2f × %.2f m", widthMetres, depthMetres, heightMetres);
     }
 
-    /** A share as whole percent, the number and its sign never on two lines. */
+    /** A share as whole percent, halves upwards, the number and its sign never on two lines. */
     public String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f\u00a0%%", share * 100);
+        return String.format(Locale.ROOT, "%.0f\u00a0%%", Math.rint(share * 1e10) / 1e8);
     }
 
     /** A computed number with three digits that count, written out. */

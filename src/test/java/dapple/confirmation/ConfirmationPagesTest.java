@@ -85,6 +85,15 @@ class ConfirmationPagesTest {
                 .andExpect(content().string(containsString("Confirmed by " + supervisor.fullName())));
     }
 
+    /** Those of zone 3 by the sunbeam method [baines2016]; the share of shade and the ceiling are common practice. */
+    @Test
+    void eachSuggestionSaysWhatItAsks() throws Exception {
+        see(PAGE)
+                .andExpect(content().string(containsString("<b>2.9 to 7.4 UVI</b>")))
+                .andExpect(content().string(containsString("<b>at most 0.29 UVI</b>")))
+                .andExpect(content().string(containsString("<b>below 8.0 UVI</b>")));
+    }
+
     @Test
     void aSpeciesWithoutASuggestionAsksForEvidence() throws Exception {
         SpeciesFacts strange = collection.species(site, "Zonosaurus ignotus");

@@ -7,7 +7,15 @@ import static org.hamcrest.Matchers.not;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dapple.animal.AnimalKeeping;
+import dapple.animal.AnimalState;
+import dapple.animal.BornAbout;
+import dapple.animal.Pigment;
+import dapple.animal.Reach;
+import dapple.animal.Sex;
 import dapple.lamp.LampClass;
+import dapple.lamp.Lamps;
+import dapple.lamp.NewLamp;
 import dapple.meter.MeterFacts;
 import dapple.meter.Meters;
 import dapple.meter.NewCalibration;
@@ -25,6 +33,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.time.Year;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
@@ -47,6 +56,12 @@ class CsvPagesTest {
 
     @Autowired
     private Meters meters;
+
+    @Autowired
+    private Lamps lamps;
+
+    @Autowired
+    private AnimalKeeping keeping;
 
     @Autowired
     private MockMvc pages;
@@ -199,6 +214,46 @@ class CsvPagesTest {
         assertThat(table("/animals.csv?text=no+such").rows()).isEmpty();
         assertThat(table("/animals.csv?text=" + home.animal().accessionNumber()).column("Name"))
                 .containsExactly(home.animal().name());
+    }
+
+    @Test
+    void anAnimalSaysWhenItWasBorn() throws Exception {
+        SignedIn me = collection.person(site, Role.SUPERVISOR);
+        keeping.add(
+                site.id(),
+                new AnimalState(
+                        "2019-0044",
+                        "Ilse",
+                        home.animal().speciesId(),
+                        Sex.UNKNOWN,
+                        Optional.of(new BornAbout(Year.of(2019), Optional.empty())),
+                        Pigment.NORMAL,
+                        Reach.EVERYWHERE,
+                        ""),
+                me.personId());
+
+        assertThat(table("/animals.csv?text=Ilse").column("Born or hatched")).containsExactly("2019");
+        assertThat(table("/animals.csv?text=" + home.animal().accessionNumber()).column("Born or hatched"))
+                .containsExactly("");
+    }
+
+    @Test
+    void aLampSaysWhenItWasBought() throws Exception {
+        long model = collection.lampModel(site, LampClass.TUBE_T5).id();
+        lamps.add(site.id(), new NewLamp("L900", model, 0, Optional.of(LocalDate.of(2026, 3, 2)), "shelf"));
+
+        assertThat(table("/lamps.csv").column("Bought on")).containsExactlyInAnyOrder("", "2026-03-02");
+    }
+
+    /** 2.9 to 7.4, and the ceiling of 8.0, are those of zone 3 [baines2016]. */
+    @Test
+    void aLimitInReviewIsNumbers() throws Exception {
+        read("9.0");
+
+        assertThat(table("/review.csv").rows().get(0))
+                .containsEntry("Limit, low, in the unit", "2.9")
+                .containsEntry("Limit, high, in the unit", "7.4")
+                .containsEntry("Ceiling, in the unit of the amount", "8");
     }
 
     @Test

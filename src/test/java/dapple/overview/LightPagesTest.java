@@ -145,6 +145,8 @@ class LightPagesTest {
         home = collection.home(site, keeper, skink);
         see(allOf(
                 containsString("No inner size is on record"),
+                containsString("class=\"panel whole-part\""),
+                not(containsString("wide-part")),
                 containsString("No lamp is on record here"),
                 containsString("measured only: no coordinates"),
                 not(containsString("class=\"drawing\""))));

@@ -149,8 +149,8 @@ class RecordCsvPagesTest {
 
         assertThat(table(animal + "/orders.csv").rows().get(0))
                 .containsEntry("Vet’s order", "ultraviolet off")
-                .containsEntry("UV index ordered, ceiling everywhere", "0.1")
-                .containsEntry("UV index ordered, basking, low", "")
+                .containsEntry("UV index ordered, ceiling everywhere (UVI)", "0.1")
+                .containsEntry("UV index ordered, basking, low (UVI)", "")
                 .containsEntry("Reason", "eyes shut")
                 .containsEntry("Recorded by", told.person.fullName());
     }

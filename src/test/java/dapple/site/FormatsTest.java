@@ -37,6 +37,18 @@ class FormatsTest {
         assertThat(formats.withUnit(quantity, 2.9)).isEqualTo(written);
     }
 
+    /** 6.2 of 8.0 is 77.5 %, which machines hold as a little less. */
+    @Test
+    void aHalfPercentIsRoundedUpwards() {
+        assertThat(formats.percent((14.2 - 8.0) / 8.0)).isEqualTo("78\u00a0%");
+    }
+
+    @Test
+    void anAmountIsKnownAsItIsShown() {
+        assertThat(formats.shown(Quantity.UV_INDEX, 14.17)).isEqualTo(14.2);
+        assertThat(formats.shown(Quantity.ILLUMINANCE, 12345.6)).isEqualTo(12346);
+    }
+
     @Test
     void writesTheUnitOfAnIntervalOnce() {
         assertThat(formats.interval(Quantity.ILLUMINANCE, new Interval(900, 1100)))

@@ -69,6 +69,7 @@ export class View {
     select.replaceChildren(...meters.map((meter) => new Option(meter.name, meter.id, false, meter.id === chosen)));
     select.closest('.field').hidden = !meters.length;
     this.root.querySelector('#entry').hidden = !meters.length;
+    this.slot('no-meter-next').hidden = Boolean(meters.length);
     this.put('no-meter', meters.length ? '' : this.say('visit.no-meter', step.quantityWord || step.unit));
     this.notice(meters);
   }
