@@ -20,6 +20,7 @@ final class Suggestion {
         Suggestion suggestion = new Suggestion(survey, known);
         suggestion.enclosuresByName();
         suggestion.dayByCells();
+        suggestion.nameByItsSheet();
         return suggestion.meanings.stream()
                 .map(meaning -> meaning.orElseGet(Meaning.LeftOut::new))
                 .toList();
@@ -51,6 +52,26 @@ final class Suggestion {
         if (days.size() == 1 && hasReadings() && !hasDays()) {
             meanings.set(days.get(0), Optional.of(new Meaning.Of(Field.READ_ON)));
         }
+    }
+
+    /** The only column called "Name" is that of the animals beside their species, that of the people beside their roles. */
+    private void nameByItsSheet() {
+        List<Integer> names = unknown()
+                .filter(column ->
+                        Words.all().find("bare", columns.get(column).name()).isPresent())
+                .boxed()
+                .toList();
+        if (names.size() == 1) {
+            named().filter(field -> !has(field))
+                    .ifPresent(field -> meanings.set(names.get(0), Optional.of(new Meaning.Of(field))));
+        }
+    }
+
+    private Optional<Field> named() {
+        if (has(Field.SPECIES_NAME) || has(Field.SPECIES_COMMON)) {
+            return Optional.of(Field.ANIMAL_NAME);
+        }
+        return has(Field.SIGN_IN_NAME) || has(Field.PERSON_ROLE) ? Optional.of(Field.PERSON_NAME) : Optional.empty();
     }
 
     private IntStream unknown() {

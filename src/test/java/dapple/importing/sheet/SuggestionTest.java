@@ -88,4 +88,16 @@ class SuggestionTest {
         Survey survey = Survey.of(Sheet.of("sheet", new ByteArrayInputStream(bytes)), Columns.OF_NOBODY, rows -> {});
         assertThat(Mapping.suggested(survey, Columns.OF_NOBODY).days()).isEqualTo(DayOrder.UNDECIDED);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "Name;Art;Gehege, ANIMAL_NAME|SPECIES_NAME|ENCLOSURE_CODE",
+        "Name;Common name;Sex, ANIMAL_NAME|SPECIES_COMMON|ANIMAL_SEX",
+        "Name;Sign-in name, PERSON_NAME|SIGN_IN_NAME",
+        "Name;Animal;Species, -|ANIMAL_NAME|SPECIES_NAME",
+        "Name;Room;Enclosure, -|ROOM_NAME|ENCLOSURE_CODE"
+    })
+    void aNameIsThatOfWhatTheSheetIsAbout(String names, String expected) {
+        assertThat(suggested(names + "\na;b;c\n")).containsExactly(expected.split("\\|", -1));
+    }
 }
