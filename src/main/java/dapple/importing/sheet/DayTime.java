@@ -7,7 +7,9 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -20,6 +22,9 @@ public record DayTime(LocalDate day, Optional<LocalTime> time, Optional<ZoneOffs
     private static final LocalTime NOON = LocalTime.NOON;
 
     private static final int FIRST_YEAR = 1950;
+    private static final DateTimeFormatter WRITTEN = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.UK);
+    private static final DateTimeFormatter WRITTEN_WITH_TIME =
+            DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.UK);
 
     DayTime(LocalDate day) {
         this(day, Optional.empty(), Optional.empty());
@@ -42,11 +47,11 @@ public record DayTime(LocalDate day, Optional<LocalTime> time, Optional<ZoneOffs
     public Instant instant(ZoneId zone, Instant now) {
         LocalDateTime local = day.atTime(time.orElse(NOON));
         if (local.getYear() < FIRST_YEAR) {
-            throw new BadCellException(Reason.YEAR_IMPOSSIBLE, day.toString());
+            throw new BadCellException(Reason.YEAR_IMPOSSIBLE, WRITTEN.format(day));
         }
         Instant at = local.toInstant(offset.orElseGet(() -> only(local, zone)));
         if (at.isAfter(now)) {
-            throw new BadCellException(Reason.IN_FUTURE, day.toString());
+            throw new BadCellException(Reason.IN_FUTURE, WRITTEN.format(day));
         }
         return at;
     }
@@ -54,10 +59,10 @@ public record DayTime(LocalDate day, Optional<LocalTime> time, Optional<ZoneOffs
     /** The day, if it has been. */
     public LocalDate past(ZoneId zone, Instant now) {
         if (day.getYear() < FIRST_YEAR) {
-            throw new BadCellException(Reason.YEAR_IMPOSSIBLE, day.toString());
+            throw new BadCellException(Reason.YEAR_IMPOSSIBLE, WRITTEN.format(day));
         }
         if (day.isAfter(LocalDate.ofInstant(now, zone))) {
-            throw new BadCellException(Reason.IN_FUTURE, day.toString());
+            throw new BadCellException(Reason.IN_FUTURE, WRITTEN.format(day));
         }
         return day;
     }
@@ -68,7 +73,7 @@ public record DayTime(LocalDate day, Optional<LocalTime> time, Optional<ZoneOffs
             return offsets.get(0);
         }
         Reason reason = offsets.isEmpty() ? Reason.TIME_SKIPPED : Reason.TIME_TWICE;
-        throw new BadCellException(reason, local.toString());
+        throw new BadCellException(reason, WRITTEN_WITH_TIME.format(local));
     }
 
     static LocalDate day(int year, int month, int dayOfMonth, String cell) {

@@ -97,16 +97,17 @@ class DayTextTest {
     /** The clocks of London went forward on 30 March 2025 at 01:00 and back on 26 October 2025 at 02:00 (IANA time zones). */
     @ParameterizedTest
     @CsvSource({
-        "2025-03-30 01:30, TIME_SKIPPED",
-        "2025-10-26 01:30, TIME_TWICE",
-        "2026-06-01 13:01, IN_FUTURE",
-        "1949-12-31, YEAR_IMPOSSIBLE"
+        "2025-03-30 01:30, TIME_SKIPPED, '30 Mar 2025, 01:30'",
+        "2025-10-26 01:30, TIME_TWICE, '26 Oct 2025, 01:30'",
+        "2026-06-01 13:01, IN_FUTURE, 1 Jun 2026",
+        "1949-12-31, YEAR_IMPOSSIBLE, 31 Dec 1949"
     })
-    void refusesTimesThatWereNot(String cell, Reason expected) {
+    void refusesTimesThatWereNot(String cell, Reason expected, String said) {
         DayTime written = DayText.read(cell, DayOrder.DAY_FIRST);
-        assertThatThrownBy(() -> written.instant(LONDON, NOW))
-                .isInstanceOfSatisfying(
-                        BadCellException.class, bad -> assertThat(bad.reason()).isEqualTo(expected));
+        assertThatThrownBy(() -> written.instant(LONDON, NOW)).isInstanceOfSatisfying(BadCellException.class, bad -> {
+            assertThat(bad.reason()).isEqualTo(expected);
+            assertThat(bad.text()).isEqualTo(said);
+        });
     }
 
     @ParameterizedTest
