@@ -33,7 +33,7 @@ public class Agreements {
         this.clock = clock;
     }
 
-    /** Takes a second or so of one core for a large collection: for work behind the scenes. */
+    /** Takes a second or so of one core for a collection read every week: for work behind the scenes. */
     public void renew(long siteId) {
         SiteFacts site = sites.get(siteId);
         Instant now = clock.instant();
