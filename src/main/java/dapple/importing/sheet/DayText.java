@@ -54,8 +54,12 @@ final class DayText {
 
     /** Whether a cell is a day in whatever order. */
     static boolean isDay(String cell) {
+        return isDay(cell, DayOrder.DAY_FIRST) || isDay(cell, DayOrder.MONTH_FIRST);
+    }
+
+    private static boolean isDay(String cell, DayOrder order) {
         try {
-            read(cell, DayOrder.DAY_FIRST);
+            read(cell, order);
             return true;
         } catch (BadCellException other) {
             return false;

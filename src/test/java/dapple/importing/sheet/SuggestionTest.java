@@ -89,6 +89,12 @@ class SuggestionTest {
         assertThat(Mapping.suggested(survey, Columns.OF_NOBODY).days()).isEqualTo(DayOrder.UNDECIDED);
     }
 
+    @Test
+    void theOnlyColumnOfDaysMayHaveTheMonthFirst() {
+        assertThat(suggested("Wk ending,E1 basking\n11/20/2025,3.4\n12/04/2025,3.3\n"))
+                .containsExactly("READ_ON", "UV_INDEX|BASKING||E1");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "Name;Art;Gehege, ANIMAL_NAME|SPECIES_NAME|ENCLOSURE_CODE",
