@@ -18,14 +18,26 @@ public final class Job {
         FAILED
     }
 
-    private final long draftVersion;
-    private State state = State.WAITING;
-    private double share;
-    private Optional<Proposed> found = Optional.empty();
-    private Duration took = Duration.ZERO;
+    /**
+     * How a search stands at one moment.
+     *
+     * @param draftVersion the number of the state of the draft that is looked at
+     * @param share of the work that is done, 0 to 1
+     * @param found what was found; empty unless it is done
+     * @param took how long it ran; zero before it has ended
+     */
+    public record Standing(long draftVersion, State state, double share, Optional<Proposed> found, Duration took) {
+        public boolean isUnderWay() {
+            return state == State.WAITING || state == State.RUNNING;
+        }
 
-    Job(long draftVersion) {
-        this.draftVersion = draftVersion;
+        private Standing in(State next) {
+            return new Standing(draftVersion, next, share, found, took);
+        }
+
+        private Standing at(double done) {
+            return new Standing(draftVersion, state, Math.max(share, done), found, took);
+        }
     }
 
     /** Thrown inside a search that is to be given up. */
@@ -33,55 +45,37 @@ public final class Job {
         private static final long serialVersionUID = 1;
     }
 
-    /** The number of the state of the draft that is looked at. */
-    public long draftVersion() {
-        return draftVersion;
+    private Standing standing;
+
+    Job(long draftVersion) {
+        standing = new Standing(draftVersion, State.WAITING, 0, Optional.empty(), Duration.ZERO);
     }
 
-    public synchronized State state() {
-        return state;
-    }
-
-    /** The share of the work that is done, 0 to 1. */
-    public synchronized double share() {
-        return share;
-    }
-
-    public synchronized Optional<Proposed> found() {
-        return found;
-    }
-
-    /** How long it ran. */
-    public synchronized Duration took() {
-        return took;
-    }
-
-    public synchronized boolean isUnderWay() {
-        return state == State.WAITING || state == State.RUNNING;
+    /** How it stands now; whoever tells several things of it asks once, so that they agree. */
+    synchronized Standing standing() {
+        return standing;
     }
 
     synchronized void stop() {
-        if (isUnderWay()) {
-            state = State.STOPPED;
+        if (standing.isUnderWay()) {
+            standing = standing.in(State.STOPPED);
         }
     }
 
     private synchronized boolean begins() {
-        if (state == State.WAITING) {
-            state = State.RUNNING;
+        if (standing.state() == State.WAITING) {
+            standing = standing.in(State.RUNNING);
         }
-        return state == State.RUNNING;
+        return standing.state() == State.RUNNING;
     }
 
     private synchronized void tell(double done) {
-        share = Math.max(share, done);
+        standing = standing.at(done);
     }
 
     private synchronized void end(State how, Optional<Proposed> result, long nanos) {
-        if (state == State.RUNNING) {
-            state = how;
-            found = result;
-            took = Duration.ofNanos(nanos);
+        if (standing.state() == State.RUNNING) {
+            standing = new Standing(standing.draftVersion(), how, standing.share(), result, Duration.ofNanos(nanos));
         }
     }
 
@@ -106,7 +100,7 @@ public final class Job {
     }
 
     private void check() {
-        if (state() == State.STOPPED) {
+        if (standing().state() == State.STOPPED) {
             throw new StoppedException();
         }
     }

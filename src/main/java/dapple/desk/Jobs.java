@@ -53,13 +53,14 @@ class Jobs {
         thread.shutdownNow();
     }
 
-    synchronized Optional<Job> find(Key key) {
-        return Optional.ofNullable(jobs.get(key));
+    /** How a search stands now; empty if it was never begun, or is kept no longer. */
+    synchronized Optional<Job.Standing> find(Key key) {
+        return Optional.ofNullable(jobs.get(key)).map(Job::standing);
     }
 
     /** Begins a search, unless one is under way; whether one is now. */
     synchronized boolean begin(Key key, long draftVersion, BiFunction<Crew, DoubleConsumer, Proposed> work) {
-        if (find(key).filter(Job::isUnderWay).isPresent()) {
+        if (find(key).filter(Job.Standing::isUnderWay).isPresent()) {
             return true;
         }
         Job job = new Job(draftVersion);
@@ -72,7 +73,7 @@ class Jobs {
         return true;
     }
 
-    void stop(Key key) {
-        find(key).ifPresent(Job::stop);
+    synchronized void stop(Key key) {
+        Optional.ofNullable(jobs.get(key)).ifPresent(Job::stop);
     }
 }

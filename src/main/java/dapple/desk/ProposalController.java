@@ -72,12 +72,13 @@ class ProposalController {
     }
 
     private String show(SignedIn me, EnclosureFacts enclosure, DraftFacts draft, Model model) {
-        Optional<Job> job = jobs.find(key(me, draft));
+        Optional<Job.Standing> job = jobs.find(key(me, draft));
+        Optional<Proposed> found = job.flatMap(Job.Standing::found);
         model.addAttribute("draft", draft);
         model.addAttribute("enclosure", enclosure);
-        job.ifPresent(found -> model.addAttribute("job", found));
-        job.flatMap(Job::found).ifPresent(found -> model.addAttribute("found", found));
-        model.addAttribute("cautions", cautions(job.flatMap(Job::found)));
+        model.addAttribute("job", job.orElse(null));
+        model.addAttribute("found", found.orElse(null));
+        model.addAttribute("cautions", cautions(found));
         return "desk/proposals";
     }
 
@@ -126,7 +127,7 @@ class ProposalController {
             @RequestParam(defaultValue = "") String rig) {
         Desk desk = opening.of(me, enclosureId);
         DraftFacts from = drafts.get(desk.place(), draftId);
-        Shown chosen = chosen(jobs.find(key(me, from)).flatMap(Job::found), rig);
+        Shown chosen = chosen(jobs.find(key(me, from)).flatMap(Job.Standing::found), rig);
         String what = chosen.merit().map(merit -> "desk.merit." + merit).orElse("desk.propose.nearest.name");
         return "redirect:/enclosures/" + enclosureId + "/desk/" + made(desk, from.name() + ", " + say(what), chosen);
     }

@@ -2,8 +2,12 @@ package dapple.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import dapple.light.survey.Crew;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class JobTest {
@@ -15,8 +19,21 @@ class JobTest {
     @Test
     void keepsWhatWasFound() {
         job.run(crew, (hands, progress) -> RESULT);
-        assertThat(job.found()).contains(RESULT);
-        assertThat(job.state()).isEqualTo(Job.State.DONE);
+        assertThat(job.standing().found()).contains(RESULT);
+        assertThat(job.standing().state()).isEqualTo(Job.State.DONE);
+    }
+
+    @Test
+    void whatIsToldOfOneMomentAgrees() {
+        List<Job.Standing> told = new ArrayList<>();
+        job.run(crew, (hands, progress) -> {
+            told.add(job.standing());
+            return RESULT;
+        });
+        told.add(job.standing());
+        assertThat(told)
+                .extracting(Job.Standing::isUnderWay, Job.Standing::found)
+                .containsExactly(tuple(true, Optional.empty()), tuple(false, Optional.of(RESULT)));
     }
 
     @Test
@@ -26,7 +43,7 @@ class JobTest {
             progress.accept(0.4);
             return RESULT;
         });
-        assertThat(job.share()).isEqualTo(0.7);
+        assertThat(job.standing().share()).isEqualTo(0.7);
     }
 
     @Test
@@ -35,7 +52,7 @@ class JobTest {
         job.run(crew, (hands, progress) -> {
             throw new AssertionError("was begun");
         });
-        assertThat(job.state()).isEqualTo(Job.State.STOPPED);
+        assertThat(job.standing().state()).isEqualTo(Job.State.STOPPED);
     }
 
     @Test
@@ -51,8 +68,8 @@ class JobTest {
             return RESULT;
         });
         assertThat(seen[0]).isEqualTo(3);
-        assertThat(job.state()).isEqualTo(Job.State.STOPPED);
-        assertThat(job.found()).isEmpty();
+        assertThat(job.standing().state()).isEqualTo(Job.State.STOPPED);
+        assertThat(job.standing().found()).isEmpty();
     }
 
     @Test
@@ -61,6 +78,6 @@ class JobTest {
                     throw new IllegalStateException("broken");
                 }))
                 .isInstanceOf(IllegalStateException.class);
-        assertThat(job.state()).isEqualTo(Job.State.FAILED);
+        assertThat(job.standing().state()).isEqualTo(Job.State.FAILED);
     }
 }
