@@ -16,20 +16,26 @@ import org.springframework.data.repository.Repository;
 interface ReadingRepository extends Repository<Reading, Long> {
     String OF_A_JUDGED = "new dapple.reading.JudgedReading(r.id, p.enclosureId, r.pointId, r.meterId, r.recordedBy, "
             + "r.quantity, r.takenAt, d.id, d.speciesId, d.targetVersionId, d.vetOrderId, d.state, d.amount, d.low, "
-            + "d.high, d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked, l.stateSince)";
-    String JUDGED = "select " + OF_A_JUDGED + " ";
+            + "d.high, d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked";
+    String JUDGED = "select " + OF_A_JUDGED + ") ";
+    String OF_A_LATEST = OF_A_JUDGED + ", l.stateSince)";
     String POINT = "join MeasuringPoint p on p.id = r.pointId ";
     String AT_POINT = "from Reading r " + POINT;
     String WITH_VERDICT = "join Verdict d on d.readingId = r.id and d.replacedAt is null ";
     String OF_LATEST = "from LatestReading l join Reading r on r.id = l.readingId " + POINT
             + "join Verdict d on d.id = l.verdictId ";
-    String WITH_METER = "select new dapple.reading.LatestRead(" + OF_A_JUDGED + ", new dapple.meter.MeterFacts("
+    String WITH_METER = "select new dapple.reading.LatestRead(" + OF_A_LATEST + ", new dapple.meter.MeterFacts("
             + "m.id, m.code, m.description, m.quantity, m.resolution, m.budgetShare, m.statedShare, m.lender, "
             + "m.borrowedUntil, m.rangeLow, m.rangeHigh, m.calibrationDueOn)) " + OF_LATEST
             + "join Meter m on m.id = r.meterId ";
-    String STATE_SINCE = "left join LatestReading l on l.readingId = r.id ";
     String CURRENT = "not exists (select 1 from Reading n where n.supersedesId = r.id) "
             + "and not exists (select 1 from ReadingWithdrawal w where w.readingId = r.id) ";
+
+    /** The same for many rows: the embedded database asks anew for each row what is inside of {@code exists}. */
+    String WITH_WHAT_ENDED_IT =
+            "left join Reading n on n.supersedesId = r.id " + "left join ReadingWithdrawal w on w.readingId = r.id ";
+
+    String NOT_ENDED = "n.id is null and w.id is null ";
 
     Reading saveAndFlush(Reading reading);
 
@@ -47,14 +53,11 @@ interface ReadingRepository extends Repository<Reading, Long> {
 
     /** In the order of their index from its first column, so that H2 reads as many as are asked for and no more. */
     @Query(JUDGED + AT_POINT + WITH_VERDICT
-            + STATE_SINCE
             + "where r.pointId = :pointId and r.quantity = :quantity and r.heldAsAsked = true and " + CURRENT
             + "order by r.pointId desc, r.quantity desc, r.takenAt desc, r.id desc, d.id")
     List<JudgedReading> newestFirst(long pointId, Quantity quantity, Limit limit);
 
-    @Query(JUDGED + AT_POINT + WITH_VERDICT
-            + STATE_SINCE
-            + "where r.siteId = :siteId and r.id = :readingId order by d.id")
+    @Query(JUDGED + AT_POINT + WITH_VERDICT + "where r.siteId = :siteId and r.id = :readingId order by d.id")
     List<JudgedReading> judged(long siteId, long readingId);
 
     @Query(WITH_METER + "where l.siteId = :siteId")
@@ -63,15 +66,15 @@ interface ReadingRepository extends Repository<Reading, Long> {
     @Query(WITH_METER + "where l.siteId = :siteId and l.enclosureId = :enclosureId")
     List<LatestRead> latestIn(long siteId, long enclosureId);
 
-    @Query(JUDGED + OF_LATEST + "where l.siteId = :siteId and l.enclosureId = :enclosureId")
+    @Query("select " + OF_A_LATEST + " " + OF_LATEST + "where l.siteId = :siteId and l.enclosureId = :enclosureId")
     List<JudgedReading> newestIn(long siteId, long enclosureId);
 
     /** Over [from, to), for one species, whatever else was judged for others; points that are judged for nobody included. */
     @Query(JUDGED + AT_POINT + WITH_VERDICT
-            + "left join LatestReading l on l.verdictId = d.id "
+            + WITH_WHAT_ENDED_IT
             + "where p.siteId = :siteId and p.enclosureId in :enclosureIds "
             + "and (d.speciesId = :speciesId or d.speciesId is null) "
-            + "and r.takenAt >= :from and r.takenAt < :to and " + CURRENT
+            + "and r.takenAt >= :from and r.takenAt < :to and " + NOT_ENDED
             + "order by r.takenAt desc, r.id desc")
     List<JudgedReading> inEnclosures(
             long siteId, Collection<Long> enclosureIds, long speciesId, Instant from, Instant to);
@@ -90,14 +93,14 @@ interface ReadingRepository extends Repository<Reading, Long> {
     List<Instant> timesIn(long siteId, long enclosureId, Instant from, Limit limit);
 
     @Query(JUDGED + AT_POINT + WITH_VERDICT
-            + STATE_SINCE + "where r.siteId = :siteId and r.pointId = :pointId and r.quantity = :quantity "
+            + WITH_WHAT_ENDED_IT + "where r.siteId = :siteId and r.pointId = :pointId and r.quantity = :quantity "
             + "and r.heldAsAsked = true "
-            + "and r.takenAt >= :from and " + CURRENT + "order by r.takenAt desc, r.id desc, d.id")
+            + "and r.takenAt >= :from and " + NOT_ENDED + "order by r.takenAt desc, r.id desc, d.id")
     List<JudgedReading> courseOf(long siteId, long pointId, Quantity quantity, Instant from);
 
     @Query(JUDGED + AT_POINT + WITH_VERDICT
-            + STATE_SINCE + "where p.siteId = :siteId and p.enclosureId = :enclosureId and r.heldAsAsked = true "
-            + "and r.takenAt >= :from and " + CURRENT + "order by r.takenAt desc, r.id desc, d.id")
+            + WITH_WHAT_ENDED_IT + "where p.siteId = :siteId and p.enclosureId = :enclosureId and r.heldAsAsked = true "
+            + "and r.takenAt >= :from and " + NOT_ENDED + "order by r.takenAt desc, r.id desc, d.id")
     List<JudgedReading> inEnclosureSince(long siteId, long enclosureId, Instant from, Limit limit);
 
     @Query("select count(n) > 0 from Reading n where n.supersedesId = :readingId")

@@ -17,9 +17,10 @@ public class StandingReadings {
     private static final String STANDING =
             "select v.enclosure_id, r.point_id, r.meter_id, r.quantity, r.amount, r.taken_at"
                     + " from reading r join visit v on v.id = r.visit_id"
+                    + " left join reading n on n.supersedes_id = r.id"
+                    + " left join reading_withdrawal w on w.reading_id = r.id"
                     + " where r.site_id = :siteId and r.taken_at >= :from and r.held_as_asked = true"
-                    + " and not exists (select 1 from reading n where n.supersedes_id = r.id)"
-                    + " and not exists (select 1 from reading_withdrawal w where w.reading_id = r.id)"
+                    + " and n.id is null and w.id is null"
                     + " order by r.taken_at, r.id";
 
     private final JdbcClient database;
