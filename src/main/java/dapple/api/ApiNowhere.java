@@ -6,14 +6,14 @@ import org.springframework.http.ResponseEntity;
 import org.springframework.web.HttpRequestMethodNotSupportedException;
 import org.springframework.web.bind.annotation.ControllerAdvice;
 import org.springframework.web.bind.annotation.ExceptionHandler;
-import org.springframework.web.servlet.resource.NoResourceFoundException;
+import org.springframework.web.servlet.NoHandlerFoundException;
 
 /** What no controller of the interface answers; what no page answers keeps its page. */
 @ControllerAdvice
 class ApiNowhere {
     @ExceptionHandler
-    ResponseEntity<ProblemDetail> nothingHere(HttpServletRequest request, NoResourceFoundException cause)
-            throws NoResourceFoundException {
+    ResponseEntity<ProblemDetail> nothingHere(HttpServletRequest request, NoHandlerFoundException cause)
+            throws NoHandlerFoundException {
         if (!isApi(request)) {
             throw cause;
         }

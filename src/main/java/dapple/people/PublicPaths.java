@@ -1,21 +1,31 @@
 package dapple.people;
 
 import java.util.List;
-import java.util.Set;
+import java.util.stream.Stream;
 
 /** Files that every page needs, before anyone has signed in. */
 final class PublicPaths {
-    static final String[] ASSETS = {
-        "/css/**", "/js/**", "/font/**", "/icon/**", "/webjars/**", "/sw.js", "/manifest.webmanifest"
-    };
+    static final List<String> FOLDERS = List.of("css", "js", "font", "icon");
 
-    private static final List<String> ASSET_FOLDERS = List.of("/css/", "/js/", "/font/", "/icon/", "/webjars/");
+    /** The folder of files of libraries. */
+    static final String LIBRARIES = "webjars";
 
-    private static final Set<String> ASSET_FILES = Set.of("/sw.js", "/manifest.webmanifest");
+    static final List<String> FILES = List.of("sw.js", "manifest.webmanifest");
+
+    static final String[] ASSETS =
+            Stream.concat(folders().map(folder -> folder + "**"), files()).toArray(String[]::new);
 
     private PublicPaths() {}
 
     static boolean isAsset(String path) {
-        return ASSET_FILES.contains(path) || ASSET_FOLDERS.stream().anyMatch(path::startsWith);
+        return files().anyMatch(path::equals) || folders().anyMatch(path::startsWith);
+    }
+
+    private static Stream<String> folders() {
+        return Stream.concat(FOLDERS.stream(), Stream.of(LIBRARIES)).map(folder -> "/" + folder + "/");
+    }
+
+    private static Stream<String> files() {
+        return FILES.stream().map(file -> "/" + file);
     }
 }
