@@ -65,6 +65,11 @@ final class ReadingKeeper {
         }
     }
 
+    /** Logs one reading, and waits until it is acknowledged. */
+    void readOnce() throws IOException, InterruptedException {
+        acknowledgement(send(nextEntry()));
+    }
+
     private Entry nextEntry() throws IOException, InterruptedException {
         String enclosure = enclosures.get(visits++ % enclosures.size());
         Page form = browser.open(enclosure + "/visit");

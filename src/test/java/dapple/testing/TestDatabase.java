@@ -34,12 +34,14 @@ public class TestDatabase implements ApplicationContextInitializer<ConfigurableA
                 .applyTo(context);
     }
 
-    /** In memory; on the disk, as the program keeps it, with {@code -Ddapple.test.database=file}: for what is measured. */
+    /** In memory, keeping as many statements as the program; on the disk, as the program keeps it, with {@code -Ddapple.test.database=file}: for what is measured. */
     private static Map<String, Object> h2() {
         if ("file".equals(System.getProperty("dapple.test.database"))) {
             return Map.of();
         }
-        return Map.of("spring.datasource.url", "jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1");
+        return Map.of(
+                "spring.datasource.url",
+                "jdbc:h2:mem:" + UUID.randomUUID() + ";DB_CLOSE_DELAY=-1;QUERY_CACHE_SIZE=128");
     }
 
     private static Map<String, Object> postgres() {
