@@ -96,7 +96,8 @@ class RigCopying {
         while (!rig.tags().add(Copying.small(tag(code, number)))) {
             number++;
         }
-        NewLamp made = new NewLamp(tag(code, number), modelId, rig.plan().burnHours(), Optional.empty(), "");
+        NewLamp made =
+                new NewLamp(tag(code, number), modelId, Optional.of(rig.plan().burnHours()), Optional.empty(), "");
         return lamps.add(rig.entry().siteId(), made);
     }
 

@@ -80,7 +80,11 @@ class DemoLamps {
 
     private static NewLamp lamp(String tag, Bulb bulb, long model, double hours, Instant boughtAt) {
         return new NewLamp(
-                tag, model, hours, Optional.of(LocalDate.ofInstant(boughtAt, ZoneOffset.UTC)), bulb.storePlace());
+                tag,
+                model,
+                Optional.of(hours),
+                Optional.of(LocalDate.ofInstant(boughtAt, ZoneOffset.UTC)),
+                bulb.storePlace());
     }
 
     private long enter(long site, Model model) {

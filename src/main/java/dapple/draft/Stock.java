@@ -40,7 +40,8 @@ public record Stock(Map<Long, LampFacts> lamps, Map<Long, LampModelFacts> models
         }
         LampModelFacts model = Optional.ofNullable(models.get(((LampPick.Model) pick).modelId()))
                 .orElseThrow(NotFoundException::new);
-        return new LampFacts(-1L - number, tag(number), model, 0, Optional.empty(), List.of(), Optional.empty());
+        return new LampFacts(
+                -1L - number, tag(number), model, Optional.of(0.0), Optional.empty(), List.of(), Optional.empty());
     }
 
     private String tag(int number) {

@@ -61,7 +61,7 @@ final class StockChecks {
             entry.isOnRecordAs(facts.id());
             on.compare(
                     entry, Field.MODEL_NAME, Optional.of(Keys.of(facts.model().name())));
-            on.compare(entry, Field.BURN_HOURS, Optional.of(facts.burnHoursAtEntry()));
+            on.compare(entry, Field.BURN_HOURS, facts.burnHoursAtEntry());
         });
         if (known.isPresent()) {
             return;
@@ -71,8 +71,6 @@ final class StockChecks {
             on.bad(entry, fallen.get());
         } else if (on.named(entry, Field.MODEL_NAME, Subject.LAMP_MODEL).isEmpty()) {
             on.bad(entry, Reason.MODEL_UNKNOWN, entry.name());
-        } else if (entry.number(Field.BURN_HOURS).isEmpty()) {
-            on.missing(entry, Field.BURN_HOURS);
         }
     }
 

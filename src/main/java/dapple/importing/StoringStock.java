@@ -46,7 +46,7 @@ class StoringStock {
         return new NewLamp(
                 entry.name(),
                 Storing.idOf(book, entry, Field.MODEL_NAME, Subject.LAMP_MODEL),
-                entry.number(Field.BURN_HOURS).orElseThrow(),
+                entry.number(Field.BURN_HOURS),
                 entry.fact(Field.BOUGHT_ON, LocalDate.class),
                 entry.text(Field.STORE_PLACE).orElse(""));
     }

@@ -24,7 +24,7 @@ class Lamp {
     private long siteId;
     private long lampModelId;
     private String tag;
-    private double burnHoursAtEntry;
+    private @Nullable Double burnHoursAtEntry;
     private @Nullable LocalDate boughtOn;
     private String storePlace;
     private @Nullable Instant retiredAt;
@@ -46,7 +46,7 @@ class Lamp {
     final void become(NewLamp said) {
         this.lampModelId = said.modelId();
         this.tag = said.tag();
-        this.burnHoursAtEntry = said.burnHoursAtEntry();
+        this.burnHoursAtEntry = said.burnHoursAtEntry().orElse(null);
         this.boughtOn = said.boughtOn().orElse(null);
         this.storePlace = said.storePlace();
     }
@@ -73,7 +73,8 @@ class Lamp {
     }
 
     NewLamp state() {
-        return new NewLamp(tag, lampModelId, burnHoursAtEntry, Optional.ofNullable(boughtOn), storePlace);
+        return new NewLamp(
+                tag, lampModelId, Optional.ofNullable(burnHoursAtEntry), Optional.ofNullable(boughtOn), storePlace);
     }
 
     Optional<Instant> retiredAt() {

@@ -13,13 +13,14 @@ import java.util.stream.Stream;
 /**
  * One lamp as fittings and predictions need it.
  *
+ * @param burnHoursAtEntry how long it had burnt when it was entered, h; empty: not known
  * @param measured its own, the newest of each quantity
  */
 public record LampFacts(
         long id,
         String tag,
         LampModelFacts model,
-        double burnHoursAtEntry,
+        Optional<Double> burnHoursAtEntry,
         Optional<LocalDate> boughtOn,
         List<LampOutput> measured,
         Optional<Instant> retiredAt) {

@@ -18,8 +18,7 @@ record LampForm(
         @Line @Size(max = 20) String tag,
         @NotNull @Nullable Long modelId,
 
-        @NotNull @DecimalMin("0") @DecimalMax("999999") @Nullable
-        BigDecimal burnHours,
+        @DecimalMin("0") @DecimalMax("999999") @Nullable BigDecimal burnHours,
 
         @Nullable LocalDate boughtOn,
 
@@ -36,7 +35,9 @@ record LampForm(
                 lamp.version(),
                 state.tag(),
                 state.modelId(),
-                BigDecimal.valueOf(state.burnHoursAtEntry()).stripTrailingZeros(),
+                state.burnHoursAtEntry()
+                        .map(hours -> BigDecimal.valueOf(hours).stripTrailingZeros())
+                        .orElse(null),
                 state.boughtOn().orElse(null),
                 state.storePlace());
     }
@@ -57,7 +58,7 @@ record LampForm(
         return new NewLamp(
                 tag.strip(),
                 Given.of(modelId),
-                Given.number(burnHours),
+                Optional.ofNullable(burnHours).map(BigDecimal::doubleValue),
                 day(),
                 storePlace == null ? "" : storePlace.strip());
     }

@@ -6,8 +6,8 @@ import java.util.Optional;
 /**
  * What is said of a lamp when it is entered or changed.
  *
- * @param burnHoursAtEntry how long it had burnt when it was entered, h
+ * @param burnHoursAtEntry how long it had burnt when it was entered, h; empty: not known
  * @param storePlace where it lies when it hangs nowhere; empty: not said
  */
 public record NewLamp(
-        String tag, long modelId, double burnHoursAtEntry, Optional<LocalDate> boughtOn, String storePlace) {}
+        String tag, long modelId, Optional<Double> burnHoursAtEntry, Optional<LocalDate> boughtOn, String storePlace) {}

@@ -33,7 +33,7 @@ public class BurnHours {
      * How long a lamp had burnt at an instant: its hours when it was entered, and the timer's time over its fittings, by
      * local days. Lamps that were off on purpose are not taken into account.
      *
-     * @return in h; empty, not known, if one of its timers is not
+     * @return in h; empty, not known, if its hours then or one of its timers are not
      */
     @Transactional(readOnly = true)
     public Optional<Double> at(long siteId, long lampId, Instant at) {
@@ -107,8 +107,9 @@ public class BurnHours {
     }
 
     private static Optional<Double> hours(LampFacts lamp, List<Fitting> hung, Instant at, ZoneId zone) {
-        return burnt(hung, Instant.EPOCH, at, zone)
-                .map(duration -> lamp.burnHoursAtEntry() + duration.toSeconds() / SECONDS_PER_HOUR);
+        return lamp.burnHoursAtEntry()
+                .flatMap(before -> burnt(hung, Instant.EPOCH, at, zone)
+                        .map(duration -> before + duration.toSeconds() / SECONDS_PER_HOUR));
     }
 
     /** Empty: one of the timers is not known. */

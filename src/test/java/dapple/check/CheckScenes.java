@@ -75,7 +75,8 @@ final class CheckScenes {
                 List.of(RigExamples.output(Quantity.UV_INDEX, 4), RigExamples.output(Quantity.ILLUMINANCE, 10_000));
         LampModelFacts model =
                 new LampModelFacts(1, "Model", kind, Optional.of(50.0), Optional.of(shape), outputs, evidence);
-        return new LampFacts(tag.hashCode(), tag, model, 0, Optional.empty(), List.of(), Optional.empty());
+        return new LampFacts(
+                tag.hashCode(), tag, model, Optional.of(0.0), Optional.empty(), List.of(), Optional.empty());
     }
 
     /** Hung pointing down, its length along the front. */

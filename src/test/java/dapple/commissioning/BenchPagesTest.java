@@ -74,7 +74,8 @@ class BenchPagesTest {
                 site.id(),
                 new LampModelChange(
                         "Spot " + meter.code(), LampClass.METAL_HALIDE, Optional.of(70.0), Optional.of(spot)));
-        long id = lamps.add(site.id(), new NewLamp("B" + meter.code(), model, 0, Optional.empty(), "shelf"));
+        long id = lamps.add(
+                site.id(), new NewLamp("B" + meter.code(), model, Optional.of(0.0), Optional.empty(), "shelf"));
         lamp = lamps.get(site.id(), id);
     }
 
@@ -205,7 +206,10 @@ class BenchPagesTest {
                 site.id(),
                 new LampModelChange("Bare " + meter.code(), LampClass.LED_SPOT, Optional.empty(), Optional.empty()));
         lamp = lamps.get(
-                site.id(), lamps.add(site.id(), new NewLamp("C" + meter.code(), model, 0, Optional.empty(), "shelf")));
+                site.id(),
+                lamps.add(
+                        site.id(),
+                        new NewLamp("C" + meter.code(), model, Optional.of(0.0), Optional.empty(), "shelf")));
         send(typed()).andExpect(content().string(containsString("The shape of this lamp")));
     }
 

@@ -132,19 +132,19 @@ class CopyingStorageTest {
         assertThat(hung.lamp().model()).isEqualTo(like.lamp().model());
         assertThat(hung.hanging()).isEqualTo(like.hanging());
         assertThat(hung.lamp().id()).isNotEqualTo(like.lamp().id());
-        assertThat(hung.lamp().burnHoursAtEntry()).isZero();
+        assertThat(hung.lamp().burnHoursAtEntry()).contains(0.0);
     }
 
     @Test
     void usedLampsHaveBurntAsLongAsSaid() {
         copying.make(entry(), plan(LampsOfCopies.USED, 1200, original.roomId(), List.of("C1")));
-        assertThat(rig(copy("C1")).fittings().get(0).lamp().burnHoursAtEntry()).isEqualTo(1200);
+        assertThat(rig(copy("C1")).fittings().get(0).lamp().burnHoursAtEntry()).contains(1200.0);
     }
 
     @Test
     void aTagThatIsTakenIsPassedOver() {
         long model = rig(original).fittings().get(0).lamp().model().id();
-        lamps.add(site.id(), new NewLamp("c1-1", model, 0, Optional.empty(), "shelf"));
+        lamps.add(site.id(), new NewLamp("c1-1", model, Optional.of(0.0), Optional.empty(), "shelf"));
         copy(LampsOfCopies.NEW, "C1");
         assertThat(rig(copy("C1")).fittings().get(0).lamp().tag()).isEqualTo("C1-2");
     }

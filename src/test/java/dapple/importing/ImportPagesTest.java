@@ -13,6 +13,8 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import dapple.enclosure.EnclosureFacts;
 import dapple.enclosure.Enclosures;
 import dapple.enclosure.PointFacts;
+import dapple.lamp.LampFacts;
+import dapple.lamp.Lamps;
 import dapple.light.judging.PointRole;
 import dapple.people.Role;
 import dapple.people.SignedIn;
@@ -29,6 +31,8 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.web.servlet.MockMvc;
@@ -49,6 +53,9 @@ class ImportPagesTest {
 
     @Autowired
     private Enclosures enclosures;
+
+    @Autowired
+    private Lamps lamps;
 
     @Autowired
     private ImportJobs jobs;
@@ -310,6 +317,22 @@ class ImportPagesTest {
         assertThat(runs.get(site.id(), run).tried().orElseThrow().badRows())
                 .extracting(BadRow::line)
                 .containsExactly(2L, 3L);
+    }
+
+    /** The shelf of somebody who never wrote down for how long lamps have burnt. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Lamp,Model,Lamp class\nL1,Slim 24 W,tube T5\n",
+                "Lamp,Model,Lamp class,Burn hours\nL1,Slim 24 W,tube T5,\n"
+            })
+    void aLampOfWhichNobodyKnowsHowLongItHasBurntComesIn(String shelf) throws Exception {
+        imported(shelf);
+        assertThat(lamps.all(site.id()))
+                .singleElement()
+                .extracting(LampFacts::tag, LampFacts::burnHoursAtEntry)
+                .containsExactly("L1", Optional.empty());
+        assertThat(imported(shelf).addedSomething()).isFalse();
     }
 
     @Test

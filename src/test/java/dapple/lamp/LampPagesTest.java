@@ -1,5 +1,6 @@
 package dapple.lamp;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
@@ -41,6 +42,9 @@ class LampPagesTest {
 
     @Autowired
     private MockMvc pages;
+
+    @Autowired
+    private Lamps lamps;
 
     private SiteFacts site;
     private SignedIn lead;
@@ -84,7 +88,6 @@ class LampPagesTest {
     @CsvSource({
         "tag, '', Enter something here",
         "tag, a tag that is much too long, Enter at most 20 characters.",
-        "burnHours, '', Enter something here.",
         "burnHours, many, 'Enter a number, for example 3.0'",
         "burnHours, 1e400, 'Enter a number, for example 3.0'",
         "burnHours, NaN, 'Enter a number, for example 3.0'",
@@ -239,6 +242,20 @@ class LampPagesTest {
                     .andExpect(content().string(not(containsString("/new"))))
                     .andExpect(content().string(not(containsString("/edit"))));
         }
+    }
+
+    @Test
+    void aLampOfWhichNobodyKnowsHowLongItHasBurntIsEntered() throws Exception {
+        asking.send("/lamps/new", state("L901"), "burnHours", "").andExpect(status().is3xxRedirection());
+        LampFacts entered = lamps.all(site.id()).stream()
+                .filter(lamp -> lamp.tag().equals("L901"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(entered.burnHoursAtEntry()).isEmpty();
+        asking.see("/lamps/" + entered.id())
+                .andExpect(content().string(containsString("Burn hours at entry</dt><dd>not known</dd>")));
+        asking.see("/lamps/" + entered.id() + "/edit")
+                .andExpect(content().string(containsString("name=\"burnHours\" value=\"\"")));
     }
 
     private Map<String, String> state(String tag) {

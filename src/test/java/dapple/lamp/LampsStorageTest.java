@@ -165,7 +165,7 @@ class LampsStorageTest {
         lamps.add(site.id(), lamp("A1"));
         long foreign = lamps.addModel(
                 other.id(), new LampModelChange(model.name(), LampClass.TUBE_T5, Optional.empty(), Optional.empty()));
-        NewLamp same = new NewLamp("A1", foreign, 0, Optional.empty(), "");
+        NewLamp same = new NewLamp("A1", foreign, Optional.of(0.0), Optional.empty(), "");
         assertThat(lamps.get(other.id(), lamps.add(other.id(), same)).tag()).isEqualTo("A1");
     }
 
@@ -214,6 +214,6 @@ class LampsStorageTest {
     }
 
     private NewLamp lamp(String tag) {
-        return new NewLamp(tag, model.id(), 120, Optional.of(LocalDate.of(2026, 3, 1)), "shelf 2");
+        return new NewLamp(tag, model.id(), Optional.of(120.0), Optional.of(LocalDate.of(2026, 3, 1)), "shelf 2");
     }
 }

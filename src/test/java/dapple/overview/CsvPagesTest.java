@@ -240,7 +240,9 @@ class CsvPagesTest {
     @Test
     void aLampSaysWhenItWasBought() throws Exception {
         long model = collection.lampModel(site, LampClass.TUBE_T5).id();
-        lamps.add(site.id(), new NewLamp("L900", model, 0, Optional.of(LocalDate.of(2026, 3, 2)), "shelf"));
+        lamps.add(
+                site.id(),
+                new NewLamp("L900", model, Optional.of(0.0), Optional.of(LocalDate.of(2026, 3, 2)), "shelf"));
 
         assertThat(table("/lamps.csv").column("Bought on")).containsExactlyInAnyOrder("", "2026-03-02");
     }

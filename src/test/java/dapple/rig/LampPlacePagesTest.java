@@ -122,7 +122,7 @@ class LampPlacePagesTest {
                 .andExpect(content()
                         .string(allOf(
                                 containsString("Burn hours now</dt><dd>not known"),
-                                containsString("a timer is not on record"))));
+                                containsString("or a timer for some of the time it hung"))));
     }
 
     private long fitting() {

@@ -49,7 +49,8 @@ public final class RigExamples {
     public static LampFacts lamp(String tag, LampClass lampClass, Optional<LampShape> shape, List<LampOutput> outputs) {
         LampModelFacts model = new LampModelFacts(
                 1, "Model", lampClass, Optional.of(50.0), shape, outputs, new SpectrumEvidence.Missing());
-        return new LampFacts(tag.hashCode(), tag, model, 0, Optional.empty(), List.of(), Optional.empty());
+        return new LampFacts(
+                tag.hashCode(), tag, model, Optional.of(0.0), Optional.empty(), List.of(), Optional.empty());
     }
 
     public static LampOutput output(Quantity quantity, double reading) {

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import dapple.enclosure.Enclosures;
 import dapple.lamp.LampClass;
 import dapple.lamp.LampFacts;
+import dapple.lamp.Lamps;
+import dapple.lamp.NewLamp;
 import dapple.light.cover.Filter.Rectangle;
 import dapple.light.geometry.Vec;
 import dapple.light.quantity.Quantity;
@@ -23,6 +25,7 @@ import jakarta.persistence.EntityManagerFactory;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -63,6 +66,9 @@ class RigsStorageTest {
 
     @Autowired
     private Clock clock;
+
+    @Autowired
+    private Lamps lamps;
 
     private SiteFacts site;
     private SignedIn lead;
@@ -262,7 +268,19 @@ class RigsStorageTest {
     void aLampInStoreHasItsHoursAtEntry() {
         LampFacts lamp = lamp();
         assertThat(burnHours.at(site.id(), lamp.id(), now).orElseThrow())
-                .isCloseTo(lamp.burnHoursAtEntry(), within(A_MINUTE));
+                .isCloseTo(lamp.burnHoursAtEntry().orElseThrow(), within(A_MINUTE));
+    }
+
+    @Test
+    void burnHoursAreNotKnownWhereNobodyKnowsThoseAtEntry() {
+        long model = collection.lampModel(site, LampClass.TUBE_T5).id();
+        long lampId =
+                lamps.add(site.id(), new NewLamp("from the shelf", model, Optional.empty(), Optional.empty(), "shelf"));
+        fit(lamps.get(site.id(), lampId), enclosureId, daysAgo(2));
+        assertThat(burnHours.at(site.id(), lampId, now)).isEmpty();
+        assertThat(burnHours.atSite(site.id(), now)).doesNotContainKey(lampId);
+        assertThat(burnHours.within(site.id(), rig(), daysAgo(1), now, ZoneOffset.UTC))
+                .containsKey(lampId);
     }
 
     @Test

@@ -199,7 +199,7 @@ public class TestCollection {
     /** A new lamp of a model, with a tag of its own. */
     public LampFacts lamp(SiteFacts site, LampModelFacts model) {
         String tag = "L" + NUMBER.incrementAndGet();
-        long lamp = lamps.add(site.id(), new NewLamp(tag, model.id(), 0, Optional.empty(), "shelf"));
+        long lamp = lamps.add(site.id(), new NewLamp(tag, model.id(), Optional.of(0.0), Optional.empty(), "shelf"));
         return lamps.get(site.id(), lamp);
     }
 
