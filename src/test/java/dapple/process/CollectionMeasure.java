@@ -92,30 +92,32 @@ class CollectionMeasure {
         return pages;
     }
 
-    /** Medians in milliseconds; then the same where before each look somebody else has stored a reading. */
+    /** Medians in milliseconds, by turns; then the same where before each look somebody else has stored a reading. */
     private static Map<String, Double> timed(PlainBrowser person, Map<String, String> pages, ReadingKeeper keeper)
             throws IOException, InterruptedException {
+        looks(person, pages, WARM, () -> {});
         Map<String, Double> medians = new LinkedHashMap<>();
-        for (Map.Entry<String, String> page : pages.entrySet()) {
-            for (int look = 0; look < WARM; look++) {
-                look(person, page.getValue());
-            }
-            medians.put(page.getKey(), median(person, page.getValue(), () -> {}));
-        }
-        for (Map.Entry<String, String> page : pages.entrySet()) {
-            medians.put(page.getKey() + ", after a reading", median(person, page.getValue(), keeper::readOnce));
-        }
+        looks(person, pages, LOOKS, () -> {}).forEach((page, times) -> medians.put(page, median(times)));
+        looks(person, pages, LOOKS, keeper::readOnce)
+                .forEach((page, times) -> medians.put(page + ", after a reading", median(times)));
         return medians;
     }
 
-    private static double median(PlainBrowser person, String path, Before before)
+    private static Map<String, List<Long>> looks(
+            PlainBrowser person, Map<String, String> pages, int looks, Before before)
             throws IOException, InterruptedException {
-        List<Long> times = new ArrayList<>();
-        for (int look = 0; look < LOOKS; look++) {
-            before.happens();
-            times.add(look(person, path));
+        Map<String, List<Long>> times = new LinkedHashMap<>();
+        for (int look = 0; look < looks; look++) {
+            for (Map.Entry<String, String> page : pages.entrySet()) {
+                before.happens();
+                times.computeIfAbsent(page.getKey(), name -> new ArrayList<>()).add(look(person, page.getValue()));
+            }
         }
-        return times.stream().sorted().toList().get(LOOKS / 2) / 1e6;
+        return times;
+    }
+
+    private static double median(List<Long> times) {
+        return times.stream().sorted().toList().get(times.size() / 2) / 1e6;
     }
 
     private static long look(PlainBrowser person, String path) throws IOException, InterruptedException {
