@@ -33,17 +33,17 @@ class LatestReadings implements EarlierReadings {
 
     /** Nothing is at hand of a point whose every reading is withdrawn or context. */
     void refresh(long siteId, long pointId, Quantity quantity) {
+        Optional<LatestReading> before = latest.findByPointIdAndQuantity(pointId, quantity);
         List<JudgedReading> run = gravest(readings.newestFirst(pointId, quantity, LOOKED_AT));
         if (run.isEmpty()) {
-            latest.findByPointIdAndQuantity(pointId, quantity).ifPresent(latest::delete);
+            before.ifPresent(latest::delete);
             latest.flush();
             return;
         }
         JudgedReading newest = run.get(0);
         Instant since = since(run);
-        latest.findByPointIdAndQuantity(pointId, quantity)
-                .ifPresentOrElse(
-                        row -> row.become(newest, since), () -> latest.save(new LatestReading(siteId, newest, since)));
+        before.ifPresentOrElse(
+                row -> row.become(newest, since), () -> latest.save(new LatestReading(siteId, newest, since)));
         latest.flush();
     }
 

@@ -228,7 +228,9 @@ public class ReadingIntake {
     }
 
     private void finish(SheetRun run) {
-        run.touched().forEach(read -> latest.refresh(read.siteId(), read.pointId(), read.quantity()));
+        run.touched().stream()
+                .sorted(Read.ORDER)
+                .forEach(read -> latest.refresh(read.siteId(), read.pointId(), read.quantity()));
         if (!run.touched().isEmpty()) {
             events.publishEvent(new ReadingsImported(run.siteId()));
         }

@@ -15,7 +15,11 @@ class Verdicts {
 
     /** In the transaction that holds the visit's lock. */
     void renew(Visit visit) {
-        judging.judge(visit).stream().map(Read::of).distinct().forEach(this::refresh);
+        judging.judge(visit).stream()
+                .map(Read::of)
+                .distinct()
+                .sorted(Read.ORDER)
+                .forEach(this::refresh);
     }
 
     /** The same after a reading of the visit has gone. */
