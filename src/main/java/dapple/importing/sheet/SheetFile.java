@@ -91,7 +91,7 @@ public final class SheetFile implements AutoCloseable {
             if (entry.getName().equals("[Content_Types].xml") || label.equals("content.xml")) {
                 throw new UnreadableException(Fault.SPREADSHEET);
             }
-            if (seen > MOST_ENTRIES || sheets.size() >= MOST_SHEETS) {
+            if (seen > MOST_ENTRIES) {
                 throw new UnreadableException(Fault.TOO_MANY_SHEETS);
             }
             if (!entry.isDirectory() && !label.startsWith(".")) {
@@ -116,6 +116,9 @@ public final class SheetFile implements AutoCloseable {
                 leftOut.add(label);
                 return;
             }
+        }
+        if (number == MOST_SHEETS) {
+            throw new UnreadableException(Fault.TOO_MANY_SHEETS);
         }
         sheets.add(new Sheet(
                 label,

@@ -60,6 +60,18 @@ class SheetFileTest {
     }
 
     @Test
+    void whatIsLeftOutIsNotCountedAmongTheSheets() throws IOException {
+        for (int at = 0; at < SheetFile.MOST_SHEETS; at++) {
+            content.put(at + ".csv", SHEET);
+        }
+        content.put("basking.jpg", PHOTO);
+        try (SheetFile file = open()) {
+            assertThat(file.sheets()).hasSize(SheetFile.MOST_SHEETS);
+            assertThat(file.leftOut()).containsExactly("basking.jpg");
+        }
+    }
+
+    @Test
     void withoutAnySheetItIsRefused() {
         content.put("basking.jpg", PHOTO);
         assertThatThrownBy(this::open)
