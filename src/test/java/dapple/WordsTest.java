@@ -54,6 +54,15 @@ class WordsTest {
         });
     }
 
+    /** Of two, the one that stands last would be shown in both places. */
+    @Test
+    void everyKeyStandsOnce() throws IOException {
+        assertThat(Files.readAllLines(MESSAGES).stream()
+                        .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                        .map(line -> line.substring(0, line.indexOf('='))))
+                .doesNotHaveDuplicates();
+    }
+
     private static List<String> messages(Predicate<String> isWanted) throws IOException {
         Properties messages = new Properties();
         try (Reader reader = Files.newBufferedReader(MESSAGES)) {

@@ -81,6 +81,20 @@ class VisitPagesTest {
     }
 
     @Test
+    void withoutAPointWhoMayIsLedToOneAndOthersAreToldWhom() throws Exception {
+        SiteFacts bare = collection.site();
+        long enclosure = collection.emptyEnclosure(bare);
+        String path = "/enclosures/" + enclosure + "/visits/" + visit;
+
+        pages.perform(get(path).with(collection.as(collection.person(bare, Role.KEEPER))))
+                .andExpect(content().string(containsString("This enclosure has no measuring points yet.")))
+                .andExpect(content().string(containsString("an administrator can add one.")))
+                .andExpect(content().string(not(containsString("/points/new"))));
+        pages.perform(get(path).with(collection.as(collection.person(bare, Role.KEEPER, Role.SUPERVISOR))))
+                .andExpect(content().string(containsString("href=\"/enclosures/" + enclosure + "/points/new\"")));
+    }
+
+    @Test
     void aMeterThatWasNeverCalibratedIsNotSaidToBe() throws Exception {
         reply("3.4")
                 .andExpect(content().string(containsString("it has no calibration")))
