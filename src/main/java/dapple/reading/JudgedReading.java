@@ -31,51 +31,7 @@ public record JudgedReading(
         boolean heldAsAsked,
         Optional<Instant> stateSince) {
 
-    /** Of the columns of a reading and a verdict, in the order in which the queries name them. */
-    JudgedReading(
-            long readingId,
-            long enclosureId,
-            long pointId,
-            long meterId,
-            long personId,
-            Quantity quantity,
-            Instant takenAt,
-            long verdictId,
-            @Nullable Long speciesId,
-            @Nullable Long targetVersionId,
-            @Nullable Long orderId,
-            @Nullable State state,
-            double amount,
-            double low,
-            double high,
-            boolean mayExceed,
-            boolean finerThanMeter,
-            boolean noGradient,
-            boolean heldAsAsked) {
-        this(
-                readingId,
-                enclosureId,
-                pointId,
-                meterId,
-                personId,
-                quantity,
-                takenAt,
-                verdictId,
-                speciesId,
-                targetVersionId,
-                orderId,
-                state,
-                amount,
-                low,
-                high,
-                mayExceed,
-                finerThanMeter,
-                noGradient,
-                heldAsAsked,
-                null);
-    }
-
-    /** The same, and since when the point has been in this state. */
+    /** Of the columns of a reading, a verdict and the newest of a point, in the order in which the queries name them. */
     JudgedReading(
             long readingId,
             long enclosureId,

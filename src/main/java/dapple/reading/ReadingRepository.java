@@ -17,7 +17,7 @@ interface ReadingRepository extends Repository<Reading, Long> {
     String OF_A_JUDGED = "new dapple.reading.JudgedReading(r.id, p.enclosureId, r.pointId, r.meterId, r.recordedBy, "
             + "r.quantity, r.takenAt, d.id, d.speciesId, d.targetVersionId, d.vetOrderId, d.state, d.amount, d.low, "
             + "d.high, d.mayExceed, d.finerThanMeter, d.noGradient, r.heldAsAsked";
-    String JUDGED = "select " + OF_A_JUDGED + ") ";
+    String JUDGED = "select " + OF_A_JUDGED + ", cast(null as Instant)) ";
     String OF_A_LATEST = OF_A_JUDGED + ", l.stateSince)";
     String POINT = "join MeasuringPoint p on p.id = r.pointId ";
     String AT_POINT = "from Reading r " + POINT;
