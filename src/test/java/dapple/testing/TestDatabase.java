@@ -34,7 +34,10 @@ public class TestDatabase implements ApplicationContextInitializer<ConfigurableA
                 .applyTo(context);
     }
 
-    /** In memory, keeping as many statements as the program; on the disk, as the program keeps it, with {@code -Ddapple.test.database=file}: for what is measured. */
+    /**
+     * In memory, keeping as many statements as the program; on the disk, as the program keeps it, with
+     * {@code -Ddapple.test.database=file}: for what is measured.
+     */
     private static Map<String, Object> h2() {
         if ("file".equals(System.getProperty("dapple.test.database"))) {
             return Map.of();
