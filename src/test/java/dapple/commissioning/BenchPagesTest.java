@@ -26,6 +26,7 @@ import dapple.site.SourceMark;
 import dapple.testing.PagesTest;
 import dapple.testing.TestCollection;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
@@ -229,8 +230,7 @@ class BenchPagesTest {
         form.put("meterId", String.valueOf(meter.id()));
         form.put(
                 "measuredAt",
-                LocalDateTime.ofInstant(clock.instant(), site.timeZone())
-                        .minusMinutes(5)
+                LocalDateTime.ofInstant(clock.instant().minus(Duration.ofMinutes(5)), site.timeZone())
                         .truncatedTo(ChronoUnit.MINUTES)
                         .toString());
         form.put("distances[0]", "20");
