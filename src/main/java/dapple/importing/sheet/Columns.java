@@ -29,6 +29,11 @@ public record Columns(Map<String, Meaning> chosen, Set<String> enclosures, Set<S
                 .or(() -> Heading.of(name).onRecord(enclosures, points));
     }
 
+    /** Whether the site has said what it means. */
+    boolean isChosen(String name) {
+        return chosen.containsKey(Words.normalised(name));
+    }
+
     /** What may be meant by a name that means nothing for sure, nearest first. */
     public List<Meaning> near(String name) {
         return Words.all().near("column", withoutUnit(name)).stream()

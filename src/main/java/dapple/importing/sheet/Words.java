@@ -49,7 +49,12 @@ public final class Words {
         Map<String, String> words = byKind.computeIfAbsent(row.getField("kind"), kind -> new TreeMap<>());
         Arrays.stream(row.getField("words").split("\\|", -1))
                 .map(Words::normalised)
-                .forEach(word -> words.put(word, row.getField("means")));
+                .forEach(word -> {
+                    if (words.put(word, row.getField("means")) != null) {
+                        throw new IllegalStateException(
+                                word + " stands twice among the words of " + row.getField("kind"));
+                    }
+                });
     }
 
     /** All words of a kind, each with what it means. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,9 +15,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What the columns of a sheet are taken for at a site that has nothing yet. */
 class SuggestionTest {
     private static List<String> suggested(String sheet) {
+        return suggested(sheet, Columns.OF_NOBODY);
+    }
+
+    private static List<String> suggested(String sheet, Columns columns) {
         byte[] bytes = sheet.getBytes(StandardCharsets.UTF_8);
-        Survey survey = Survey.of(Sheet.of("sheet", new ByteArrayInputStream(bytes)), Columns.OF_NOBODY, rows -> {});
-        return Mapping.suggested(survey, Columns.OF_NOBODY).meanings();
+        Survey survey = Survey.of(Sheet.of("sheet", new ByteArrayInputStream(bytes)), columns, rows -> {});
+        return Mapping.suggested(survey, columns).meanings();
     }
 
     @Test
@@ -80,6 +86,26 @@ class SuggestionTest {
             })
     void daysOfWhichNothingIsSureAreLeftOut(String sheet) {
         assertThat(suggested(sheet)).startsWith("-");
+    }
+
+    /** German for a day, and what a lamp has. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '&',
+            value = {
+                "Tag;Lamp model;Burn hours & L01;UV tube;120 & LAMP_TAG,MODEL_NAME,BURN_HOURS",
+                "Tag;Gehege;UVI & 13.11.2025;G1;3,4 & READ_ON,ENCLOSURE_CODE,UV_INDEX|||",
+                "Tag;Gehege;UVI & 3/4/2025;G1;3.4 & READ_ON,ENCLOSURE_CODE,UV_INDEX|||"
+            })
+    void aTagIsADayWhereItHasDays(String names, String row, String expected) {
+        assertThat(suggested(names + "\n" + row + "\n")).containsExactly(expected.split(","));
+    }
+
+    @Test
+    void whatTheSiteHasSaidOfATagStays() {
+        Meaning lamp = new Meaning.Of(Field.LAMP_TAG);
+        Columns said = new Columns(Map.of("tag", lamp), Set.of(), Set.of());
+        assertThat(suggested("Tag;UVI\n13.11.2025;3,4\n", said)).startsWith("LAMP_TAG");
     }
 
     @Test
