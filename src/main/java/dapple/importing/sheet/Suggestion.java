@@ -13,28 +13,25 @@ final class Suggestion {
     private Suggestion(Survey survey, Columns known) {
         this.columns = survey.columns();
         this.meanings = new ArrayList<>(
-                columns.stream().map(column -> known.find(column.name())).toList());
+                columns.stream().map(column -> byName(column, known)).toList());
+    }
+
+    /** What is a day in one language and something else in another is the day of the readings where it has days. */
+    private static Optional<Meaning> byName(ColumnFound column, Columns known) {
+        boolean isDay = !known.isChosen(column.name())
+                && Words.all().find("day", column.name()).isPresent()
+                && column.samples().stream().anyMatch(DayText::isDay);
+        return isDay ? Optional.of(new Meaning.Of(Field.READ_ON)) : known.find(column.name());
     }
 
     static List<Meaning> of(Survey survey, Columns known) {
         Suggestion suggestion = new Suggestion(survey, known);
-        suggestion.dayByNameAndCells(known);
         suggestion.enclosuresByName();
         suggestion.dayByCells();
         suggestion.nameByItsSheet();
         return suggestion.meanings.stream()
                 .map(meaning -> meaning.orElseGet(Meaning.LeftOut::new))
                 .toList();
-    }
-
-    /** What is a day in one language and something else in another is the day of the readings where it has days. */
-    private void dayByNameAndCells(Columns known) {
-        IntStream.range(0, columns.size())
-                .filter(column -> !known.isChosen(columns.get(column).name()))
-                .filter(column ->
-                        Words.all().find("day", columns.get(column).name()).isPresent())
-                .filter(column -> columns.get(column).samples().stream().anyMatch(DayText::isDay))
-                .forEach(column -> meanings.set(column, Optional.of(new Meaning.Of(Field.READ_ON))));
     }
 
     /** Where no column has the enclosure of the row, the names of columns of numbers may have one each. */
